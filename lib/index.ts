@@ -1,1 +1,2 @@
+/** Everything a chapter, a page or a test may call. One line a module, in reading order. */
 export {};
