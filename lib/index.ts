@@ -1,2 +1,3 @@
 /** Everything a chapter, a page or a test may call. One line a module, in reading order. */
-export {};
+export * from "./check.js";
+export * from "./solve.js";

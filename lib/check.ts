@@ -1,0 +1,44 @@
+/**
+ * Passes a number through when it lies inside its range.
+ *
+ * @param field - what the number is, in words, for the sentence of the error
+ * @param value - the number to look at, in the same unit as the range
+ * @param minimum - least allowed value (allowed itself)
+ * @param maximum - greatest allowed value (allowed itself; may be Infinity)
+ * @param unit - unit shown in the sentence
+ * @returns the value, unchanged
+ * @throws RangeError naming field, value and range; NaN and Infinity are never in range
+ */
+export function requireInRange(
+  field: string,
+  value: number,
+  minimum: number,
+  maximum: number,
+  unit = "",
+): number {
+  if (Number.isFinite(value) && value >= minimum && value <= maximum) return value;
+  throw new RangeError(rangeSentence(field, value, minimum, maximum, unit));
+}
+
+/** The sentence that says what was wrong with a number: field, value and allowed range. */
+export function rangeSentence(
+  field: string,
+  value: unknown,
+  minimum: number,
+  maximum: number,
+  unit = "",
+): string {
+  const space = unit === "" ? "" : " ";
+  return `${field} is ${shown(value)}${space}${unit} but must be ${allowed(minimum, maximum)}${space}${unit}.`;
+}
+
+function shown(value: unknown): string {
+  return typeof value === "number" ? String(value) : (JSON.stringify(value) ?? String(value));
+}
+
+function allowed(minimum: number, maximum: number): string {
+  if (minimum === -Infinity && maximum === Infinity) return "a finite number";
+  if (maximum === Infinity) return `at least ${minimum}`;
+  if (minimum === -Infinity) return `at most ${maximum}`;
+  return `from ${minimum} to ${maximum}`;
+}
