@@ -24,13 +24,13 @@ export function findRoot(
   let [fa, fb] = [f(a), f(b)];
   if (fa === 0) return a;
   if (fb === 0) return b;
-  if (!(fa * fb < 0)) throw new RangeError(noBracket(low, high, fa, fb));
+  if (Math.sign(fa) !== -Math.sign(fb)) throw new RangeError(noBracket(low, high, fa, fb));
   let share = 0.5; // where to look next, as a share of the way from a to b
   for (let i = 0; i < MOST_ITERATIONS; i++) {
     const x = a + share * (b - a);
     const fx = f(x);
     let [c, fc] = [a, fa]; // the point before, for the curvature
-    if (fx * fa < 0) {
+    if (Math.sign(fx) !== Math.sign(fa)) {
       [c, fc] = [b, fb];
       [b, fb] = [a, fa];
     }
