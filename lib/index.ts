@@ -1,3 +1,4 @@
 /** Everything a chapter, a page or a test may call. One line a module, in reading order. */
 export * from "./check.js";
 export * from "./solve.js";
+export * from "./units.js";
