@@ -2,3 +2,4 @@
 export * from "./check.js";
 export * from "./solve.js";
 export * from "./units.js";
+export * from "./parameters.js";

@@ -70,6 +70,11 @@ export const quantities = {
     us: { unit: "Mpsi", size: (1e6 * poundForce) / inch ** 2 },
   },
   angle: { si: "rad", metric: degrees, us: degrees },
+  anglePerTravel: {
+    si: "rad/m",
+    metric: { unit: "°/mm", size: degree / 1e-3 },
+    us: { unit: "°/in", size: degree / inch },
+  },
   rollGradient: {
     si: "rad/(m/s²)",
     metric: { unit: "°/g", size: degree / standardGravity },
@@ -126,6 +131,7 @@ export const quantities = {
   share: { si: "", metric: percent, us: percent },
   ratio: { si: "", metric: one, us: one },
   count: { si: "", metric: one, us: one },
+  turns: { si: "turns", metric: { unit: "turns", size: 1 }, us: { unit: "turns", size: 1 } },
   perLoad: {
     si: "1/N",
     metric: { unit: "1/kN", size: 1e-3 },

@@ -1,0 +1,155 @@
+import { requireInRange } from "./check.js";
+import { fromShown, type Quantity, toShown, type UnitSystem, unitOf } from "./units.js";
+
+/** One number that a reader may set. All numbers in SI; the step is round in the shown metric unit. */
+export interface Parameter {
+  /** What it is, in words. */
+  readonly name: string;
+  /** Symbol in formulas, in TeX. */
+  readonly symbol: string;
+  /** What it measures: decides SI and shown units. */
+  readonly quantity: Quantity;
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+  /** Where a slider stands before anyone moved it. */
+  readonly start: number;
+  /** Digits after the point in the shown metric unit. */
+  readonly decimals: number;
+}
+
+/** A parameter from numbers in the shown metric unit: min, max, step, start, decimals. */
+function shown(
+  name: string,
+  symbol: string,
+  quantity: Quantity,
+  [min, max, step, start, decimals]: readonly [number, number, number, number, number],
+): Parameter {
+  const si = (value: number) => fromShown(quantity, value);
+  return {
+    name,
+    symbol,
+    quantity,
+    min: si(min),
+    max: si(max),
+    step: si(step),
+    start: si(start),
+    decimals,
+  };
+}
+
+/**
+ * Every number the workbook knows, once: sliders, documentation and the checks of a car file all
+ * read this table. The rows give min, max, step, start and decimals in the shown metric unit.
+ */
+// biome-ignore format: a table reads by rows
+export const parameters = {
+  // The car as a whole
+  mass: shown("Mass", "m", "mass", [300, 3000, 10, 1080, 0]),
+  sprungMass: shown("Sprung mass", "m_s", "mass", [200, 2800, 10, 920, 0]),
+  extraMass: shown("Extra mass", "m_x", "mass", [0, 300, 1, 0, 0]),
+  centreOfGravityHeight: shown("Centre of gravity height", "h", "length", [0.1, 1.2, 0.01, 0.5, 2]),
+  behindFrontAxle: shown("Distance behind the front axle", "a", "length", [-1.5, 5, 0.01, 1.2, 2]),
+  leftOfCentre: shown("Distance left of the centre line", "y", "length", [-1, 1, 0.01, 0, 2]),
+  height: shown("Height above the ground", "z", "length", [0, 2, 0.01, 0.5, 2]),
+  frontWeightShare: shown("Front weight share", "w_f", "share", [25, 75, 0.5, 52, 1]),
+  wheelbase: shown("Wheelbase", "L", "length", [1.2, 4, 0.01, 2.4, 2]),
+  track: shown("Track", "t", "length", [0.8, 2.2, 0.01, 1.45, 2]),
+  yawInertia: shown("Yaw inertia", "I_z", "inertia", [100, 8000, 10, 1500, 0]),
+  rollInertia: shown("Roll inertia of the body", "I_x", "inertia", [20, 2000, 5, 300, 0]),
+  pitchInertia: shown("Pitch inertia of the body", "I_y", "inertia", [80, 7000, 10, 1250, 0]),
+  torsionStiffness: shown("Chassis torsional stiffness", "K_c", "rollStiffness", [100, 100000, 100, 8000, 0]),
+
+  // What the driver asks for
+  lateralAcceleration: shown("Lateral acceleration", "a_y", "acceleration", [0, 20, 0.1, 6, 1]),
+  longitudinalAcceleration: shown("Longitudinal acceleration", "a_x", "acceleration", [-20, 10, 0.1, 0, 1]),
+  speed: shown("Speed", "v", "speed", [10, 300, 1, 90, 0]),
+  cornerRadius: shown("Corner radius", "R", "length", [5, 500, 1, 50, 0]),
+  slipAngle: shown("Slip angle", "\\alpha", "angle", [0, 20, 0.1, 4, 1]),
+  slipRatio: shown("Slip ratio", "\\kappa", "ratio", [-1, 1, 0.01, 0, 2]),
+  steeringAngle: shown("Road-wheel steering angle", "\\delta", "angle", [-40, 40, 0.1, 2, 1]),
+  steeringRatio: shown("Steering ratio", "i_s", "ratio", [5, 30, 0.1, 15, 1]),
+
+  // An axle
+  unsprungMass: shown("Unsprung mass of the axle", "m_u", "mass", [10, 400, 1, 80, 0]),
+  unsprungHeight: shown("Height of the unsprung mass", "h_u", "length", [0.1, 0.6, 0.01, 0.29, 2]),
+  rideHeight: shown("Ride height", "z_r", "lengthSmall", [20, 400, 1, 130, 0]),
+  rollCentreHeight: shown("Roll centre height", "h_{rc}", "lengthSmall", [-200, 500, 5, 60, 0]),
+  rollCentreMigration: shown("Roll centre movement per travel", "h'_{rc}", "ratio", [-5, 5, 0.1, -1, 1]),
+  camberGain: shown("Camber gain per travel", "\\gamma'", "anglePerTravel", [-0.1, 0.1, 0.005, -0.02, 3]),
+  toeGain: shown("Toe change per travel", "\\delta'", "anglePerTravel", [-0.1, 0.1, 0.005, 0, 3]),
+  bumpTravel: shown("Travel in bump", "s_b", "lengthSmall", [5, 250, 5, 60, 0]),
+  droopTravel: shown("Travel in droop", "s_d", "lengthSmall", [5, 250, 5, 60, 0]),
+  camber: shown("Camber", "\\gamma", "angle", [-6, 3, 0.1, -1.5, 1]),
+  toe: shown("Toe-in per wheel", "\\delta_0", "angle", [-2, 2, 0.05, 0, 2]),
+
+  // Springs, bars, dampers
+  springRate: shown("Spring rate", "k_s", "stiffness", [5, 400, 1, 40, 0]),
+  motionRatio: shown("Motion ratio (spring travel / wheel travel)", "i", "ratio", [0.2, 1.5, 0.01, 0.9, 2]),
+  wheelRate: shown("Wheel rate", "k_w", "stiffness", [3, 300, 1, 30, 0]),
+  rideFrequency: shown("Ride frequency", "f", "frequency", [0.5, 6, 0.05, 1.6, 2]),
+  barRate: shown("Bar rate", "k_b", "stiffness", [0, 200, 1, 15, 0]),
+  barMotionRatio: shown("Bar motion ratio (bar end travel / wheel travel)", "i_b", "ratio", [0.1, 1.5, 0.01, 0.7, 2]),
+  barRollStiffness: shown("Roll stiffness of the bar", "K_b", "rollStiffness", [0, 1500, 5, 150, 0]),
+  rollStiffness: shown("Roll stiffness", "K_\\varphi", "rollStiffness", [0, 3000, 10, 600, 0]),
+  barDiameter: shown("Bar diameter", "d", "lengthSmall", [8, 60, 0.5, 22, 1]),
+  barInnerDiameter: shown("Bore of the bar", "d_i", "lengthSmall", [0, 58, 0.5, 0, 1]),
+  barLength: shown("Length of the bar in torsion", "l", "lengthSmall", [100, 2000, 5, 900, 0]),
+  barArmLength: shown("Length of the bar arm", "r", "lengthSmall", [50, 600, 5, 220, 0]),
+  seatTurns: shown("Spring seat turns (up = taller)", "n", "turns", [-30, 30, 0.5, 0, 1]),
+  seatTravelPerTurn: shown("Seat travel per turn", "p_s", "lengthSmall", [0.25, 5, 0.25, 1.5, 2]),
+  damperBump: shown("Damper rate in bump", "c_b", "damping", [0.1, 30, 0.1, 2, 1]),
+  damperRebound: shown("Damper rate in rebound", "c_r", "damping", [0.1, 30, 0.1, 4, 1]),
+
+  // Tyres
+  tyreLoad: shown("Tyre load", "F_z", "force", [0, 12000, 50, 2700, 0]),
+  tyrePressure: shown("Tyre pressure", "p", "pressure", [80, 400, 5, 200, 0]),
+  tyreStiffness: shown("Tyre vertical stiffness", "k_t", "stiffness", [80, 600, 5, 200, 0]),
+  peakFriction: shown("Grip at small load", "\\mu_0", "ratio", [0.3, 3, 0.01, 1.2, 2]),
+  loadSensitivity: shown("Load sensitivity (grip lost per load)", "s", "perLoad", [0, 0.2, 0.005, 0.04, 3]),
+  corneringStiffness: shown("Cornering stiffness", "C_\\alpha", "cornerStiffness", [200, 4000, 10, 900, 0]),
+
+  // Brakes, drive, air
+  brakeFrontShare: shown("Front brake share", "b_f", "share", [30, 90, 0.5, 66, 1]),
+  driveFrontShare: shown("Front drive share", "d_f", "share", [0, 100, 5, 0, 0]),
+  downforceFactor: shown("Downforce per speed squared", "q", "downforceFactor", [-1, 10, 0.05, 0, 2]),
+  dragFactor: shown("Drag per speed squared", "q_d", "downforceFactor", [0, 3, 0.05, 0.4, 2]),
+} as const satisfies Record<string, Parameter>;
+
+/** The name of a row of the table, such as "lateralAcceleration". */
+export type ParameterKey = keyof typeof parameters;
+
+/**
+ * Passes a value through when it lies in the range of its row.
+ *
+ * @param key - row of the table
+ * @param value - SI value
+ * @param field - what to call it in the sentence; the row's name when left out
+ * @throws RangeError naming field, value and range in the shown metric unit
+ */
+export function requireParameter(key: ParameterKey, value: number, field?: string): number {
+  const { name, quantity, min, max } = parameters[key];
+  if (value >= min && value <= max) return value;
+  const metric = (x: number) => tidy(toShown(quantity, x));
+  requireInRange(field ?? name, metric(value), metric(min), metric(max), unitOf(quantity));
+  throw new RangeError(`${field ?? name} must lie in its range.`);
+}
+
+/** Step and decimals of a slider in a unit system; US steps are rounded to 1, 2 or 5 × 10ⁿ. */
+export function shownStep(
+  { quantity, step, decimals }: Parameter,
+  system: UnitSystem,
+): { step: number; decimals: number } {
+  if (unitOf(quantity, system) === unitOf(quantity, "metric"))
+    return { step: tidy(toShown(quantity, step)), decimals };
+  const rough = toShown(quantity, step, system);
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const digit = [1, 2, 5, 10].find((d) => d >= (rough / power) * 0.75) ?? 10;
+  const round = tidy(digit * power);
+  return { step: round, decimals: Math.max(0, -Math.floor(Math.log10(round) + 1e-9)) };
+}
+
+/** Drops the last two binary digits' noise of a converted number. */
+function tidy(value: number): number {
+  return Number(value.toPrecision(12));
+}

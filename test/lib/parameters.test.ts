@@ -1,0 +1,53 @@
+import { describe, expect, test } from "vitest";
+import {
+  type Parameter,
+  type ParameterKey,
+  parameters,
+  requireParameter,
+  shownStep,
+} from "../../lib/parameters.js";
+import { toShown } from "../../lib/units.js";
+
+const rows = Object.entries(parameters) as [ParameterKey, Parameter][];
+const whole = (x: number) => Math.abs(x - Math.round(x)) < 1e-6;
+
+describe.each(rows)("the row of %s", (key, row) => {
+  test("starts inside its range", () => {
+    expect(row.min).toBeLessThan(row.max);
+    expect(requireParameter(key, row.start)).toBe(row.start);
+  });
+
+  test("reaches its start from its least value in whole steps", () => {
+    expect(whole((row.start - row.min) / row.step)).toBe(true);
+    expect(whole((row.max - row.min) / row.step)).toBe(true);
+  });
+
+  test("shows every step with its decimals", () => {
+    expect(whole(toShown(row.quantity, row.step) * 10 ** row.decimals)).toBe(true);
+  });
+
+  test("has a US step that its US decimals show", () => {
+    const { step, decimals } = shownStep(row, "us");
+    expect(whole(step * 10 ** decimals)).toBe(true);
+    expect(decimals).toBeLessThanOrEqual(6);
+  });
+});
+
+test("no two rows share a name", () => {
+  const names = rows.map(([, row]) => row.name);
+  expect(new Set(names).size).toBe(names.length);
+});
+
+test("US steps are round in the unit on the gauge", () => {
+  expect(shownStep(parameters.tyrePressure, "us")).toEqual({ step: 1, decimals: 0 });
+  expect(shownStep(parameters.tyrePressure, "metric")).toEqual({ step: 5, decimals: 0 });
+});
+
+test("a value outside its row is refused in the shown unit", () => {
+  expect(() => requireParameter("tyrePressure", 900_000)).toThrow(
+    new RangeError("Tyre pressure is 900 kPa but must be from 80 to 400 kPa."),
+  );
+  expect(() => requireParameter("springRate", Number.NaN, "front spring")).toThrow(
+    "front spring is NaN N/mm but must be from 5 to 400 N/mm.",
+  );
+});
