@@ -1,5 +1,11 @@
 /** Everything a chapter, a page or a test may call. One line a module, in reading order. */
 export * from "./check.js";
-export * from "./solve.js";
-export * from "./units.js";
 export * from "./parameters.js";
+export * from "./solve.js";
+export * from "./tyre/load-sensitive.js";
+export * from "./tyre/magic-formula.js";
+export * from "./tyre/magic-formula-1987.js";
+export * from "./tyre/pair.js";
+export * from "./tyre/tyre.js";
+export * from "./tyre/valid-range.js";
+export * from "./units.js";
