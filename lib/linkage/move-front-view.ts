@@ -1,0 +1,130 @@
+import { requireInRange } from "../check.js";
+import {
+  type FrontViewDoubleWishbone,
+  type FrontViewLinkage,
+  type FrontViewPoint,
+  type FrontViewStrut,
+  frontViewCamber,
+  mapFrontView,
+  requireFrontView,
+} from "./front-view.js";
+import { cross, distance, minus, plus, turn } from "./front-view-vector.js";
+
+const BODY_POINTS = ["lowerInner", "upperInner", "strutTop"];
+
+/** A linkage after wheel travel, and what the travel did to the wheel. */
+export interface MovedFrontView<Linkage extends FrontViewLinkage = FrontViewLinkage> {
+  /** All points in the new position; those on the body have not moved. */
+  readonly linkage: Linkage;
+  /** New place of the contact patch, m. */
+  readonly contactPatch: FrontViewPoint;
+  /** Camber against the body after the travel minus before, rad; > 0: top leans out more. */
+  readonly camberChange: number;
+  /** Sideways path of the contact patch, m, > 0 outwards. */
+  readonly halfTrackChange: number;
+}
+
+/**
+ * Moves the wheel up or down against the body and solves the real four-bar linkage.
+ *
+ * No small-angle assumption: the arms keep their lengths, a strut its axis in the upright.
+ *
+ * @param linkage - points in the design position
+ * @param wheelTravel - rise of the contact patch against the body, m, > 0 in bump, −0.3 … 0.3
+ * @throws RangeError when the arms cannot reach that far
+ */
+export function moveFrontView<Linkage extends FrontViewLinkage>(
+  linkage: Linkage,
+  wheelTravel: number,
+): MovedFrontView<Linkage> {
+  requireFrontView(linkage);
+  requireInRange("wheelTravel", wheelTravel, -0.3, 0.3, "m");
+  const goal = linkage.contactPatch.z + wheelTravel;
+  return compareFrontView(
+    linkage,
+    solveLowerArm(linkage, (patch) => patch.z - goal),
+  );
+}
+
+/** What changed at the wheel between two positions of one linkage, seen in one frame. */
+function compareFrontView<Linkage extends FrontViewLinkage>(
+  before: Linkage,
+  after: Linkage,
+): MovedFrontView<Linkage> {
+  const contactPatch = after.contactPatch;
+  return {
+    linkage: after,
+    contactPatch,
+    camberChange: frontViewCamber(after) - frontViewCamber(before),
+    halfTrackChange: Math.abs(contactPatch.y) - Math.abs(before.contactPatch.y),
+  };
+}
+
+/**
+ * Turns the lower arm until a condition on the contact patch is met (secant iteration).
+ *
+ * @param miss - distance of the patch from where it should be, m
+ * @throws RangeError when no position of the arms meets it
+ */
+export function solveLowerArm<Linkage extends FrontViewLinkage>(
+  linkage: Linkage,
+  miss: (patch: FrontViewPoint) => number,
+): Linkage {
+  const missAt = (angle: number) => miss(turnLowerArm(linkage, angle).contactPatch);
+  let [earlier, angle] = [0, 1e-3 * Math.sign(linkage.contactPatch.y)];
+  let [missEarlier, missNow] = [missAt(earlier), missAt(angle)];
+  for (let i = 0; i < 30 && Math.abs(missNow) > 1e-13 && missNow !== missEarlier; i++) {
+    const next = angle - (missNow * (angle - earlier)) / (missNow - missEarlier);
+    [earlier, missEarlier] = [angle, missNow];
+    angle = next;
+    missNow = missAt(angle);
+  }
+  if (!(Math.abs(missNow) < 1e-11)) throw outOfReach();
+  return turnLowerArm(linkage, angle);
+}
+
+/** All points after the lower arm has turned by an angle (rad, > 0 from y towards z). */
+function turnLowerArm<Linkage extends FrontViewLinkage>(linkage: Linkage, angle: number): Linkage {
+  const { lowerInner, lowerOuter } = linkage;
+  const joint = plus(lowerInner, turn(minus(lowerOuter, lowerInner), angle));
+  const rotation =
+    linkage.kind === "strut" ? strutRotation(linkage, joint) : uprightRotation(linkage, joint);
+  const carried = (point: FrontViewPoint) => plus(joint, turn(minus(point, lowerOuter), rotation));
+  return mapFrontView(linkage, (point, name) =>
+    BODY_POINTS.includes(name) ? point : carried(point),
+  );
+}
+
+/** How far the upright turns when its lower joint is at a given place: the upper arm decides. */
+function uprightRotation(linkage: FrontViewDoubleWishbone, joint: FrontViewPoint): number {
+  const { upperInner, upperOuter, lowerOuter } = linkage;
+  const [arm, upright] = [distance(upperInner, upperOuter), distance(lowerOuter, upperOuter)];
+  const span = distance(joint, upperInner);
+  const corner = Math.acos(
+    (upright ** 2 + span ** 2 - arm ** 2) / (2 * upright * span), // law of cosines
+  );
+  const bend = Math.sign(cross(minus(upperInner, lowerOuter), minus(upperOuter, lowerOuter)));
+  const now = turn(minus(upperInner, joint), bend * corner);
+  return angleBetween(minus(upperOuter, lowerOuter), now);
+}
+
+/** The same for a strut: its axis keeps its distance from the joint and runs through the mount. */
+function strutRotation(linkage: FrontViewStrut, joint: FrontViewPoint): number {
+  const { strutTop, strutFoot, lowerOuter } = linkage;
+  const axis = minus(strutTop, strutFoot);
+  const offset = cross(axis, minus(lowerOuter, strutTop)) / Math.hypot(axis.y, axis.z);
+  const lean = (from: FrontViewPoint) => Math.asin(offset / distance(from, strutTop));
+  const swing = angleBetween(minus(strutTop, lowerOuter), minus(strutTop, joint));
+  return swing + lean(joint) - lean(lowerOuter);
+}
+
+/** Angle from one vector to another, rad, > 0 from y towards z. */
+function angleBetween(from: FrontViewPoint, to: FrontViewPoint): number {
+  const angle = Math.atan2(cross(from, to), from.y * to.y + from.z * to.z);
+  if (Number.isNaN(angle)) throw outOfReach();
+  return angle;
+}
+
+function outOfReach(): RangeError {
+  return new RangeError("The travel is more than the arms can reach: choose less travel.");
+}
