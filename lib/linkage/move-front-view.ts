@@ -46,20 +46,6 @@ export function moveFrontView<Linkage extends FrontViewLinkage>(
   );
 }
 
-/** What changed at the wheel between two positions of one linkage, seen in one frame. */
-function compareFrontView<Linkage extends FrontViewLinkage>(
-  before: Linkage,
-  after: Linkage,
-): MovedFrontView<Linkage> {
-  const contactPatch = after.contactPatch;
-  return {
-    linkage: after,
-    contactPatch,
-    camberChange: frontViewCamber(after) - frontViewCamber(before),
-    halfTrackChange: Math.abs(contactPatch.y) - Math.abs(before.contactPatch.y),
-  };
-}
-
 /**
  * Turns the lower arm until a condition on the contact patch is met (secant iteration).
  *
@@ -70,7 +56,7 @@ export function solveLowerArm<Linkage extends FrontViewLinkage>(
   linkage: Linkage,
   miss: (patch: FrontViewPoint) => number,
 ): Linkage {
-  const missAt = (angle: number) => miss(turnLowerArm(linkage, angle).contactPatch);
+  const missAt = (angle: number) => miss(uprightMotion(linkage, angle)(linkage.contactPatch));
   let [earlier, angle] = [0, 1e-3 * Math.sign(linkage.contactPatch.y)];
   let [missEarlier, missNow] = [missAt(earlier), missAt(angle)];
   for (let i = 0; i < 30 && Math.abs(missNow) > 1e-13 && missNow !== missEarlier; i++) {
@@ -80,19 +66,19 @@ export function solveLowerArm<Linkage extends FrontViewLinkage>(
     missNow = missAt(angle);
   }
   if (!(Math.abs(missNow) < 1e-11)) throw outOfReach();
-  return turnLowerArm(linkage, angle);
+  const moved = uprightMotion(linkage, angle);
+  return mapFrontView(linkage, (point, name) =>
+    BODY_POINTS.includes(name) ? point : moved(point),
+  );
 }
 
-/** All points after the lower arm has turned by an angle (rad, > 0 from y towards z). */
-function turnLowerArm<Linkage extends FrontViewLinkage>(linkage: Linkage, angle: number): Linkage {
+/** Moves a point of the upright as the lower arm turns by an angle (rad, > 0 from y towards z). */
+function uprightMotion(linkage: FrontViewLinkage, angle: number) {
   const { lowerInner, lowerOuter } = linkage;
   const joint = plus(lowerInner, turn(minus(lowerOuter, lowerInner), angle));
   const rotation =
     linkage.kind === "strut" ? strutRotation(linkage, joint) : uprightRotation(linkage, joint);
-  const carried = (point: FrontViewPoint) => plus(joint, turn(minus(point, lowerOuter), rotation));
-  return mapFrontView(linkage, (point, name) =>
-    BODY_POINTS.includes(name) ? point : carried(point),
-  );
+  return (point: FrontViewPoint) => plus(joint, turn(minus(point, lowerOuter), rotation));
 }
 
 /** How far the upright turns when its lower joint is at a given place: the upper arm decides. */
