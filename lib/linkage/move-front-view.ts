@@ -40,10 +40,13 @@ export function moveFrontView<Linkage extends FrontViewLinkage>(
   requireFrontView(linkage);
   requireInRange("wheelTravel", wheelTravel, -0.3, 0.3, "m");
   const goal = linkage.contactPatch.z + wheelTravel;
-  return compareFrontView(
-    linkage,
-    solveLowerArm(linkage, (patch) => patch.z - goal),
-  );
+  const moved = solveLowerArm(linkage, (patch) => patch.z - goal);
+  return {
+    linkage: moved,
+    contactPatch: moved.contactPatch,
+    camberChange: frontViewCamber(moved) - frontViewCamber(linkage),
+    halfTrackChange: Math.abs(moved.contactPatch.y) - Math.abs(linkage.contactPatch.y),
+  };
 }
 
 /**
