@@ -1,0 +1,105 @@
+import { type MagicFormulaCurve, magicFormula, peakSlip } from "./magic-formula.js";
+import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients.js";
+
+/** Load above nominal as a share of nominal – Pacejka 2012, eq. 4.E2a. */
+export function loadIncrement(tyre: MagicFormula61Coefficients, load: number): number {
+  return (load - tyre.FNOMIN) / tyre.FNOMIN;
+}
+
+/** Pressure above nominal as a share of nominal – Pacejka 2012, eq. 4.E2b. */
+export function pressureIncrement(tyre: MagicFormula61Coefficients, pressure: number): number {
+  return (pressure - tyre.NOMPRES) / tyre.NOMPRES;
+}
+
+/** Friction coefficient to the side, without unit – Pacejka 2012, eq. 4.E23. */
+export function sideFriction(
+  t: MagicFormula61Coefficients,
+  load: number,
+  pressure: number,
+  inclination: number,
+): number {
+  const dp = pressureIncrement(t, pressure);
+  const atLoad = t.PDY1 + t.PDY2 * loadIncrement(t, load);
+  const atPressure = 1 + t.PPY3 * dp + t.PPY4 * dp * dp;
+  return atLoad * atPressure * (1 - t.PDY3 * Math.sin(inclination) ** 2);
+}
+
+/** Cornering stiffness, N/rad, positive – Pacejka 2012, eq. 4.E25. */
+export function corneringStiffness61(
+  t: MagicFormula61Coefficients,
+  load: number,
+  pressure: number,
+  inclination: number,
+): number {
+  const g = Math.sin(inclination);
+  const dp = pressureIncrement(t, pressure);
+  const bend = (t.PKY2 + t.PKY5 * g * g) * (1 + t.PPY2 * dp);
+  const atLoad = Math.sin(t.PKY4 * Math.atan(load / t.FNOMIN / bend));
+  return -t.PKY1 * t.FNOMIN * (1 + t.PPY1 * dp) * (1 - t.PKY3 * Math.abs(g)) * atLoad;
+}
+
+/**
+ * The curve of side force against the tangent of the slip angle, at a load above zero.
+ *
+ * The book counts slip angle and inclination the other way (ISO 8855); here both make a positive
+ * force when positive, so the shifts of slip change sign.
+ */
+export function sideForceCurve(
+  t: MagicFormula61Coefficients,
+  load: number,
+  pressure: number,
+  inclination: number,
+): MagicFormulaCurve {
+  const g = Math.sin(-inclination); // γ*, ISO 8855
+  const df = loadIncrement(t, load);
+  const dp = pressureIncrement(t, pressure);
+  const Dy = sideFriction(t, load, pressure, inclination) * load; // – eq. 4.E22
+  const Ky = corneringStiffness61(t, load, pressure, inclination);
+  const Kyg = load * (t.PKY6 + t.PKY7 * df) * (1 + t.PPY5 * dp); // – eq. 4.E30
+  const SVyg = load * (t.PVY3 + t.PVY4 * df) * g; // – eq. 4.E28
+  const SVy = load * (t.PVY1 + t.PVY2 * df) + SVyg; // – eq. 4.E29
+  const SHy = t.PHY1 + t.PHY2 * df - (Kyg * g - SVyg) / Ky; // – eq. 4.E27, with Kyα = −Ky
+  const Ey = (t.PEY1 + t.PEY2 * df) * (1 + t.PEY5 * g * g); // – eq. 4.E24
+  const lopsided = (t.PEY1 + t.PEY2 * df) * (t.PEY3 + t.PEY4 * g);
+  return {
+    stiffnessFactor: Ky / (t.PCY1 * Dy), // – eq. 4.E26
+    shape: t.PCY1, // – eq. 4.E21
+    peak: Dy,
+    curvature: Math.min(1, Ey + lopsided),
+    curvatureBelow: Math.min(1, Ey - lopsided),
+    horizontalShift: -SHy,
+    verticalShift: SVy,
+  };
+}
+
+/** Side force, N, at a slip angle in rad – Pacejka 2012, eqs 4.E19 and 4.E20. */
+export function sideForce61(
+  t: MagicFormula61Coefficients,
+  slipAngle: number,
+  load: number,
+  pressure: number,
+  inclination: number,
+): number {
+  return magicFormula(sideForceCurve(t, load, pressure, inclination), Math.tan(slipAngle));
+}
+
+/** Slip angle, rad, of the greatest side force to the left. */
+export function peakSlipAngle61(
+  t: MagicFormula61Coefficients,
+  load: number,
+  pressure: number,
+  inclination: number,
+): number {
+  return Math.atan(peakSlip(sideForceCurve(t, load, pressure, inclination)));
+}
+
+/** Greatest side force to the left, N: the sine is 1 there, so it is D + SV. */
+export function peakSideForce61(
+  t: MagicFormula61Coefficients,
+  load: number,
+  pressure: number,
+  inclination: number,
+): number {
+  const curve = sideForceCurve(t, load, pressure, inclination);
+  return curve.peak + curve.verticalShift;
+}

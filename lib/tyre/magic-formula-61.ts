@@ -1,0 +1,78 @@
+import { type ContactPatch, contactPatch61, verticalStiffness61 } from "./contact-patch.js";
+import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients.js";
+import { withoutPull } from "./magic-formula-61-coefficients.js";
+import { combinedForce61, type PlaneForce } from "./magic-formula-61-combined.js";
+import {
+  corneringStiffness61,
+  peakSideForce61,
+  peakSlipAngle61,
+  sideForce61,
+  sideFriction,
+} from "./magic-formula-61-side.js";
+import { referenceTyreCoefficients } from "./reference-tyre.js";
+import type { Tyre, TyreSlipState, TyreState } from "./tyre.js";
+import { clampTo, isLoaded } from "./valid-range.js";
+
+/** A tyre that also drives and brakes, and whose patch is known. */
+export interface FullTyre extends Tyre {
+  /** Numbers of the tyre, for solvers that call the formulas themselves. */
+  readonly coefficients: MagicFormula61Coefficients;
+  /** Friction coefficient to the side of an upright or leaning tyre, without unit. */
+  sideFriction(state: TyreState): number;
+  /** Both forces at once; slip is wheel speed above road speed over road speed, −1 to 1. */
+  combinedForce(state: TyreSlipState & { readonly slip: number }): PlaneForce;
+  /** Length, width and gross area of the contact patch. */
+  contactPatch(state: TyreState): ContactPatch;
+}
+
+const slipAngleRange = { minimum: -0.96, maximum: 0.96 }; // rad – Pacejka 2012, Table A3.1
+const slipRange = { minimum: -1, maximum: 1 };
+const unloaded: PlaneForce = { longitudinal: 0, side: 0 };
+
+/** Calls a formula with the nearest valid load, pressure and inclination; 0 for no load. */
+function whenLoaded<T>(
+  t: MagicFormula61Coefficients,
+  state: TyreState,
+  otherwise: T,
+  formula: (load: number, pressure: number, inclination: number) => T,
+): T {
+  const load = clampTo(t.valid.load, state.load);
+  if (!isLoaded(load)) return otherwise;
+  const pressure = clampTo(t.valid.pressure, state.pressure ?? t.NOMPRES);
+  return formula(load, pressure, clampTo(t.valid.inclination, state.inclination ?? 0));
+}
+
+/** A tyre from its Magic Formula 6.1 coefficients; states are clamped to its valid range. */
+export function magicFormula61Tyre(t: MagicFormula61Coefficients): FullTyre {
+  return {
+    name: t.name,
+    nominalPressure: t.NOMPRES,
+    valid: t.valid,
+    coefficients: t,
+    sideForce: (state) =>
+      whenLoaded(t, state, 0, (load, pressure, inclination) =>
+        sideForce61(t, clampTo(slipAngleRange, state.slipAngle), load, pressure, inclination),
+      ),
+    peakSideForce: (state) => whenLoaded(t, state, 0, (...at) => peakSideForce61(t, ...at)),
+    peakSlipAngle: (state) => whenLoaded(t, state, 0, (...at) => peakSlipAngle61(t, ...at)),
+    corneringStiffness: (state) =>
+      whenLoaded(t, state, 0, (...at) => corneringStiffness61(t, ...at)),
+    sideFriction: (state) => whenLoaded(t, state, 0, (...at) => sideFriction(t, ...at)),
+    verticalStiffness: ({ pressure = t.NOMPRES }) =>
+      verticalStiffness61(t, clampTo(t.valid.pressure, pressure)),
+    combinedForce: (state) =>
+      whenLoaded(t, state, unloaded, (...at) =>
+        combinedForce61(
+          t,
+          clampTo(slipRange, state.slip),
+          clampTo(slipAngleRange, state.slipAngle),
+          ...at,
+        ),
+      ),
+    contactPatch: ({ load, pressure = t.NOMPRES }) =>
+      contactPatch61(t, clampTo(t.valid.load, load), clampTo(t.valid.pressure, pressure)),
+  };
+}
+
+/** The published road tyre, without pull to one side. */
+export const referenceTyre: FullTyre = magicFormula61Tyre(withoutPull(referenceTyreCoefficients));
