@@ -1,0 +1,80 @@
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
+import type { Outputs, Progress } from "../kernel/run.js";
+import { bundleChapters, bundleShared } from "./bundle.js";
+import { cachedOutputs } from "./cache.js";
+import { type Chapter, chapterOf } from "./chapter.js";
+import { formulaStyles } from "./fonts.js";
+import { CourseError, type Notebook, readNotebook } from "./notebook.js";
+import { chapterPage, contentsPage } from "./page.js";
+import { inRoot } from "./paths.js";
+import { typecheck, writeJoined } from "./typecheck.js";
+
+export interface BuildOptions {
+  readonly notebooks?: string;
+  readonly out?: string;
+  readonly progress?: Progress;
+}
+
+export function readNotebooks(folder = inRoot("notebooks")): Notebook[] {
+  const names = readdirSync(folder).filter((file) => file.endsWith(".ipynb"));
+  if (names.length === 0) throw new CourseError(`${folder}: no notebooks`);
+  return names.sort().map((file) => readNotebook(`${folder}/${file}`));
+}
+
+async function writeScripts(notebooks: readonly Notebook[], out: string): Promise<void> {
+  await Promise.all([bundleShared(`${out}/course.js`), bundleChapters(notebooks, out)]);
+}
+
+async function writePages(chapters: readonly Chapter[], out: string): Promise<void> {
+  const pages = chapters.map((chapter, i) => [chapter.name, chapterPage(chapters, i)] as const);
+  const welcome = readFileSync(inRoot("site/welcome.md"), "utf8");
+  writeFileSync(`${out}/index.html`, contentsPage(chapters, welcome));
+  for (const [name, html] of pages) writeFileSync(`${out}/${name}.html`, html);
+  const formulas = await formulaStyles(chapters.map(({ html }) => html).join(""));
+  const styles = readFileSync(inRoot("site/styles/course.css"), "utf8");
+  writeFileSync(`${out}/course.css`, formulas + styles);
+}
+
+/** Puts a finished folder in place of the old one; until then the old one stays whole. */
+function replace(finished: string, out: string): void {
+  const old = `${out}.old`;
+  rmSync(old, { recursive: true, force: true });
+  if (existsSync(out)) renameSync(out, old);
+  renameSync(finished, out);
+  rmSync(old, { recursive: true, force: true });
+}
+
+/** Runs the notebooks and writes the course; any fault leaves the last good course in place. */
+export async function buildCourse(options: BuildOptions = {}): Promise<Map<string, Outputs>> {
+  const { notebooks: folder, out = inRoot("dist"), progress = () => {} } = options;
+  const notebooks = readNotebooks(folder);
+  writeJoined(notebooks);
+  const next = `${out}.next`;
+  rmSync(next, { recursive: true, force: true });
+  mkdirSync(next, { recursive: true });
+  try {
+    await typecheck(notebooks);
+    const [outputs] = await Promise.all([
+      cachedOutputs(notebooks, progress),
+      writeScripts(notebooks, next),
+    ]);
+    const chapters = notebooks.map((notebook) =>
+      chapterOf(notebook, outputs.get(notebook.name) ?? {}),
+    );
+    await writePages(chapters, next);
+    cpSync(inRoot("LICENSE"), `${next}/LICENSE`);
+    replace(next, out);
+    return outputs;
+  } finally {
+    rmSync(next, { recursive: true, force: true });
+  }
+}

@@ -1,0 +1,53 @@
+import { escapeHtml } from "../cells/escape.js";
+import type { Outputs } from "../kernel/run.js";
+import { type Heading, render } from "./markdown.js";
+import { type Cell, CourseError, type Notebook } from "./notebook.js";
+
+/** A chapter ready to be put into a page. */
+export interface Chapter {
+  readonly name: string;
+  readonly number: string;
+  readonly title: string;
+  /** The one idea, from the paragraph under the title. */
+  readonly idea: string;
+  readonly sections: readonly Heading[];
+  readonly html: string;
+}
+
+function codeHtml(cell: Cell, outputs: Outputs): string {
+  const shown = (outputs[cell.id] ?? []).join("\n");
+  const code =
+    `<details class="code"><summary>Code</summary>` +
+    `<pre><code>${escapeHtml(cell.source)}</code></pre></details>`;
+  return `<div class="cell" data-cell="${escapeHtml(cell.id)}">${shown}${code}</div>`;
+}
+
+function ensureUniqueIds(name: string, html: string): void {
+  const seen = new Set<string>();
+  for (const [, id = ""] of html.matchAll(/\sid="([^"]+)"/g)) {
+    if (seen.has(id)) throw new CourseError(`${name}.ipynb: two things have the id ${id}`);
+    seen.add(id);
+  }
+}
+
+function titleAndIdea({ name, cells }: Notebook): { title: string; idea: string } {
+  const [, title, idea] = /^# (.+)\n+(.+)/.exec(cells[0]?.source ?? "") ?? [];
+  if (!title || !idea) {
+    throw new CourseError(
+      `${name}.ipynb, cell 1: open with "# Title", then the one idea in a paragraph`,
+    );
+  }
+  return { title, idea };
+}
+
+export function chapterOf(notebook: Notebook, outputs: Outputs): Chapter {
+  const { name } = notebook;
+  const headings: Heading[] = [];
+  const html = notebook.cells
+    .map((cell) => (cell.kind === "code" ? codeHtml(cell, outputs) : render(cell.source, headings)))
+    .join("\n");
+  ensureUniqueIds(name, html);
+  const number = /^\d+/.exec(name)?.[0] ?? "";
+  const sections = headings.filter(({ level }) => level === 2);
+  return { name, number, ...titleAndIdea(notebook), sections, html };
+}

@@ -1,0 +1,57 @@
+import katexModule from "@vscode/markdown-it-katex";
+import katex from "katex";
+import MarkdownIt from "markdown-it";
+
+export interface Heading {
+  readonly level: number;
+  readonly text: string;
+  readonly id: string;
+}
+
+/** A stable anchor from a heading's words. */
+export function slug(text: string): string {
+  return text
+    .toLowerCase()
+    .normalize("NFKD")
+    .replace(/[^\p{L}\p{N}]+/gu, "-")
+    .replace(/^-|-$/g, "");
+}
+
+/** The plugin is CommonJS: its function stands on `default` under Node. */
+const katexPlugin =
+  (katexModule as unknown as { default?: typeof katexModule }).default ?? katexModule;
+
+const markdown = new MarkdownIt({ html: false, typographer: true }).use(katexPlugin, {
+  katex,
+  throwOnError: true,
+});
+
+markdown.core.ruler.push("heading_anchors", ({ tokens, env }) => {
+  tokens.forEach((token, index) => {
+    if (token.type !== "heading_open") return;
+    const text = tokens[index + 1]?.content ?? "";
+    token.attrSet("id", slug(text));
+    (env.headings as Heading[] | undefined)?.push({
+      level: Number(token.tag.slice(1)),
+      text,
+      id: slug(text),
+    });
+  });
+});
+
+/** A quotation that opens with the word Caution is a safety notice. */
+markdown.core.ruler.push("cautions", ({ tokens }) => {
+  tokens.forEach((token, index) => {
+    const opens = /^\*\*Caution/.test(tokens[index + 2]?.content ?? "");
+    if (token.type === "blockquote_open" && opens) token.attrSet("class", "caution");
+  });
+});
+
+const wrapTable = markdown.renderer.rules;
+wrapTable.table_open = () => '<div class="table"><table>';
+wrapTable.table_close = () => "</table></div>";
+
+/** Markdown as HTML, its headings added to the list. */
+export function render(source: string, headings: Heading[] = []): string {
+  return markdown.render(source, { headings });
+}

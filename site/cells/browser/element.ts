@@ -1,0 +1,20 @@
+type Content = Node | string;
+
+/** An HTML element with attributes and content; a `false` attribute is left out. */
+export function element<K extends keyof HTMLElementTagNameMap>(
+  tag: K,
+  attributes: Record<string, string | number | boolean> = {},
+  ...content: Content[]
+): HTMLElementTagNameMap[K] {
+  const made = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) {
+    if (value !== false) made.setAttribute(name, value === true ? "" : String(value));
+  }
+  made.append(...content);
+  return made;
+}
+
+/** The element that the kernel left for this cell, or undefined on a page without it. */
+export function placeOf(id: string): HTMLElement | undefined {
+  return document.getElementById(id) ?? undefined;
+}

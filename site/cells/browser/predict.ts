@@ -1,0 +1,77 @@
+import type { PredictSpec } from "../spec.js";
+import { element, placeOf } from "./element.js";
+import { type Filed, file, filed, takeBack, whenFiled } from "./filed.js";
+
+const letters = "ABCDEF";
+const confidences = ["a guess", "fairly sure", "certain"];
+
+function radio(group: string, value: string, text: string): HTMLElement {
+  const input = element("input", { type: "radio", name: group, value, required: true });
+  return element("label", {}, input, ` ${text}`);
+}
+
+function answerForm(spec: PredictSpec): HTMLFormElement {
+  const { id, choices } = spec;
+  const options = choices.map(({ text }, i) =>
+    radio(`${id}-choice`, String(i), `${letters[i]}. ${text}`),
+  );
+  const sure = confidences.map((text) => radio(`${id}-confidence`, text, text));
+  const reason = element("input", {
+    name: `${id}-reason`,
+    required: true,
+    minlength: 3,
+    maxlength: 200,
+    autocomplete: "off",
+  });
+  const form = element(
+    "form",
+    { class: "filing" },
+    element("fieldset", {}, element("legend", {}, "I expect"), ...options),
+    element("label", {}, "because ", reason),
+    element("fieldset", { class: "inline" }, element("legend", {}, "This is"), ...sure),
+    element("button", { type: "submit" }, "File my prediction"),
+  );
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    const given = new FormData(form);
+    const text = (name: string) => String(given.get(`${id}-${name}`) ?? "").trim();
+    if (text("reason").length < 3) return reason.focus();
+    file(id, {
+      choice: Number(text("choice")),
+      confidence: text("confidence"),
+      reason: text("reason"),
+    });
+  });
+  return form;
+}
+
+function verdict({ answer }: PredictSpec, { choice, confidence, reason }: Filed): string {
+  const said = `You said ${letters[choice]} (${confidence}), because ${reason.replace(/\.$/, "")}.`;
+  const model = choice === answer ? "The model agrees." : `The model says ${letters[answer]}.`;
+  return `${said} ${model} Now move the sliders and see why.`;
+}
+
+/** Asks for a choice, a reason and a confidence before the reasons open. */
+export function predict(spec: PredictSpec): void {
+  const place = placeOf(spec.id);
+  const list = place?.querySelector<HTMLElement>("ol.choices");
+  const reasons = place?.querySelector("details");
+  if (!place || !list || !reasons) return;
+  const form = answerForm(spec);
+  const outcome = element("p", { class: "outcome", role: "status" });
+  const undo = element("button", { type: "button" }, "Take it back");
+  undo.addEventListener("click", () => takeBack(spec.id));
+  list.before(form, outcome, undo);
+
+  const settle = () => {
+    const own = filed(spec.id);
+    form.hidden = own !== undefined;
+    undo.hidden = own === undefined;
+    list.hidden = own === undefined;
+    reasons.hidden = own === undefined;
+    reasons.open = own !== undefined;
+    outcome.textContent = own ? verdict(spec, own) : "";
+  };
+  whenFiled(spec.id, settle);
+  settle();
+}

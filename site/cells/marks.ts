@@ -1,0 +1,107 @@
+/** What a figure is made of. Coordinates are in the SI units of the panel's axes. */
+
+/** The role a mark plays; each role has one colour and one stroke everywhere in the course. */
+export type Tone = "front" | "rear" | "outside" | "inside" | "ink" | "muted" | "accent" | "warn";
+
+export type Point = readonly [x: number, y: number];
+
+/** Where a label stands relative to its point. */
+export type Side = "above" | "below" | "left" | "right" | "middle";
+
+export interface LineMark {
+  readonly kind: "line";
+  readonly points: readonly Point[];
+  readonly tone: Tone;
+  readonly label: string;
+  readonly weight: "fine" | "normal" | "heavy";
+  readonly side: Side;
+}
+
+export interface AreaMark {
+  readonly kind: "area";
+  readonly points: readonly Point[];
+  readonly tone: Tone;
+}
+
+export interface DotMark {
+  readonly kind: "dot";
+  readonly at: Point;
+  readonly tone: Tone;
+  readonly label: string;
+  readonly side: Side;
+}
+
+export interface ArrowMark {
+  readonly kind: "arrow";
+  readonly from: Point;
+  readonly to: Point;
+  readonly tone: Tone;
+  readonly label: string;
+  readonly side: Side;
+}
+
+export interface LabelMark {
+  readonly kind: "label";
+  readonly at: Point;
+  readonly text: string;
+  readonly tone: Tone;
+  readonly side: Side;
+}
+
+export type Mark = LineMark | AreaMark | DotMark | ArrowMark | LabelMark;
+
+interface LineOptions {
+  /** Written at the last point. */
+  label?: string;
+  weight?: "fine" | "normal" | "heavy";
+  side?: Side;
+}
+
+/** A curve through points; a gap is left wherever a coordinate is not finite. */
+export function line(points: readonly Point[], tone: Tone, options: LineOptions = {}): LineMark {
+  const { label = "", weight = "normal", side = "right" } = options;
+  return { kind: "line", points, tone, label, weight, side };
+}
+
+/** A filled closed outline. */
+export function area(points: readonly Point[], tone: Tone): AreaMark {
+  return { kind: "area", points, tone };
+}
+
+/** A single point: a disc, or a square for the rear axle. */
+export function dot(at: Point, tone: Tone, label = "", side: Side = "above"): DotMark {
+  return { kind: "dot", at, tone, label, side };
+}
+
+/** An arrow, its label at the tail end. */
+export function arrow(
+  from: Point,
+  to: Point,
+  tone: Tone,
+  label = "",
+  side: Side = "right",
+): ArrowMark {
+  return { kind: "arrow", from, to, tone, label, side };
+}
+
+/** Words at a point. */
+export function label(
+  at: Point,
+  text: string,
+  tone: Tone = "ink",
+  side: Side = "middle",
+): LabelMark {
+  return { kind: "label", at, text, tone, side };
+}
+
+/** `count` points of `f` evenly spaced from `from` to `to`, ends included. */
+export function curve(
+  f: (x: number) => number,
+  [from, to]: readonly [number, number],
+  count = 81,
+): Point[] {
+  return Array.from({ length: count }, (_, i) => {
+    const x = from + ((to - from) * i) / (count - 1);
+    return [x, f(x)];
+  });
+}

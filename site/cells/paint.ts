@@ -1,0 +1,45 @@
+import type { Mark } from "./marks.js";
+import { type Frame, type Shape, shapesOf } from "./shapes.js";
+
+const svgNamespace = "http://www.w3.org/2000/svg";
+
+function reuse(layer: Element, index: number, tag: string): Element {
+  const present = layer.children[index];
+  if (present?.tagName.toLowerCase() === tag) return present;
+  const made = layer.ownerDocument.createElementNS(svgNamespace, tag);
+  if (present) layer.replaceChild(made, present);
+  else layer.appendChild(made);
+  return made;
+}
+
+function setAttributes(element: Element, attributes: Readonly<Record<string, string>>): void {
+  for (const [name, value] of Object.entries(attributes)) {
+    if (element.getAttribute(name) !== value) element.setAttribute(name, value);
+  }
+}
+
+function paintLayer(layer: Element, shapes: readonly Shape[]): void {
+  shapes.forEach((shape, index) => {
+    const element = reuse(layer, index, shape.tag);
+    setAttributes(element, shape.attributes);
+    if (element.textContent !== shape.text) element.textContent = shape.text;
+  });
+  while (layer.children.length > shapes.length) layer.lastElementChild?.remove();
+}
+
+/** Makes the two layers show the marks, touching only what differs from what they show now. */
+export function paint(
+  layers: { clipped: Element; free: Element },
+  marks: readonly Mark[],
+  frame: Frame,
+): void {
+  const shapes = marks.flatMap((mark) => shapesOf(mark, frame));
+  paintLayer(
+    layers.clipped,
+    shapes.filter((shape) => shape.layer === "clipped"),
+  );
+  paintLayer(
+    layers.free,
+    shapes.filter((shape) => shape.layer === "free"),
+  );
+}

@@ -1,0 +1,99 @@
+import type { Parameter, Quantity } from "@rollbook/lib";
+import type { Mark } from "./marks.js";
+
+export type Interval = readonly [from: number, to: number];
+
+/** A fixed axis: it does not move while a slider does. */
+export interface Axis {
+  readonly label: string;
+  readonly quantity: Quantity;
+  /** SI. */
+  readonly domain: Interval;
+  /** Names in place of numbers, each at its SI position. */
+  readonly names?: readonly (readonly [position: number, name: string])[];
+}
+
+/** A panel with axes. */
+export interface Chart<Values> {
+  readonly x: Axis;
+  readonly y: Axis;
+  readonly draw: (values: Values) => readonly Mark[];
+}
+
+/** A panel to scale, in metres, without axes. */
+export interface Drawing<Values> {
+  readonly view: { readonly x: Interval; readonly y: Interval };
+  /** What the drawing shows, for those who cannot see it. */
+  readonly label: string;
+  readonly draw: (values: Values) => readonly Mark[];
+}
+
+export type Panel<Values> = Chart<Values> | Drawing<Values>;
+
+export type Inputs = Readonly<Record<string, Parameter>>;
+
+export type ValuesOf<I extends Inputs> = { readonly [K in keyof I]: number };
+
+export interface FigureSpec<I extends Inputs> {
+  /** Unique in the chapter; the link to the figure. */
+  readonly id: string;
+  readonly title: string;
+  readonly inputs: I;
+  readonly panels: readonly Panel<ValuesOf<I>>[];
+  /** The result in one sentence. */
+  readonly says: (values: ValuesOf<I>) => string;
+  /** The prediction that unlocks the sliders. */
+  readonly after?: string;
+}
+
+export interface WorkedSpec {
+  /** Unique in the chapter; the name under which a test pins the value. */
+  readonly id: string;
+  readonly label: string;
+  /** SI. */
+  readonly value: number;
+  readonly quantity: Quantity;
+  /** Digits after the point in the shown unit. */
+  readonly decimals: number;
+  /** The sum with its numbers filled in. */
+  readonly how?: string;
+}
+
+export interface Choice {
+  readonly text: string;
+  /** Why this choice is right or wrong. */
+  readonly because: string;
+}
+
+export interface PredictSpec {
+  readonly id: string;
+  readonly ask: string;
+  readonly choices: readonly Choice[];
+  /** Index of the right choice, computed from the model. */
+  readonly answer: number;
+}
+
+export interface ExerciseSpec {
+  readonly id: string;
+  readonly ask: string;
+  /** SI, computed. */
+  readonly answer: number;
+  readonly quantity: Quantity;
+  /** Digits after the point in the shown unit. */
+  readonly decimals: number;
+  /** Allowed relative error; 0.02 where absent. */
+  readonly tolerance?: number;
+  readonly hint: string;
+  readonly solution: string;
+}
+
+/** The values that a figure starts from. */
+export function startValues<I extends Inputs>(inputs: I): ValuesOf<I> {
+  const entries = Object.entries(inputs).map(([key, input]) => [key, input.start]);
+  return Object.fromEntries(entries) as ValuesOf<I>;
+}
+
+/** The parameter with another starting value, name or range. */
+export function from(parameter: Parameter, changes: Partial<Parameter>): Parameter {
+  return { ...parameter, ...changes };
+}

@@ -1,0 +1,75 @@
+import { type ChildProcess, fork } from "node:child_process";
+import { availableParallelism } from "node:os";
+import { fileURLToPath } from "node:url";
+import { CourseError, codeCells, type Notebook } from "../build/notebook.js";
+import { cellFailure } from "./failure.js";
+import type { CellResult } from "./tslab.js";
+import type { Answer, Job } from "./worker.js";
+
+/** HTML that each code cell displayed, by cell id. */
+export type Outputs = Readonly<Record<string, readonly string[]>>;
+
+export type Progress = (notebook: Notebook, done: number, total: number) => void;
+
+const workerPath = fileURLToPath(new URL("worker.ts", import.meta.url));
+
+const startWorker = (directory: string): ChildProcess =>
+  fork(workerPath, { cwd: directory, execArgv: ["--import", import.meta.resolve("tsx")] });
+
+function outputsOf(notebook: Notebook, results: readonly CellResult[]): Outputs {
+  const outputs: Record<string, readonly string[]> = {};
+  codeCells(notebook).forEach((cell, index) => {
+    const result = results[index];
+    if (!result) return;
+    if (!result.ok) throw cellFailure(notebook, cell, result);
+    outputs[cell.id] = result.html;
+  });
+  return outputs;
+}
+
+function runOne(worker: ChildProcess, notebook: Notebook, progress: Progress): Promise<Outputs> {
+  const cells = codeCells(notebook);
+  return new Promise((resolve, reject) => {
+    const gone = (code: number | null) =>
+      reject(new CourseError(`${notebook.name}: the kernel ended with code ${code}`));
+    const listen = (answer: Answer) => {
+      if (answer.kind === "cell") progress(notebook, answer.done, cells.length);
+      if (answer.kind !== "done") return;
+      worker.off("message", listen);
+      worker.off("exit", gone);
+      try {
+        resolve(outputsOf(notebook, answer.results));
+      } catch (error) {
+        reject(error);
+      }
+    };
+    worker.on("message", listen);
+    worker.on("exit", gone);
+    worker.send({ name: notebook.name, cells } satisfies Job);
+  });
+}
+
+/** Runs notebooks in tslab kernels, as many at a time as there are cores; the first failure stops all. */
+export async function runNotebooks(
+  notebooks: readonly Notebook[],
+  directory: string,
+  progress: Progress,
+): Promise<Map<string, Outputs>> {
+  const queue = [...notebooks].sort((a, b) => codeCells(b).length - codeCells(a).length);
+  const workers = Array.from({ length: Math.min(queue.length, availableParallelism()) }, () =>
+    startWorker(directory),
+  );
+  const done = new Map<string, Outputs>();
+  try {
+    await Promise.all(
+      workers.map(async (worker) => {
+        for (let next = queue.shift(); next; next = queue.shift()) {
+          done.set(next.name, await runOne(worker, next, progress));
+        }
+      }),
+    );
+  } finally {
+    for (const worker of workers) worker.kill();
+  }
+  return done;
+}
