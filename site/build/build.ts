@@ -21,6 +21,8 @@ import { typecheck, writeJoined } from "./typecheck.js";
 export interface BuildOptions {
   readonly notebooks?: string;
   readonly out?: string;
+  /** Below the repository, so that imports resolve. */
+  readonly joined?: string;
   readonly progress?: Progress;
 }
 
@@ -28,10 +30,6 @@ export function readNotebooks(folder = inRoot("notebooks")): Notebook[] {
   const names = readdirSync(folder).filter((file) => file.endsWith(".ipynb"));
   if (names.length === 0) throw new CourseError(`${folder}: no notebooks`);
   return names.sort().map((file) => readNotebook(`${folder}/${file}`));
-}
-
-async function writeScripts(notebooks: readonly Notebook[], out: string): Promise<void> {
-  await Promise.all([bundleShared(`${out}/course.js`), bundleChapters(notebooks, out)]);
 }
 
 async function writePages(chapters: readonly Chapter[], out: string): Promise<void> {
@@ -56,16 +54,18 @@ function replace(finished: string, out: string): void {
 /** Runs the notebooks and writes the course; any fault leaves the last good course in place. */
 export async function buildCourse(options: BuildOptions = {}): Promise<Map<string, Outputs>> {
   const { notebooks: folder, out = inRoot("dist"), progress = () => {} } = options;
+  const joined = options.joined ?? inRoot(".cache/joined");
   const notebooks = readNotebooks(folder);
-  writeJoined(notebooks);
+  writeJoined(notebooks, joined);
   const next = `${out}.next`;
   rmSync(next, { recursive: true, force: true });
   mkdirSync(next, { recursive: true });
   try {
-    await typecheck(notebooks);
+    await typecheck(notebooks, joined);
     const [outputs] = await Promise.all([
       cachedOutputs(notebooks, progress),
-      writeScripts(notebooks, next),
+      bundleShared(`${next}/course.js`),
+      bundleChapters(notebooks, joined, next),
     ]);
     const chapters = notebooks.map((notebook) =>
       chapterOf(notebook, outputs.get(notebook.name) ?? {}),

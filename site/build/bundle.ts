@@ -1,7 +1,6 @@
 import { build, type Plugin } from "esbuild";
 import type { Notebook } from "./notebook.js";
 import { inRoot } from "./paths.js";
-import { joinedPath } from "./typecheck.js";
 
 /** The two packages a cell may import, as the page's shared script holds them. */
 const shared: Readonly<Record<string, string>> = {
@@ -33,10 +32,12 @@ export async function bundleShared(outfile: string): Promise<void> {
   });
 }
 
-/** Writes each chapter's own script; classic scripts, so that a page opened as a file is live too. */
+/** Writes each chapter's own script from its joined module; classic scripts, so that a page opened as a file is live too. */
 export async function bundleChapters(
   notebooks: readonly Notebook[],
+  joined: string,
   outdir: string,
 ): Promise<void> {
-  await build({ ...common, outdir, plugins: [fromShared], entryPoints: notebooks.map(joinedPath) });
+  const entryPoints = notebooks.map(({ name }) => `${joined}/${name}.ts`);
+  await build({ ...common, outdir, plugins: [fromShared], entryPoints });
 }

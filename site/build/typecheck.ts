@@ -4,10 +4,8 @@ import { cellAt, join } from "./join.js";
 import { CourseError, type Notebook, placeIn } from "./notebook.js";
 import { inRoot } from "./paths.js";
 
-const folder = inRoot(".cache/joined");
-
 const settings = {
-  extends: "../../tsconfig.base.json",
+  extends: inRoot("tsconfig.base.json"),
   compilerOptions: {
     noEmit: true,
     lib: ["ES2022"],
@@ -18,15 +16,13 @@ const settings = {
   include: ["*.ts"],
 };
 
-/** Where the joined module of a chapter is kept. */
-export const joinedPath = ({ name }: Notebook): string => `${folder}/${name}.ts`;
-
-/** Writes every chapter's joined module, leaving none of a removed chapter. */
-export function writeJoined(notebooks: readonly Notebook[]): void {
+/** Writes every chapter's joined module into the folder, leaving none of a removed chapter. */
+export function writeJoined(notebooks: readonly Notebook[], folder: string): void {
   mkdirSync(folder, { recursive: true });
   for (const file of readdirSync(folder)) rmSync(`${folder}/${file}`);
   writeFileSync(`${folder}/tsconfig.json`, JSON.stringify(settings));
-  for (const notebook of notebooks) writeFileSync(joinedPath(notebook), join(notebook).source);
+  for (const notebook of notebooks)
+    writeFileSync(`${folder}/${notebook.name}.ts`, join(notebook).source);
 }
 
 function faultsIn(report: string, notebooks: readonly Notebook[]): string[] {
@@ -40,7 +36,7 @@ function faultsIn(report: string, notebooks: readonly Notebook[]): string[] {
 }
 
 /** Checks the joined modules with the strict compiler; faults are told by cell and line. */
-export function typecheck(notebooks: readonly Notebook[]): Promise<void> {
+export function typecheck(notebooks: readonly Notebook[], folder: string): Promise<void> {
   const compiler = inRoot("node_modules/typescript/bin/tsc");
   return new Promise((resolve, reject) => {
     execFile(process.execPath, [compiler, "-p", folder, "--pretty", "false"], (error, report) => {

@@ -53,9 +53,10 @@ export function slider(id: string, parameter: Parameter, report: (value: number)
   }
   function typed(): void {
     const value = box.valueAsNumber;
-    if (!(value >= min && value <= max)) return refuse();
-    show(value);
-    report(fromShown(quantity, value));
+    if (value >= min && value <= max) {
+      show(value);
+      report(fromShown(quantity, value));
+    } else refuse();
   }
 
   range.addEventListener("input", () => move(range.valueAsNumber));
