@@ -5,5 +5,22 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
 export default defineConfig({
   resolve: { alias: { "@rollbook/lib": here("lib/index.ts") } },
-  test: { include: ["test/**/*.test.ts"] },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: { name: "lib", include: ["test/{lib,outside}/**/*.test.ts"] },
+      },
+      {
+        extends: true,
+        test: {
+          name: "course",
+          include: ["test/{site,notebooks,worked-figures}/**/*.test.ts"],
+          globalSetup: "test/site/build-course.ts",
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
 });

@@ -1,0 +1,52 @@
+/** What the tests need from the machine besides npm's packages. */
+import { spawnSync } from "node:child_process";
+import { existsSync } from "node:fs";
+import { CourseError } from "../build/notebook.js";
+
+/** Debian's Python, whose packages apt installs; another Python on the path would not see them. */
+export const debianPython = "/usr/bin/python3";
+
+const browsers = [
+  process.env.CHROMIUM_PATH,
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+  "/Applications/Chromium.app/Contents/MacOS/Chromium",
+  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+];
+
+/** Path of a Chromium on this machine, if there is one. */
+export const chromiumPath = (): string | undefined =>
+  browsers.find((path) => path !== undefined && existsSync(path));
+
+const hasJupyterClient = (): boolean =>
+  spawnSync(debianPython, ["-c", "import nbclient, jupyter_core"]).status === 0;
+
+function missingPackages(): string[] {
+  const browser = chromiumPath() ? [] : ["chromium", "fonts-liberation"];
+  const client = hasJupyterClient() ? [] : ["jupyter-core", "python3-nbclient"];
+  return [...browser, ...client];
+}
+
+function install(packages: readonly string[]): boolean {
+  const apt = (...args: string[]) =>
+    spawnSync("apt-get", args, {
+      stdio: "inherit",
+      env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+    }).status === 0;
+  return (
+    apt("update", "-qq") && apt("install", "-y", "-qq", "--no-install-recommends", ...packages)
+  );
+}
+
+/** Installs what is missing from Debian where that is permitted; else says what to install. */
+export function ensureTestTools(): void {
+  const missing = missingPackages();
+  if (missing.length === 0) return;
+  const permitted = process.getuid?.() === 0 && existsSync("/usr/bin/apt-get");
+  if (permitted) console.log(`Installing ${missing.join(", ")} …`);
+  if (permitted && install(missing) && missingPackages().length === 0) return;
+  throw new CourseError(
+    `The tests need ${missing.join(", ")}; on Debian, run: sudo apt-get install ${missing.join(" ")}`,
+  );
+}
