@@ -11,7 +11,7 @@ export const clubTyreCoefficients: MagicFormula61Coefficients = {
   name: "club tyre (invented)",
   valid: {
     load: { minimum: 0, maximum: 9e3 },
-    pressure: { minimum: 140e3, maximum: 260e3 },
+    pressure: { minimum: 120e3, maximum: 300e3 },
     inclination: { minimum: -0.12, maximum: 0.12 },
   },
   FNOMIN: 3000,
