@@ -1,4 +1,11 @@
 /** Everything a chapter, a page or a test may call. One line a module, in reading order. */
+
+export * from "./car/axle.js";
+export * from "./car/axle-loads.js";
+export * from "./car/car.js";
+export * from "./car/demo-car.js";
+export * from "./car/masses.js";
+export * from "./car/tyres.js";
 export * from "./check.js";
 export * from "./linkage/front-view.js";
 export * from "./linkage/front-view-axle.js";

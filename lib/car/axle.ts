@@ -1,0 +1,65 @@
+import type { Sides } from "../load/wheels.js";
+import { antiRollBarRate } from "../spring/bar.js";
+import { rideRate, wheelRate } from "../spring/rates.js";
+import {
+  axleRollStiffness,
+  type RollSprings,
+  rollStiffnessOfBar,
+} from "../spring/roll-stiffness.js";
+import type { AntiRollBar, Axle } from "./car.js";
+import { tyreNamed } from "./tyres.js";
+
+/** The mean of left and right. */
+export function meanOf({ left, right }: Sides<number>): number {
+  return (left + right) / 2;
+}
+
+/** Rate of a bar in the position it is in, N/m for each metre that its ends move apart. */
+export function barRateOf({ positions, position, tube }: AntiRollBar): number {
+  const used = positions[position - 1];
+  if (used === undefined)
+    throw new RangeError(
+      `bar position is ${position} but must be a whole number from 1 to ${positions.length}.`,
+    );
+  if (used.rate !== undefined) return used.rate;
+  if (used.armLength === undefined || tube === undefined)
+    throw new RangeError(`bar position ${position} must give a rate, or an arm length and a tube.`);
+  return antiRollBarRate({ ...tube, armLength: used.armLength });
+}
+
+/** Roll stiffness that the bar adds to its axle, N·m/rad; 0 without a bar. */
+export function barRollStiffnessOf({ bar, track }: Axle): number {
+  if (bar === undefined) return 0;
+  return rollStiffnessOfBar({ barRate: barRateOf(bar), motionRatio: bar.motionRatio, track });
+}
+
+/** Stiffness of the spring as the wheel feels it, N/m. */
+export function wheelRateOf({ spring }: Axle): number {
+  return wheelRate(spring.rate, spring.motionRatio);
+}
+
+/** Vertical stiffness of one tyre at the mean pressure of the axle, N/m. */
+export function tyreStiffnessOf({ tyre }: Axle): number {
+  return tyreNamed(tyre.name).verticalStiffness({ load: 0, pressure: meanOf(tyre.pressure) });
+}
+
+/** Spring and tyre one on the other, N/m at each wheel. */
+export function rideRateOf(axle: Axle): number {
+  return rideRate(wheelRateOf(axle), tyreStiffnessOf(axle));
+}
+
+/** What the axle holds against roll with. */
+export function rollSpringsOf(axle: Axle): RollSprings {
+  return {
+    wheelRate: wheelRateOf(axle),
+    barRollStiffness: barRollStiffnessOf(axle),
+    track: axle.track,
+    tyreStiffness: tyreStiffnessOf(axle),
+    springSpacing: axle.spring.spacing ?? axle.track,
+  };
+}
+
+/** Roll stiffness between body and road, N·m/rad. */
+export function rollStiffnessOf(axle: Axle): number {
+  return axleRollStiffness(rollSpringsOf(axle));
+}

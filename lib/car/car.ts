@@ -1,0 +1,181 @@
+import type { Axles, Sides } from "../load/wheels.js";
+
+/**
+ * One car, as its file describes it: what is measured, what is set, and what may be changed.
+ *
+ * SI units. Heights are above level ground, for the car at rest with everything the file puts in
+ * it. Positions count backwards from the front axle and to the left of the centre line.
+ */
+export interface Car extends Axles<Axle> {
+  readonly name: string;
+  readonly notes?: string;
+  readonly wheelbase: number;
+  /** The sprung mass without driver, passenger, fuel and ballast. */
+  readonly body: PlacedMass;
+  readonly driver?: PlacedMass;
+  readonly passenger?: PlacedMass;
+  readonly fuel?: PlacedMass;
+  readonly ballast?: PlacedMass;
+  /** kg·m², of the whole car about its centre of gravity; estimated when left out. */
+  readonly inertia?: { readonly roll: number; readonly pitch: number; readonly yaw: number };
+  /** N·m/rad of the chassis between the axles; left out: stiff. */
+  readonly torsionStiffness?: number;
+  /** Angle of the steering wheel over angle of the road wheels. */
+  readonly steeringRatio: number;
+  /** Share of the braking force made by the front axle, 0–1. */
+  readonly brakeFrontShare: number;
+  /** Share of the driving force made by the front axle: 0 rear drive, 1 front drive. */
+  readonly driveFrontShare: number;
+  readonly air?: Air;
+  readonly limits?: ClassLimits;
+  readonly adjusters?: Partial<Record<CarLever, Adjuster>>;
+}
+
+/** A mass and where it is. */
+export interface PlacedMass {
+  /** kg */
+  readonly mass: number;
+  /** m */
+  readonly behindFrontAxle: number;
+  /** m; below zero is right of the centre line */
+  readonly leftOfCentre: number;
+  /** m above the ground */
+  readonly height: number;
+}
+
+/** One axle: both sides alike but for what is set by hand at each wheel. */
+export interface Axle {
+  /** m between the tyre centres */
+  readonly track: number;
+  /** m from the ground to the body, measured at this axle where the class rules measure it */
+  readonly rideHeight: number;
+  /** kg of both wheels and what moves with them */
+  readonly unsprungMass: number;
+  /** m above the ground */
+  readonly unsprungHeight: number;
+  readonly spring: Spring;
+  /** Left out: no bar. */
+  readonly bar?: AntiRollBar;
+  readonly damper: Damper;
+  readonly geometry: AxleGeometry;
+  /** rad; below zero: top of the wheel towards the car */
+  readonly camber: Sides<number>;
+  /** rad for each wheel; above zero: toe-in */
+  readonly toe: Sides<number>;
+  readonly tyre: AxleTyre;
+  readonly adjusters?: Partial<Record<AxleLever, Adjuster>>;
+}
+
+/** The springs of an axle and their seats. */
+export interface Spring {
+  /** N/m of each spring */
+  readonly rate: number;
+  /** Spring travel over wheel travel. */
+  readonly motionRatio: number;
+  /** m between the springs of a beam axle; left out: independent wheels */
+  readonly spacing?: number;
+  /** Turns of each spring seat from where it was when the car was measured; up is taller. */
+  readonly seatTurns: Sides<number>;
+  /** m that a seat rises in one turn */
+  readonly seatTravelPerTurn: number;
+}
+
+/** An anti-roll bar and the positions its links can take. */
+export interface AntiRollBar {
+  /** Travel of the bar's end over wheel travel. */
+  readonly motionRatio: number;
+  /** From soft to stiff. */
+  readonly positions: readonly BarPosition[];
+  /** Which position is in use: 1 is the first. */
+  readonly position: number;
+  /** The straight part, for positions that give an arm length. */
+  readonly tube?: {
+    readonly diameter: number;
+    readonly innerDiameter?: number;
+    readonly length: number;
+  };
+}
+
+/** One position of a bar: its rate, or the arm length from which it follows. */
+export interface BarPosition {
+  /** N/m at each end for each metre that the ends move apart; 0 for a bar taken off */
+  readonly rate?: number;
+  /** m */
+  readonly armLength?: number;
+}
+
+/** The dampers of an axle. */
+export interface Damper {
+  /** N·s/m of each damper */
+  readonly bump: number;
+  /** N·s/m of each damper */
+  readonly rebound: number;
+  /** Damper travel over wheel travel; left out: as the spring. */
+  readonly motionRatio?: number;
+}
+
+/** How the links guide the wheels. Changes are for a wheel that moves up against the body. */
+export interface AxleGeometry {
+  /** m above the ground, at rest */
+  readonly rollCentreHeight: number;
+  /** m of roll centre height for each m of travel of both wheels; 0 when left out */
+  readonly rollCentreMigration?: number;
+  /** rad of camber for each m of travel; 0 when left out; below zero: the top goes in */
+  readonly camberGain?: number;
+  /** rad of toe for each m of travel; 0 when left out; above zero: toe-in */
+  readonly toeGain?: number;
+  /** m that a wheel can rise before the bump stop */
+  readonly bumpTravel?: number;
+  /** m that a wheel can fall before the damper is fully out */
+  readonly droopTravel?: number;
+}
+
+/** Which tyre, and what is in it. */
+export interface AxleTyre {
+  /** One of the tyres the workbook knows: see `tyreNames`. */
+  readonly name: string;
+  /** Pa above atmosphere, warm */
+  readonly pressure: Sides<number>;
+}
+
+/** Forces of the air, each for the square of the speed, N/(m/s)². */
+export interface Air {
+  readonly frontDownforce: number;
+  readonly rearDownforce: number;
+  readonly drag: number;
+}
+
+/** What the class rules allow. */
+export interface ClassLimits {
+  /** m */
+  readonly leastRideHeight?: number;
+  /** Pa */
+  readonly leastPressure?: number;
+  /** Pa */
+  readonly greatestPressure?: number;
+  /** rad: the most camber allowed, a negative number */
+  readonly leastCamber?: number;
+  /** kg with driver */
+  readonly leastMass?: number;
+}
+
+/** How far something can be set, and how finely. */
+export interface Adjuster {
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+}
+
+/** What can be adjusted at an axle; bars have their positions instead. */
+export type AxleLever =
+  | "springRate"
+  | "seatTurns"
+  | "tyrePressure"
+  | "camber"
+  | "toe"
+  | "rollCentreHeight"
+  | "damperBump"
+  | "damperRebound";
+
+/** What can be adjusted on the whole car. */
+export type CarLever = "brakeFrontShare" | "ballast" | "fuel";
