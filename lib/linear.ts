@@ -1,0 +1,71 @@
+/** Rows of a matrix. */
+export type Matrix = readonly (readonly number[])[];
+
+const SINGULAR = 1e-12; // least pivot, against the greatest entry of its row
+
+/**
+ * Solves a square system of linear equations by elimination with scaled row pivoting.
+ *
+ * @param matrix - n rows of n numbers
+ * @param right - n numbers
+ * @returns the n unknowns
+ * @throws RangeError when the equations do not fix the unknowns
+ */
+export function solveLinear(matrix: Matrix, right: readonly number[]): number[] {
+  const rows = matrix.map((row, i) => [...row, right[i] ?? 0]);
+  const scales = rows.map((row) => Math.max(...row.slice(0, -1).map(Math.abs)));
+  for (let column = 0; column < rows.length; column++) eliminate(rows, scales, column);
+  return substitute(rows);
+}
+
+function eliminate(rows: number[][], scales: number[], column: number): void {
+  const size = (i: number) => Math.abs(rows[i]?.[column] ?? 0) / (scales[i] || 1);
+  let best = column;
+  for (let i = column + 1; i < rows.length; i++) if (size(i) > size(best)) best = i;
+  if (!(size(best) > SINGULAR)) throw new RangeError("The equations do not fix the unknowns.");
+  swap(rows, column, best);
+  swap(scales, column, best);
+  const pivot = rows[column] ?? [];
+  for (const row of rows.slice(column + 1)) {
+    const factor = (row[column] ?? 0) / (pivot[column] ?? 1);
+    for (let j = column; j < row.length; j++) row[j] = (row[j] ?? 0) - factor * (pivot[j] ?? 0);
+  }
+}
+
+function substitute(rows: number[][]): number[] {
+  const n = rows.length;
+  const unknowns = new Array<number>(n).fill(0);
+  for (let i = n - 1; i >= 0; i--) {
+    const row = rows[i] ?? [];
+    let rest = row[n] ?? 0;
+    for (let j = i + 1; j < n; j++) rest -= (row[j] ?? 0) * (unknowns[j] ?? 0);
+    unknowns[i] = rest / (row[i] ?? 1);
+  }
+  return unknowns;
+}
+
+function swap<Item>(items: Item[], i: number, j: number): void {
+  const [a, b] = [items[i], items[j]];
+  if (a === undefined || b === undefined) return;
+  [items[i], items[j]] = [b, a];
+}
+
+/** Matrix times vector. */
+export const multiply = (matrix: Matrix, vector: readonly number[]): number[] =>
+  matrix.map((row) => row.reduce((sum, entry, j) => sum + entry * (vector[j] ?? 0), 0));
+
+/** Rows and columns exchanged. */
+export const transpose = (matrix: Matrix): number[][] =>
+  (matrix[0] ?? []).map((_, j) => matrix.map((row) => row[j] ?? 0));
+
+/**
+ * Of all solutions of fewer equations than unknowns, the one with the least sum of squares.
+ *
+ * @throws RangeError when the equations contradict or repeat each other
+ * @see x = Aᵀ(AAᵀ)⁻¹b, Golub & Van Loan 2013, ch. 5.6
+ */
+export function leastNorm(matrix: Matrix, right: readonly number[]): number[] {
+  const across = transpose(matrix);
+  const square = matrix.map((row) => multiply(matrix, row));
+  return multiply(across, solveLinear(square, right));
+}

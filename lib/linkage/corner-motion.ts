@@ -1,0 +1,58 @@
+import { requireInRange } from "../check.js";
+import type { Point } from "./carrier.js";
+import { type Corner, cornerCarrier } from "./corner.js";
+import { atDesign, moved, type Pose } from "./pose.js";
+import { contactPatch, settle } from "./settle.js";
+import { dot } from "./space-vector.js";
+import {
+  risingTwists,
+  type WheelPosition,
+  type WheelRates,
+  wheelPosition,
+  wheelRates,
+} from "./wheel-position.js";
+
+/** How far a corner is moved from its design position. */
+export interface CornerMotion {
+  /** Rise of the contact patch against the body, m, > 0 in bump, −0.3 … 0.3. */
+  readonly wheelTravel?: number;
+  /** Travel of the steering rack, m, > 0 to the left, −0.15 … 0.15. */
+  readonly rackTravel?: number;
+}
+
+/** A corner after its motion, in the frame of the body. */
+export interface MovedCorner {
+  readonly wheel: WheelPosition;
+  readonly rates: WheelRates;
+  /** Joints on the upright, by name, for drawings and checks, m. */
+  readonly joints: Readonly<Record<string, Point>>;
+}
+
+/**
+ * Moves one wheel against the body and solves its linkage in space.
+ *
+ * Stiff links without bushes, stiff tyre: true for joints of metal, a guide for rubber.
+ *
+ * @throws RangeError when a value is out of range or the links cannot reach
+ */
+export function moveCorner(corner: Corner, motion: CornerMotion = {}): MovedCorner {
+  const travel = requireInRange("wheelTravel", motion.wheelTravel ?? 0, -0.3, 0.3, "m");
+  const carrier = cornerCarrier(corner, motion.rackTravel);
+  const [wheel] = carrier.wheels;
+  if (wheel === undefined) throw new RangeError("A corner needs a wheel.");
+  const up = { x: 0, y: 0, z: 1 };
+  const road = { up, heights: [dot(contactPatch(wheel, atDesign, up), up) + travel] };
+  const pose = settle(carrier, road);
+  const [twist] = risingTwists(carrier, road, pose);
+  if (twist === undefined) throw new RangeError("A corner needs a wheel.");
+  return {
+    wheel: wheelPosition(wheel, pose, up),
+    rates: wheelRates(wheel, pose, up, twist),
+    joints: jointsOf(corner, pose),
+  };
+}
+
+function jointsOf(corner: Corner, pose: Pose): Record<string, Point> {
+  const onUpright = Object.entries(corner).filter(([name]) => /Outer|Foot|Centre/.test(name));
+  return Object.fromEntries(onUpright.map(([name, point]) => [name, moved(pose, point as Point)]));
+}
