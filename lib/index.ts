@@ -1,5 +1,7 @@
 /** Everything a chapter, a page or a test may call. One line a module, in reading order. */
 
+export * from "./balance/limit.js";
+export * from "./balance/linear-understeer.js";
 export * from "./car/axle.js";
 export * from "./car/axle-loads.js";
 export * from "./car/car.js";

@@ -1,0 +1,71 @@
+import { requireInRange } from "../check.js";
+import { axleLoads, type CarInRoll } from "../load/car-in-roll.js";
+import { distributeLoadTransfer } from "../load/distribution.js";
+import type { Axles } from "../load/wheels.js";
+import { findRoot } from "../solve.js";
+import { GRAVITY } from "../units.js";
+
+/** Greatest side force of a tyre at a load, N from N. */
+export type Grip = (load: number) => number;
+
+/** How fast a car can turn, and which end says so. */
+export interface LimitBalance {
+  /** m/s² at which each axle's tyres have nothing left */
+  readonly axle: Axles<number>;
+  /** m/s² of the car: the smaller of the two, or where it tips over */
+  readonly lateralAcceleration: number;
+  /** Which end gives up first; "both" when neither is ahead. */
+  readonly first: "front" | "rear" | "both";
+  /** m/s² that the rear axle has left when the front has none: above 0 understeer, below oversteer */
+  readonly understeerMargin: number;
+  /** The car tips over before its tyres let go. */
+  readonly tips: boolean;
+}
+
+const GREATEST = 100; // m/s², far above any tyre on a road
+
+/**
+ * The limit of a car in a steady turn, from the grip that both tyres of each axle have at their
+ * real loads.
+ *
+ * @param car - as for `distributeLoadTransfer`
+ * @param grip - greatest side force of one tyre of each axle at a load
+ * @throws RangeError as `distributeLoadTransfer`
+ */
+export function limitBalance(car: CarInRoll, grip: Axles<Grip>): LimitBalance {
+  const axle = { front: axleLimit(car, grip, "front"), rear: axleLimit(car, grip, "rear") };
+  const [least, margin] = [Math.min(axle.front, axle.rear), axle.rear - axle.front];
+  const tips = distributeLoadTransfer(car, least).tipped;
+  return {
+    axle,
+    lateralAcceleration: tips ? tipAcceleration(car, least) : least,
+    first: Math.abs(margin) < 1e-9 ? "both" : margin > 0 ? "front" : "rear",
+    understeerMargin: margin,
+    tips,
+  };
+}
+
+/** Side force that both tyres of an axle can make in a turn, N. */
+export function axleGrip(
+  car: CarInRoll,
+  grip: Grip,
+  end: "front" | "rear",
+  lateralAcceleration: number,
+): number {
+  const { left, right } = distributeLoadTransfer(car, lateralAcceleration)[end].load;
+  return grip(left) + grip(right);
+}
+
+/** Lateral acceleration at which an axle needs all its grip to carry its share of the mass, m/s². */
+function axleLimit(car: CarInRoll, grip: Axles<Grip>, end: "front" | "rear"): number {
+  const mass = axleLoads({ ...car, longitudinalTransfer: 0 })[end] / GRAVITY;
+  const left = (ay: number) => axleGrip(car, grip[end], end, ay) - mass * ay;
+  requireInRange(`${end} grip`, left(0), 0, Infinity, "N");
+  return findRoot(left, 0, GREATEST, 1e-10);
+}
+
+/** Lateral acceleration at which the second inside wheel leaves the ground, m/s². */
+function tipAcceleration(car: CarInRoll, tipped: number): number {
+  const side = (ay: number) => (distributeLoadTransfer(car, ay).tipped ? 1 : -1);
+  return findRoot(side, 0, tipped, 1e-9);
+}
