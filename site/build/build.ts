@@ -62,11 +62,9 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
   mkdirSync(next, { recursive: true });
   try {
     await typecheck(notebooks, joined);
-    const [outputs] = await Promise.all([
-      cachedOutputs(notebooks, progress),
-      bundleShared(`${next}/course.js`),
-      bundleChapters(notebooks, joined, next),
-    ]);
+    await bundleShared(`${next}/course.js`);
+    await bundleChapters(notebooks, joined, next);
+    const outputs = await cachedOutputs(notebooks, progress);
     const chapters = notebooks.map((notebook) =>
       chapterOf(notebook, outputs.get(notebook.name) ?? {}),
     );

@@ -1,5 +1,6 @@
-import { build, type Plugin } from "esbuild";
-import type { Notebook } from "./notebook.js";
+import { type BuildFailure, build, type Plugin } from "esbuild";
+import { cellAt, join } from "./join.js";
+import { CourseError, type Notebook, placeIn } from "./notebook.js";
 import { inRoot } from "./paths.js";
 
 /** The two packages a cell may import, as the page's shared script holds them. */
@@ -11,9 +12,12 @@ const shared: Readonly<Record<string, string>> = {
 const fromShared: Plugin = {
   name: "from-shared-script",
   setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^@rollbook\// }, ({ path }) =>
-      path in shared ? { path, namespace: "shared" } : undefined,
-    );
+    onResolve({ filter: /.*/ }, ({ path, kind }) => {
+      if (kind === "entry-point") return undefined;
+      if (path in shared) return { path, namespace: "shared" };
+      const text = `a cell may import ${Object.keys(shared).join(" and ")}, not ${path}`;
+      return { errors: [{ text }] };
+    });
     onLoad({ filter: /.*/, namespace: "shared" }, ({ path }) => ({
       contents: `module.exports = ${shared[path]};`,
     }));
@@ -32,6 +36,15 @@ export async function bundleShared(outfile: string): Promise<void> {
   });
 }
 
+function told(failure: BuildFailure, notebooks: readonly Notebook[]): CourseError {
+  const faults = failure.errors.map(({ text, location }) => {
+    const notebook = notebooks.find(({ name }) => location?.file.endsWith(`${name}.ts`));
+    const at = notebook && cellAt(join(notebook), location?.line ?? 1);
+    return notebook && at ? `${placeIn(notebook, at.id, at.line)}: ${text}` : text;
+  });
+  return new CourseError(faults.join("\n"));
+}
+
 /** Writes each chapter's own script from its joined module; classic scripts, so that a page opened as a file is live too. */
 export async function bundleChapters(
   notebooks: readonly Notebook[],
@@ -39,5 +52,10 @@ export async function bundleChapters(
   outdir: string,
 ): Promise<void> {
   const entryPoints = notebooks.map(({ name }) => `${joined}/${name}.ts`);
-  await build({ ...common, outdir, plugins: [fromShared], entryPoints });
+  const options = { ...common, outdir, plugins: [fromShared], entryPoints };
+  try {
+    await build({ ...options, logLevel: "silent" });
+  } catch (failure) {
+    throw told(failure as BuildFailure, notebooks);
+  }
 }

@@ -1,7 +1,7 @@
 import { escapeHtml } from "../cells/escape.js";
 import type { Outputs } from "../kernel/run.js";
 import { type Heading, render } from "./markdown.js";
-import { type Cell, CourseError, type Notebook } from "./notebook.js";
+import { type Cell, CourseError, type Notebook, placeIn } from "./notebook.js";
 
 /** A chapter ready to be put into a page. */
 export interface Chapter {
@@ -20,6 +20,13 @@ function codeHtml(cell: Cell, outputs: Outputs): string {
     `<details class="code"><summary>Code</summary>` +
     `<pre><code>${escapeHtml(cell.source)}</code></pre></details>`;
   return `<div class="cell" data-cell="${escapeHtml(cell.id)}">${shown}${code}</div>`;
+}
+
+function proseHtml(notebook: Notebook, cell: Cell, headings: Heading[]): string {
+  const html = render(cell.source, headings);
+  const [, fault] = /class="katex-error" title="([^"]*)"/.exec(html) ?? [];
+  if (fault) throw new CourseError(`${placeIn(notebook, cell.id)}: ${fault}`);
+  return html;
 }
 
 function ensureUniqueIds(name: string, html: string): void {
@@ -44,7 +51,9 @@ export function chapterOf(notebook: Notebook, outputs: Outputs): Chapter {
   const { name } = notebook;
   const headings: Heading[] = [];
   const html = notebook.cells
-    .map((cell) => (cell.kind === "code" ? codeHtml(cell, outputs) : render(cell.source, headings)))
+    .map((cell) =>
+      cell.kind === "code" ? codeHtml(cell, outputs) : proseHtml(notebook, cell, headings),
+    )
     .join("\n");
   ensureUniqueIds(name, html);
   const number = /^\d+/.exec(name)?.[0] ?? "";

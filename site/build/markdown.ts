@@ -13,6 +13,7 @@ export function slug(text: string): string {
   return text
     .toLowerCase()
     .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
     .replace(/[^\p{L}\p{N}]+/gu, "-")
     .replace(/^-|-$/g, "");
 }
@@ -23,7 +24,7 @@ const katexPlugin =
 
 const markdown = new MarkdownIt({ html: false, typographer: true }).use(katexPlugin, {
   katex,
-  throwOnError: true,
+  throwOnError: false,
 });
 
 markdown.core.ruler.push("heading_anchors", ({ tokens, env }) => {

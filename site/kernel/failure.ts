@@ -20,11 +20,13 @@ function failingLine(cell: Cell, { stderr, ran }: CellResult): number | undefine
   return ranLine ? closestLine(cell.source, ranLine) : undefined;
 }
 
-const reason = (stderr: string): string =>
-  stderr
-    .split("\n")
-    .find((line) => line.trim() !== "")
-    ?.replace(/^\d+:\d+ - /, "") ?? "the cell failed and said nothing";
+/** The line that names the error, or the first that says anything. */
+function reason(stderr: string): string {
+  const lines = stderr.split("\n").filter((line) => line.trim() !== "");
+  const naming = lines.find((line) => /^\s*\w*(Error|Exception): /.test(line));
+  const line = naming ?? lines[0] ?? "the cell failed and said nothing";
+  return line.replace(/^\d+:\d+ - /, "").trim();
+}
 
 export function cellFailure(notebook: Notebook, cell: Cell, result: CellResult): CourseError {
   const place = placeIn(notebook, cell.id, failingLine(cell, result));

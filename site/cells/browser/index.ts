@@ -1,4 +1,5 @@
 /** The twin of ../index.ts for the page: the same calls find what the kernel left and bring it to life. */
+export { currentCar } from "../current-car.js";
 export {
   area,
   arrow,
