@@ -1,6 +1,6 @@
 import type { AxleInRoll, CarInRoll } from "../load/car-in-roll.js";
 import { type Distribution, distributeLoadTransfer } from "../load/distribution.js";
-import { eachAxle } from "../load/wheels.js";
+
 import { rollStiffnessOf } from "./axle.js";
 import type { Axle, Car } from "./car.js";
 import { frontShareOf, sprungMassOf } from "./masses.js";
@@ -12,7 +12,8 @@ export function carInRoll(car: Car): CarInRoll {
     sprungMass: sprung.mass,
     sprungHeight: sprung.height,
     sprungFrontShare: frontShareOf(sprung, car.wheelbase),
-    ...eachAxle(car, axleInRoll),
+    front: axleInRoll(car.front),
+    rear: axleInRoll(car.rear),
     torsionStiffness: car.torsionStiffness ?? Infinity,
   };
 }

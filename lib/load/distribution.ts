@@ -81,7 +81,8 @@ function report(car: CarInRoll, demand: Demand, state: Rolled, turn: 1 | -1): Di
       sprung[end] * GRAVITY * (car.sprungHeight - axle.rollCentreHeight) * state.angle[end],
   );
   return {
-    ...axles,
+    front: axles.front,
+    rear: axles.rear,
     rollAngle: eachAxle(state.angle, (angle) => turn * angle),
     total,
     frontShare: total === 0 ? 0.5 : axles.front.total / total,
