@@ -115,31 +115,31 @@ test("the moment of the loads is the moment of the side forces and of the leanin
       const unsprung = (axle: AxleInRoll) => axle.unsprungMass * axle.unsprungHeight;
       const heights = car.sprungMass * car.sprungHeight + unsprung(car.front) + unsprung(car.rear);
       const asked = heights * ay + result.momentFromRoll;
-      expect(Math.abs(made - asked)).toBeLessThan(1e-9 * Math.max(1, Math.abs(asked)) * 10);
+      expect(Math.abs(made - asked)).toBeLessThan(1e-9 * Math.max(1, Math.abs(asked)));
     }),
   );
 });
 
 test("no stiffness changes the total, but for what the leaning body adds", () => {
   fc.assert(
-    fc.property(anyCar, between(0, 6), between(1, 4), (car, ay, factor) => {
-      const level = (c: CarInRoll) => {
+    fc.property(anyCar, between(0.1, 6), between(1, 4), (car, ay, factor) => {
+      const parts = (c: CarInRoll) => {
         const { front, rear, momentFromRoll, tipped } = distributeLoadTransfer(c, ay);
         fc.pre(!tipped);
-        return front.total * c.front.track + rear.total * c.rear.track - momentFromRoll;
+        const moment = front.total * c.front.track + rear.total * c.rear.track;
+        return { level: moment - momentFromRoll, moment };
       };
-      const stiffer = {
-        ...car,
-        front: { ...car.front, rollStiffness: car.front.rollStiffness * factor },
-      };
-      expect(Math.abs(level(stiffer) / level(car) - 1 || 0)).toBeLessThan(1e-9);
+      const rollStiffness = car.front.rollStiffness * factor;
+      const [soft, stiff] = [parts(car), parts({ ...car, front: { ...car.front, rollStiffness } })];
+      expect(Math.abs(stiff.level - soft.level)).toBeLessThan(1e-9 * soft.moment);
     }),
   );
 });
 
-test("stiffening one end moves transfer to that end", () => {
+test("stiffening one end moves transfer to it, if the other could hold the body up alone", () => {
   fc.assert(
     fc.property(anyCar, between(0.5, 5), between(1.01, 3), (car, ay, factor) => {
+      fc.pre(car.rear.rollStiffness > car.sprungMass * GRAVITY * (car.sprungHeight + 0.1));
       const soft = distributeLoadTransfer(car, ay);
       const rollStiffness = car.front.rollStiffness * factor;
       const stiff = distributeLoadTransfer({ ...car, front: { ...car.front, rollStiffness } }, ay);
