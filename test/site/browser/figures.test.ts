@@ -1,0 +1,114 @@
+import { describe, expect, it } from "vitest";
+import { chapters, fileAllPredictions, shownBy, useBrowser } from "./browser.js";
+
+const { open, fileUrl } = useBrowser();
+
+/** Id of each live figure with the ids of its sliders. */
+const figuresOn = (page: Awaited<ReturnType<typeof open>>["page"]) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll(".figure[data-live]")].map((figure) => ({
+      id: figure.id,
+      sliders: [...figure.querySelectorAll("input[type=range]")].map(({ id }) => id),
+    })),
+  );
+
+describe.each(chapters)("figures of %s", (chapter) => {
+  it("start, live, from the very picture that the kernel left", async () => {
+    const still = await open(chapter, { javaScriptEnabled: false });
+    const live = await open(chapter);
+    const ids = (await figuresOn(live.page)).map(({ id }) => id);
+    expect(ids.length).toBeGreaterThanOrEqual(3);
+    for (const id of ids) {
+      expect(await shownBy(live.page, id), id).toBe(await shownBy(still.page, id));
+    }
+  });
+
+  it("follow every slider by keyboard, hold their axes, and go back on reset", async () => {
+    const { page, errors } = await open(chapter);
+    await fileAllPredictions(page);
+    for (const { id, sliders } of await figuresOn(page)) {
+      const frame = () =>
+        page.locator(`#${id}`).evaluate((figure) => {
+          const copy = figure.cloneNode(true) as Element;
+          for (const layer of copy.querySelectorAll("[data-layer]")) layer.remove();
+          return [...copy.querySelectorAll("svg")].map((svg) => svg.outerHTML).join("");
+        });
+      const [start, axes] = [await shownBy(page, id), await frame()];
+      for (const slider of sliders) {
+        const before = await shownBy(page, id);
+        await page.locator(`#${slider}`).focus();
+        const atEnd = await page.locator(`#${slider}`).evaluate((input) => {
+          const { value, max } = input as HTMLInputElement;
+          return value === max;
+        });
+        await page.keyboard.press(atEnd ? "Home" : "End");
+        expect(await shownBy(page, id), `${slider} moves its figure`).not.toBe(before);
+      }
+      expect(await frame(), `${id} holds its axes`).toBe(axes);
+      await page.locator(`#${id} button.reset`).click();
+      expect(await shownBy(page, id), `${id} goes back`).toBe(start);
+    }
+    expect(errors).toEqual([]);
+  });
+
+  it("follow every slider by mouse, step buttons and number box", async () => {
+    const { page } = await open(chapter);
+    await fileAllPredictions(page);
+    for (const { id, sliders } of await figuresOn(page)) {
+      for (const slider of sliders) {
+        const row = page.locator(`#${id} .slider`, { has: page.locator(`#${slider}`) });
+        const moves = async (act: () => Promise<void>, how: string) => {
+          const before = await row.locator("input[type=number]").inputValue();
+          await act();
+          const after = await row.locator("input[type=number]").inputValue();
+          expect(after, `${slider} by ${how}`).not.toBe(before);
+        };
+        const box = await row.locator("input[type=range]").boundingBox();
+        if (!box) throw new Error(`${slider} is not on the page`);
+        const at = (share: number) => ({ position: { x: box.width * share, y: box.height / 2 } });
+        await moves(() => row.locator("input[type=range]").click(at(0.1)), "mouse");
+        await moves(() => row.locator("input[type=range]").click(at(0.85)), "mouse");
+        await moves(() => row.getByRole("button", { name: "one step less" }).click(), "−");
+        await moves(() => row.getByRole("button", { name: "one step more" }).click(), "+");
+        const least = (await row.locator("input[type=range]").getAttribute("min")) ?? "";
+        await moves(() => row.locator("input[type=number]").fill(least), "number box");
+        expect(await row.locator("input[type=range]").inputValue()).toBe(least);
+      }
+    }
+  });
+
+  it("show no NaN and keep their words inside the picture in every corner of their ranges", async () => {
+    const { page } = await open(chapter);
+    await fileAllPredictions(page);
+    for (const { id, sliders } of await figuresOn(page)) {
+      for (let corner = 0; corner < 2 ** sliders.length; corner += 1) {
+        for (const [index, slider] of sliders.entries()) {
+          await page.locator(`#${slider}`).focus();
+          await page.keyboard.press((corner >> index) & 1 ? "End" : "Home");
+        }
+        const shown = await shownBy(page, id);
+        expect(shown, `${id}, corner ${corner}`).not.toMatch(/NaN|Infinity|undefined|Not drawn/);
+        const outside = await page.locator(`#${id}`).evaluate((figure) =>
+          [...figure.querySelectorAll("svg.panel")].flatMap((svg) => {
+            const frame = svg.getBoundingClientRect();
+            return [...svg.querySelectorAll("[data-layer] text")]
+              .map((text) => [text.textContent, text.getBoundingClientRect()] as const)
+              .filter(([, { left, right, top, bottom }]) => {
+                const across = left < frame.left - 4 || right > frame.right + 4;
+                return across || top < frame.top - 4 || bottom > frame.bottom + 4;
+              })
+              .map(([text]) => text);
+          }),
+        );
+        expect(outside, `${id}, corner ${corner}`).toEqual([]);
+      }
+    }
+  });
+
+  it("are live in a page opened as a file, which asks no other host for anything", async () => {
+    const { page, errors, foreign } = await open(fileUrl(chapter));
+    expect((await figuresOn(page)).length).toBeGreaterThanOrEqual(3);
+    expect(errors).toEqual([]);
+    expect(foreign).toEqual([]);
+  });
+});

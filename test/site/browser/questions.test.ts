@@ -1,0 +1,68 @@
+import { describe, expect, it } from "vitest";
+import { chapters, fileAllPredictions, useBrowser } from "./browser.js";
+
+const { open } = useBrowser();
+
+describe.each(chapters)("questions of %s", (chapter) => {
+  it("keep the sliders locked until a choice, a reason and a confidence are filed", async () => {
+    const { page } = await open(chapter);
+    const locked = page.locator("fieldset.controls:disabled");
+    const before = await locked.count();
+    expect(before).toBeGreaterThanOrEqual(1);
+    for (const form of await page.locator("form.filing").all()) {
+      await form.locator("button[type=submit]").click();
+      await form.locator("input[type=radio]").first().check();
+      await form.locator(".inline input[type=radio]").first().check();
+      await form.locator("input[name$=reason]").fill("   ");
+      await form.locator("button[type=submit]").click();
+    }
+    expect(await locked.count()).toBe(before);
+    await fileAllPredictions(page);
+    expect(await locked.count()).toBe(0);
+  });
+
+  it("show the filed prediction beside the model's answer, also after a reload, and give it back", async () => {
+    const { page } = await open(chapter);
+    await fileAllPredictions(page);
+    const outcome = page.locator(".predict .outcome").first();
+    expect(await outcome.textContent()).toMatch(/^You said A \(a guess\), because it feels so\. /);
+    await page.reload();
+    expect(await outcome.textContent()).toContain("You said A");
+    expect(await page.locator("fieldset.controls:disabled").count()).toBe(0);
+    for (const button of await page.getByRole("button", { name: "Take it back" }).all()) {
+      await button.click();
+    }
+    expect(await page.locator("form.filing:visible").count()).toBeGreaterThanOrEqual(1);
+    expect(await page.locator("fieldset.controls:disabled").count()).toBeGreaterThanOrEqual(1);
+  });
+
+  it("tell a right answer from a wrong one and from no number", async () => {
+    const { page } = await open(chapter);
+    for (const form of await page.locator("form.checking").all()) {
+      const section = form.locator("..");
+      await section.locator("details").last().locator("summary").click();
+      const shown = (await section.locator("output").textContent()) ?? "";
+      const number = shown.replace("−", "-").replace(/[^\d.-].*$/, "");
+      const check = async (text: string) => {
+        await form.locator("input").fill(text);
+        await form.locator("button").click();
+        return form.locator(".reply").textContent();
+      };
+      expect(await check(""), shown).toMatch(/^Type a number/);
+      expect(await check(number), shown).toMatch(/^Right/);
+      expect(await check(String(Math.abs(Number(number)) * 2 + 1)), shown).toMatch(/too high/);
+    }
+  });
+
+  it("refuse a number out of range in one sentence and keep what was typed", async () => {
+    const { page } = await open(chapter);
+    await fileAllPredictions(page);
+    const row = page.locator(".slider").first();
+    await row.locator("input[type=number]").fill("99999");
+    const max = await row.locator("input[type=number]").getAttribute("max");
+    expect(await row.locator(".fault").textContent()).toMatch(
+      new RegExp(`takes .* to ${Number(max)}.*, not 99999\\.$`),
+    );
+    expect(await row.locator("input[type=number]").inputValue()).toBe("99999");
+  });
+});
