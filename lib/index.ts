@@ -1,7 +1,9 @@
 /** Everything a chapter, a page or a test may call. One line a module, in reading order. */
 
+export * from "./balance/corner-speed.js";
 export * from "./balance/limit.js";
 export * from "./balance/linear-understeer.js";
+export * from "./balance/pair-limit.js";
 export * from "./car/axle.js";
 export * from "./car/axle-loads.js";
 export * from "./car/car.js";
@@ -24,6 +26,7 @@ export * from "./linkage/move-front-view.js";
 export * from "./linkage/roll-centre.js";
 export * from "./load/car-in-roll.js";
 export * from "./load/distribution.js";
+export * from "./load/share-transfer.js";
 export * from "./load/transfer.js";
 export * from "./load/wheel-loads.js";
 export * from "./load/wheels.js";
@@ -36,6 +39,7 @@ export * from "./spring/ride.js";
 export * from "./spring/roll-stiffness.js";
 export * from "./tyre/club-tyre.js";
 export * from "./tyre/contact-patch.js";
+export * from "./tyre/friction-line.js";
 export * from "./tyre/grip-against-pressure.js";
 export * from "./tyre/load-sensitive.js";
 export * from "./tyre/magic-formula.js";

@@ -1,0 +1,33 @@
+import { requireInRange } from "../check.js";
+import { type Axles, eachAxle } from "./wheels.js";
+
+/**
+ * Shares a load transfer between the axles by a given share, N.
+ *
+ * No axle moves more than half its load: what its lifted inside wheel cannot give, the other takes.
+ *
+ * @param total - N moved by both axles together, at least 0
+ * @param frontShare - share asked of the front axle, 0–1
+ * @param axleLoads - N on both tyres of each axle
+ * @returns transfers that sum to the total, unless the car has no more to move
+ * @throws RangeError when a number is outside its range
+ */
+export function shareTransfer({
+  total,
+  frontShare,
+  axleLoads,
+}: {
+  total: number;
+  frontShare: number;
+  axleLoads: Axles<number>;
+}): Axles<number> {
+  requireInRange("total transfer", total, 0, 1e6, "N");
+  requireInRange("front share", frontShare, 0, 1);
+  const most = eachAxle(
+    axleLoads,
+    (load, end) => requireInRange(`${end} load`, load, 0, 1e6, "N") / 2,
+  );
+  const asked = Math.min(most.front, total * frontShare);
+  const rear = Math.min(most.rear, total - asked);
+  return { front: Math.min(most.front, total - rear), rear };
+}
