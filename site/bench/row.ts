@@ -1,0 +1,24 @@
+/** One measure beside the most that is allowed for it. */
+export interface Row {
+  readonly what: string;
+  readonly value: number;
+  readonly most: number;
+  readonly unit: string;
+}
+
+const round = (value: number): string => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));
+
+/** Rows as a Markdown table; the last column is what counts on a machine of another speed. */
+export function table(rows: readonly Row[]): string {
+  const lines = rows.map(
+    ({ what, value, most, unit }) =>
+      `| ${what} | ${round(value)} ${unit} | ${most} ${unit} | ${(value / most).toFixed(2)} |`,
+  );
+  return ["| measure | now | at most | share |", "|---|---|---|---|", ...lines].join("\n");
+}
+
+/** The value below which a share of the sample lies. */
+export function quantile(sample: readonly number[], share: number): number {
+  const sorted = [...sample].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN;
+}
