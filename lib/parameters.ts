@@ -104,6 +104,7 @@ export const parameters = {
   // Tyres
   tyreLoad: shown("Tyre load", "F_z", "force", [0, 12000, 50, 2700, 0]),
   tyrePressure: shown("Tyre pressure", "p", "pressure", [80, 400, 5, 200, 0]),
+  tyreWarming: shown("Tyre air warmer than when set", "\\Delta T", "temperatureDifference", [0, 80, 1, 35, 0]),
   tyreStiffness: shown("Tyre vertical stiffness", "k_t", "stiffness", [80, 600, 5, 200, 0]),
   peakFriction: shown("Grip at small load", "\\mu_0", "ratio", [0.3, 3, 0.01, 1.2, 2]),
   loadSensitivity: shown("Load sensitivity (grip lost per load)", "s", "perLoad", [0, 0.2, 0.005, 0.04, 3]),
