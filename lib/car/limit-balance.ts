@@ -1,0 +1,26 @@
+import { type Grip, type LimitBalance, limitBalance } from "../balance/limit.js";
+import { type Axles, eachAxle } from "../load/wheels.js";
+import { meanOf } from "./axle.js";
+import { carInRoll } from "./axle-loads.js";
+import type { Car } from "./car.js";
+import { tyreNamed } from "./tyres.js";
+
+/** Greatest side force of one upright tyre of each axle, at the mean pressure of the axle, N from N. */
+export function gripOf(car: Car): Axles<Grip> {
+  return eachAxle(car, ({ tyre }) => {
+    const { peakSideForce } = tyreNamed(tyre.name);
+    const pressure = meanOf(tyre.pressure);
+    return (load: number) => peakSideForce({ load, pressure });
+  });
+}
+
+/**
+ * How fast a car can turn in a steady turn, and which end gives up first.
+ *
+ * Upright tyres, each at the best slip angle of its own; no braking or driving.
+ *
+ * @throws RangeError as `distributeLoadTransfer`
+ */
+export function limitBalanceOf(car: Car): LimitBalance {
+  return limitBalance(carInRoll(car), gripOf(car));
+}

@@ -1,0 +1,49 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { withBars } from "../../../lib/car/bars.js";
+import { demoCar } from "../../../lib/car/demo-car.js";
+import { gripOf, limitBalanceOf } from "../../../lib/car/limit-balance.js";
+
+test("an upright club tyre at 200 kPa has friction 1.30 less 0.05 for each kN", () => {
+  const { front } = gripOf(demoCar);
+  expect(front(3000)).toBeCloseTo(3000 * 1.15, 6); // by hand: 1.15 − 0.15·(Fz − 3000)/3000
+  expect(front(4500)).toBeCloseTo(4500 * 1.075, 6);
+});
+
+test("a stiffer front bar lowers the limit of the front axle and raises that of the rear", () => {
+  const bar = fc.double({ min: 0, max: 40e3, noNaN: true });
+  fc.assert(
+    fc.property(bar, bar, bar, (a, b, rear) => {
+      fc.pre(Math.abs(a - b) > 100);
+      const soft = limitBalanceOf(withBars(demoCar, { front: Math.min(a, b), rear })).axle;
+      const stiff = limitBalanceOf(withBars(demoCar, { front: Math.max(a, b), rear })).axle;
+      expect(stiff.front).toBeLessThanOrEqual(soft.front);
+      expect(stiff.rear).toBeGreaterThanOrEqual(soft.rear);
+    }),
+    { numRuns: 50 },
+  );
+});
+
+test("the demo car's front axle gives up at the root of its quadratic", () => {
+  const { axle, first } = limitBalanceOf(demoCar);
+  expect(first).toBe("front");
+  expect(axle.front).toBeCloseTo(frontLimitByHand(), 8);
+});
+
+/** m·ay = μ0·W − s·W²/2 − 2s·(c·ay)², with c the transfer of the front axle for each m/s². */
+function frontLimitByHand(): number {
+  const [g, s, mu] = [9.80665, 5e-5, 1.3];
+  const moment = 810 * 1.07 + 80 * 1.35 + 30 * 2.2;
+  const height = (810 * 0.54 + 80 * 0.48 + 30 * 0.4) / 920;
+  const sprungFront = 920 - moment / 2.4;
+  const series = (a: number, b: number) => (a * b) / (a + b);
+  const Kf = series(0.5 * 25350 * 1.44 ** 2 + 22e3 * (0.6 * 1.44) ** 2, 0.5 * 215e3 * 1.44 ** 2);
+  const Kr = series(0.5 * 28125 * 1.45 ** 2 + 5e3 * (0.6 * 1.45) ** 2, 0.5 * 215e3 * 1.45 ** 2);
+  const overturning = sprungFront * (height - 0.05) + (920 - sprungFront) * (height - 0.09);
+  const roll = overturning / (Kf + Kr - g * overturning);
+  const c = (Kf * roll + sprungFront * 0.05 + 75 * 0.29) / 1.44;
+  const m = sprungFront + 75;
+  const W = m * g;
+  const [A, C] = [2 * s * c ** 2, mu * W - (s * W ** 2) / 2];
+  return (-m + Math.sqrt(m ** 2 + 4 * A * C)) / (2 * A);
+}
