@@ -28,17 +28,15 @@ export function rangeSentence(
   maximum: number,
   unit = "",
 ): string {
-  const space = unit === "" ? "" : " ";
-  return `${field} is ${shown(value)}${space}${unit} but must be ${allowed(minimum, maximum)}${space}${unit}.`;
+  const after = unit === "" ? "" : ` ${unit}`;
+  const is =
+    typeof value === "number" ? `${value}${after}` : (JSON.stringify(value) ?? String(value));
+  return `${field} is ${is} but must be ${allowed(minimum, maximum, after)}.`;
 }
 
-function shown(value: unknown): string {
-  return typeof value === "number" ? String(value) : (JSON.stringify(value) ?? String(value));
-}
-
-function allowed(minimum: number, maximum: number): string {
+function allowed(minimum: number, maximum: number, after: string): string {
   if (minimum === -Infinity && maximum === Infinity) return "a finite number";
-  if (maximum === Infinity) return `at least ${minimum}`;
-  if (minimum === -Infinity) return `at most ${maximum}`;
-  return `from ${minimum} to ${maximum}`;
+  if (maximum === Infinity) return `at least ${minimum}${after}`;
+  if (minimum === -Infinity) return `at most ${maximum}${after}`;
+  return `from ${minimum} to ${maximum}${after}`;
 }

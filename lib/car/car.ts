@@ -1,3 +1,4 @@
+import type { SpaceAxle } from "../linkage/axle-in-space.js";
 import type { Axles, Sides } from "../load/wheels.js";
 
 /**
@@ -58,6 +59,8 @@ export interface Axle {
   readonly bar?: AntiRollBar;
   readonly damper: Damper;
   readonly geometry: AxleGeometry;
+  /** The joints of the links, at rest, x forward of this axle; `geometry` follows from them. */
+  readonly linkage?: SpaceAxle;
   /** rad; below zero: top of the wheel towards the car */
   readonly camber: Sides<number>;
   /** rad for each wheel; above zero: toe-in */

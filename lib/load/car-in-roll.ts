@@ -17,7 +17,7 @@ export interface AxleInRoll {
 }
 
 /** A car in a steady turn. */
-export interface CarInRoll extends Axles<AxleInRoll> {
+export interface CarInRoll<Axle extends AxleInRoll = AxleInRoll> extends Axles<Axle> {
   /** kg */
   readonly sprungMass: number;
   /** m above the ground, of the sprung mass */

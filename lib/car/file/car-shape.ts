@@ -1,0 +1,157 @@
+import type { ParameterKey } from "../../parameters.js";
+import { parameters } from "../../parameters.js";
+import type {
+  Adjuster,
+  AntiRollBar,
+  Axle,
+  AxleGeometry,
+  Car,
+  ClassLimits,
+  PlacedMass,
+} from "../car.js";
+import { tyreNames } from "../tyres.js";
+import { linkageShape } from "./linkage-shape.js";
+import { count, group, list, number, numberWithin, optional, type ShapeOf, text } from "./shape.js";
+
+const sides = (key: ParameterKey, about: string) =>
+  group(about, { left: number(key), right: number(key) });
+
+const placed = (about: string, key: ParameterKey = "extraMass"): ShapeOf<PlacedMass> =>
+  group(about, {
+    mass: number(key, "Mass"),
+    behindFrontAxle: number("behindFrontAxle"),
+    leftOfCentre: number("leftOfCentre", "Distance left of the centre line; below zero: right"),
+    height: number("height"),
+  });
+
+const adjuster = (key: ParameterKey) => {
+  const { quantity, min, max } = parameters[key];
+  const shape: ShapeOf<Adjuster> = group(`How far it can be set: ${parameters[key].name}`, {
+    min: number(key, "Least"),
+    max: number(key, "Greatest"),
+    step: numberWithin("Smallest step", quantity, 1e-9, max - min),
+  });
+  return optional(shape);
+};
+
+const bar: ShapeOf<AntiRollBar> = group("Anti-roll bar; left out: none", {
+  motionRatio: number("barMotionRatio"),
+  positions: list(
+    "From soft to stiff; each gives a rate, or an arm length",
+    group("One position", {
+      rate: optional(number("barRate", "Force at each end for each metre the ends move apart")),
+      armLength: optional(number("barArmLength")),
+    }),
+    12,
+  ),
+  position: count("Position in use; 1 is the first", 1, 12),
+  tube: optional(
+    group("The straight part, for positions that give an arm length", {
+      diameter: number("barDiameter"),
+      innerDiameter: optional(number("barInnerDiameter")),
+      length: number("barLength"),
+    }),
+  ),
+});
+
+const geometry: ShapeOf<AxleGeometry> = group("How the links guide the wheels", {
+  rollCentreHeight: number("rollCentreHeight"),
+  rollCentreMigration: optional(number("rollCentreMigration")),
+  camberGain: optional(
+    number("camberGain", "Camber change for each metre of bump; out is above 0"),
+  ),
+  toeGain: optional(number("toeGain", "Toe change for each metre of bump; in is above 0")),
+  bumpTravel: optional(number("bumpTravel", "How far a wheel can rise")),
+  droopTravel: optional(number("droopTravel", "How far a wheel can fall")),
+});
+
+const axle = (about: string): ShapeOf<Axle> =>
+  group(about, {
+    track: number("track"),
+    rideHeight: number("rideHeight", "Ground to body, where the class rules measure it"),
+    unsprungMass: number("unsprungMass", "Both wheels and what moves with them"),
+    unsprungHeight: number("unsprungHeight"),
+    spring: group("The springs and their seats", {
+      rate: number("springRate"),
+      motionRatio: number("motionRatio"),
+      spacing: optional(number("springSpacing")),
+      seatTurns: sides("seatTurns", "Turns of each seat since the car was measured; up is taller"),
+      seatTravelPerTurn: number("seatTravelPerTurn"),
+    }),
+    bar: optional(bar),
+    damper: group("The dampers", {
+      bump: number("damperBump"),
+      rebound: number("damperRebound"),
+      motionRatio: optional(
+        number("motionRatio", "Damper travel / wheel travel; else the spring's"),
+      ),
+    }),
+    geometry,
+    linkage: optional(linkageShape),
+    camber: sides("camber", "Camber at rest; below zero: top in"),
+    toe: sides("toe", "Toe of each wheel at rest; above zero: in"),
+    tyre: group("The tyres", {
+      name: text("Which tyre", tyreNames),
+      pressure: sides("tyrePressure", "Warm pressure above atmosphere"),
+    }),
+    adjusters: optional(
+      group("What can be adjusted here, how far and how finely", {
+        springRate: adjuster("springRate"),
+        seatTurns: adjuster("seatTurns"),
+        tyrePressure: adjuster("tyrePressure"),
+        camber: adjuster("camber"),
+        toe: adjuster("toe"),
+        rollCentreHeight: adjuster("rollCentreHeight"),
+        damperBump: adjuster("damperBump"),
+        damperRebound: adjuster("damperRebound"),
+      }),
+    ),
+  });
+
+const limits: ShapeOf<ClassLimits> = group("What the class rules allow", {
+  leastRideHeight: optional(number("rideHeight", "Least ride height")),
+  leastPressure: optional(number("tyrePressure", "Least pressure")),
+  greatestPressure: optional(number("tyrePressure", "Greatest pressure")),
+  leastCamber: optional(number("camber", "Most negative camber")),
+  leastMass: optional(number("mass", "Least mass with driver")),
+});
+
+/** The car file, field by field: validation, JSON Schema and documentation all read this. */
+export const carShape: ShapeOf<Car> = group("A car", {
+  name: text("What the car is called"),
+  notes: optional(text("Anything worth knowing")),
+  wheelbase: number("wheelbase"),
+  body: placed("Sprung mass without driver, passenger, fuel and ballast", "sprungMass"),
+  driver: optional(placed("Driver with seat pads and helmet")),
+  passenger: optional(placed("Passenger or instructor")),
+  fuel: optional(placed("Fuel in the tank")),
+  ballast: optional(placed("Ballast, fixed to the body")),
+  inertia: optional(
+    group("Moments of inertia about the centre of gravity; estimated when left out", {
+      roll: number("rollInertia"),
+      pitch: number("pitchInertia"),
+      yaw: number("yawInertia"),
+    }),
+  ),
+  torsionStiffness: optional(number("torsionStiffness", "Chassis in torsion; left out: stiff")),
+  steeringRatio: number("steeringRatio", "Steering wheel angle / road wheel angle"),
+  brakeFrontShare: number("brakeFrontShare"),
+  driveFrontShare: number("driveFrontShare", "Front drive share: 0 rear drive, 1 front drive"),
+  air: optional(
+    group("Forces of the air for each speed squared", {
+      frontDownforce: number("downforceFactor", "Downforce on the front axle"),
+      rearDownforce: number("downforceFactor", "Downforce on the rear axle"),
+      drag: number("dragFactor", "Drag"),
+    }),
+  ),
+  front: axle("The front axle"),
+  rear: axle("The rear axle"),
+  limits: optional(limits),
+  adjusters: optional(
+    group("What can be adjusted on the whole car", {
+      brakeFrontShare: adjuster("brakeFrontShare"),
+      ballast: adjuster("extraMass"),
+      fuel: adjuster("extraMass"),
+    }),
+  ),
+});

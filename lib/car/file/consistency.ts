@@ -1,0 +1,54 @@
+import { standAxle } from "../../linkage/axle-in-space.js";
+import { distributeLoadTransfer } from "../../load/distribution.js";
+import { barRateOf } from "../axle.js";
+import { carInRoll } from "../axle-loads.js";
+import type { AntiRollBar, Axle, Car } from "../car.js";
+import { frontShareOf, totalMassOf } from "../masses.js";
+
+/** What is wrong with a car whose fields are each in their range, one sentence each. */
+export function inconsistenciesOf(car: Car): string[] {
+  const ends = [...axleFaults(car.front, "front"), ...axleFaults(car.rear, "rear")];
+  if (ends.length > 0) return ends;
+  return [...adjusterFaults(car.adjusters, "adjusters"), ...balanceFaults(car)];
+}
+
+function axleFaults({ bar, linkage, adjusters }: Axle, end: string): string[] {
+  return [
+    ...(bar === undefined ? [] : barFaults(bar, `${end}.bar`)),
+    ...(linkage === undefined ? [] : thrown(() => standAxle(linkage), `${end}.linkage: `)),
+    ...adjusterFaults(adjusters, `${end}.adjusters`),
+  ];
+}
+
+function barFaults(bar: AntiRollBar, path: string): string[] {
+  const places = bar.positions.map((_, i) => i + 1);
+  const each = places.flatMap((position) =>
+    thrown(() => barRateOf({ ...bar, position }), `${path}: `),
+  );
+  return bar.position <= places.length
+    ? each
+    : [...each, ...thrown(() => barRateOf(bar), `${path}: `)];
+}
+
+function adjusterFaults(adjusters: Car["adjusters"] | Axle["adjusters"], path: string): string[] {
+  return Object.entries(adjusters ?? {}).flatMap(([lever, range]) =>
+    range.min <= range.max ? [] : [`${path}.${lever}.min must not be greater than its max.`],
+  );
+}
+
+function balanceFaults(car: Car): string[] {
+  const share = frontShareOf(totalMassOf(car), car.wheelbase);
+  if (!(share > 0 && share < 1))
+    return ["The centre of gravity must lie between the axles: see the masses and where they are."];
+  return thrown(() => distributeLoadTransfer(carInRoll(car), 0), "The car as a whole: ");
+}
+
+/** The sentence of an error, if there is one. */
+function thrown(work: () => unknown, before: string): string[] {
+  try {
+    work();
+    return [];
+  } catch (error) {
+    return [before + (error instanceof Error ? error.message : String(error))];
+  }
+}

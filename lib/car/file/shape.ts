@@ -1,0 +1,104 @@
+import { type ParameterKey, parameters } from "../../parameters.js";
+import type { Quantity } from "../../units.js";
+
+/** A number of the file: what it measures and the range it may have, SI. */
+export interface NumberShape {
+  readonly type: "number";
+  readonly about: string;
+  readonly quantity: Quantity;
+  readonly min: number;
+  readonly max: number;
+  readonly whole: boolean;
+}
+
+/** A text of the file; with choices, one of them. */
+export interface TextShape {
+  readonly type: "text";
+  readonly about: string;
+  readonly choices?: readonly string[];
+}
+
+/** A part of the file that has fields of its own. */
+export interface GroupShape<Fields = Readonly<Record<string, Shape>>> {
+  readonly type: "group";
+  readonly about: string;
+  readonly fields: Fields;
+}
+
+/** Several parts of the same shape, one after the other. */
+export interface ListShape<Item = Shape> {
+  readonly type: "list";
+  readonly about: string;
+  readonly item: Item;
+  readonly most: number;
+}
+
+/** A part that comes in several kinds and says which in its field `kind`. */
+export interface VariantShape {
+  readonly type: "variant";
+  readonly about: string;
+  readonly kinds: Readonly<Record<string, GroupShape>>;
+}
+
+/** What a part of a car file looks like; optional parts may be left out. */
+export type Shape = (NumberShape | TextShape | GroupShape | ListShape | VariantShape) & {
+  readonly optional?: true;
+};
+
+/** The shape that a TypeScript type must have in the file: same fields, same optional ones. */
+export type ShapeOf<T> = T extends number
+  ? NumberShape
+  : T extends string
+    ? TextShape
+    : T extends { readonly kind: string }
+      ? VariantShape
+      : T extends readonly (infer Item)[]
+        ? ListShape<ShapeOf<Item>>
+        : GroupShape<FieldsOf<T>>;
+
+type FieldsOf<T> = {
+  readonly [K in keyof T]-?: object extends Pick<T, K>
+    ? ShapeOf<NonNullable<T[K]>> & { readonly optional: true }
+    : ShapeOf<T[K]>;
+};
+
+/** A number that has its range, and its words where none are given, from the parameter table. */
+export function number(key: ParameterKey, about?: string): NumberShape {
+  const { name, quantity, min, max } = parameters[key];
+  return { type: "number", about: about ?? name, quantity, min, max, whole: false };
+}
+
+/** A number with a range of its own. */
+export function numberWithin(
+  about: string,
+  quantity: Quantity,
+  min: number,
+  max: number,
+): NumberShape {
+  return { type: "number", about, quantity, min, max, whole: false };
+}
+
+/** A whole number. */
+export function count(about: string, min: number, max: number): NumberShape {
+  return { type: "number", about, quantity: "count", min, max, whole: true };
+}
+
+/** A text, free or one of some choices. */
+export function text(about: string, choices?: readonly string[]): TextShape {
+  return choices === undefined ? { type: "text", about } : { type: "text", about, choices };
+}
+
+/** A part with fields. */
+export function group<Fields>(about: string, fields: Fields): GroupShape<Fields> {
+  return { type: "group", about, fields };
+}
+
+/** A list of parts. */
+export function list<Item>(about: string, item: Item, most: number): ListShape<Item> {
+  return { type: "list", about, item, most };
+}
+
+/** The same shape, for a part that may be left out. */
+export function optional<S extends object>(shape: S): S & { readonly optional: true } {
+  return { ...shape, optional: true };
+}

@@ -1,0 +1,108 @@
+import * as v from "valibot";
+import { rangeSentence } from "../../check.js";
+import { quantities, toShown, unitOf } from "../../units.js";
+import type {
+  GroupShape,
+  ListShape,
+  NumberShape,
+  Shape,
+  TextShape,
+  VariantShape,
+} from "./shape.js";
+
+/** A check of one shape: everything wrong with a value, one sentence each, with the path of the field in front. */
+export function validatorOf(shape: Shape): (value: unknown) => string[] {
+  const schema = schemaOf(shape);
+  return (value) => sentences(v.safeParse(schema, value).issues);
+}
+
+function sentences(issues: readonly v.BaseIssue<unknown>[] | undefined): string[] {
+  return (issues ?? []).map((issue) => `${v.getDotPath(issue) ?? "The file"} ${issue.message}`);
+}
+
+function schemaOf(shape: Shape): v.GenericSchema {
+  const schema = requiredSchemaOf(shape);
+  return shape.optional ? v.optional(schema) : schema;
+}
+
+function requiredSchemaOf(shape: Shape): v.GenericSchema {
+  switch (shape.type) {
+    case "number":
+      return numberSchema(shape);
+    case "text":
+      return textSchema(shape);
+    case "group":
+      return groupSchema(shape);
+    case "list":
+      return listSchema(shape);
+    case "variant":
+      return variantSchema(shape);
+  }
+}
+
+function numberSchema(shape: NumberShape): v.GenericSchema {
+  const { min, max, whole } = shape;
+  const fits = (value: number) =>
+    value >= min && value <= max && (!whole || Number.isInteger(value));
+  const say = ({ input }: { input: unknown }) => numberFault(shape, input);
+  return v.pipe(v.number(say), v.check(fits, say));
+}
+
+/** Says the range in SI, as the file has it, and in the unit that readers know. */
+function numberFault({ quantity, min, max, whole }: NumberShape, input: unknown): string {
+  const { si } = quantities[quantity];
+  const sentence = rangeSentence("", input, tidy(min), tidy(max), si).trim();
+  if (whole) return sentence.replace("must be", "must be a whole number");
+  if (unitOf(quantity) === si) return sentence;
+  const [from, to] = [min, max].map((end) => tidy(toShown(quantity, end)));
+  return `${sentence.slice(0, -1)} (${from} to ${to} ${unitOf(quantity)}).`;
+}
+
+function textSchema({ choices }: TextShape): v.GenericSchema {
+  const wanted = choices === undefined ? "a text" : `one of: ${choices.join(", ")}`;
+  const say = ({ input }: { input: unknown }) => `is ${brief(input)} but must be ${wanted}.`;
+  return choices === undefined
+    ? v.pipe(v.string(say), v.maxLength(LONGEST, tooLong))
+    : v.picklist(choices, say);
+}
+
+const LONGEST = 10_000;
+const tooLong = `is longer than ${LONGEST} characters.`;
+
+function groupSchema({ fields }: GroupShape): v.GenericSchema {
+  const entries = Object.entries(fields).map(([name, field]) => [name, schemaOf(field)]);
+  return v.looseObject(Object.fromEntries(entries), notAGroup);
+}
+
+function listSchema({ item, most }: ListShape): v.GenericSchema {
+  const say = ({ input }: { input: unknown }) => `is ${brief(input)} but must be a list.`;
+  return v.pipe(
+    v.array(schemaOf(item), say),
+    v.minLength(1, "must have at least one entry."),
+    v.maxLength(most, `must have at most ${most} entries.`),
+  );
+}
+
+function variantSchema({ kinds }: VariantShape): v.GenericSchema {
+  const groups = Object.values(kinds).map(groupSchema) as ReturnType<typeof v.looseObject>[];
+  const wanted = Object.keys(kinds).join(", ");
+  const say = ({ input }: { input: unknown }) =>
+    `is ${brief(input)} but must be one of: ${wanted}.`;
+  return v.variant("kind", groups as never, say);
+}
+
+function notAGroup({ input, received }: { input: unknown; received: string }): string {
+  return received === "undefined"
+    ? "is missing."
+    : `is ${brief(input)} but must be a group of fields.`;
+}
+
+/** A value from a file, short enough for a sentence. */
+function brief(value: unknown): string {
+  const json = JSON.stringify(value) ?? String(value);
+  return json.length > 40 ? `${json.slice(0, 40)}…` : json;
+}
+
+function tidy(value: number): number {
+  return Number(value.toPrecision(6));
+}
