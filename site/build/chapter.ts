@@ -1,4 +1,5 @@
 import { escapeHtml } from "../cells/escape.js";
+import { words } from "../cells/words.js";
 import type { Outputs } from "../kernel/run.js";
 import { type Heading, render } from "./markdown.js";
 import { type Cell, CourseError, type Notebook, placeIn } from "./notebook.js";
@@ -17,7 +18,7 @@ export interface Chapter {
 function codeHtml(cell: Cell, outputs: Outputs): string {
   const shown = (outputs[cell.id] ?? []).join("\n");
   const code =
-    `<details class="code"><summary>Code</summary>` +
+    `<details class="code"><summary>${words.code}</summary>` +
     `<pre><code>${escapeHtml(cell.source)}</code></pre></details>`;
   return `<div class="cell" data-cell="${escapeHtml(cell.id)}">${shown}${code}</div>`;
 }

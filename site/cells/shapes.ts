@@ -1,5 +1,6 @@
 import { line as linePath } from "d3-shape";
 import type { ArrowMark, DotMark, LineMark, Mark, Point, Side, Tone } from "./marks.js";
+import { spell } from "./reader.js";
 
 /** An SVG element to be: its layer is cut off at the frame or not. */
 export interface Shape {
@@ -73,7 +74,7 @@ function words(text: string, at: Point, tone: Tone, side: Side, frame: Frame): S
         "stroke-linejoin": "round",
         "paint-order": "stroke",
       },
-      text,
+      text: spell(text),
     },
   ];
 }

@@ -1,28 +1,31 @@
-import { format, fromShown, unitOf } from "@rollbook/lib";
+import { fromShown, unitOf } from "@rollbook/lib";
+import { exerciseInner } from "../inner-html.js";
+import { format, reader } from "../reader.js";
 import type { ExerciseSpec } from "../spec.js";
+import { words } from "../words.js";
 import { element, placeOf } from "./element.js";
 
 function feedback(spec: ExerciseSpec, given: number): string {
-  if (!Number.isFinite(given)) return "Type a number, such as 12.5.";
+  if (!Number.isFinite(given)) return words.typeNumber;
   const allowed = (spec.tolerance ?? 0.02) * Math.max(Math.abs(spec.answer), 1e-12);
-  const difference = fromShown(spec.quantity, given) - spec.answer;
+  const difference = fromShown(spec.quantity, given, reader.units) - spec.answer;
   if (Math.abs(difference) <= allowed) {
-    return `Right: ${format(spec.quantity, spec.answer, spec.decimals)}.`;
+    return words.rightValue(format(spec.quantity, spec.answer, spec.decimals));
   }
-  return `Not yet: that is too ${difference > 0 ? "high" : "low"}. The hint may help.`;
+  return difference > 0 ? words.tooHigh : words.tooLow;
 }
 
 /** Checks the reader's number; the worked answer stays folded. */
 export function exercise(spec: ExerciseSpec): void {
   const place = placeOf(spec.id);
-  const firstFold = place?.querySelector("details");
-  if (!place || !firstFold) return;
-  const unit = unitOf(spec.quantity);
+  if (!place) return;
+  place.innerHTML = exerciseInner(spec);
+  const unit = unitOf(spec.quantity, reader.units);
   const box = element("input", {
     type: "number",
     step: "any",
     inputmode: "decimal",
-    "aria-label": unit ? `Your answer in ${unit}` : "Your answer",
+    "aria-label": words.inUnit(words.yourAnswer, unit),
   });
   const reply = element("p", { class: "reply", role: "status" });
   const form = element(
@@ -30,12 +33,12 @@ export function exercise(spec: ExerciseSpec): void {
     { class: "checking", novalidate: true },
     box,
     element("span", {}, unit),
-    element("button", { type: "submit" }, "Check"),
+    element("button", { type: "submit" }, words.check),
     reply,
   );
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     reply.textContent = feedback(spec, box.valueAsNumber);
   });
-  firstFold.before(form);
+  place.querySelector("details")?.before(form);
 }

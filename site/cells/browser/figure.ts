@@ -1,7 +1,9 @@
 import { type Layout, layoutOf } from "../layout.js";
 import type { Mark } from "../marks.js";
 import { paint } from "../paint.js";
+import { reader, spell } from "../reader.js";
 import { type FigureSpec, type Inputs, type Panel, startValues, type ValuesOf } from "../spec.js";
+import { words } from "../words.js";
 import { element, placeOf } from "./element.js";
 import { isFiled, whenFiled } from "./filed.js";
 import { type Slider, slider } from "./slider.js";
@@ -22,9 +24,19 @@ function stages<Values>(place: Element, panels: readonly Panel<Values>[]): Stage
   });
 }
 
+/** Puts the frames in US units in place where the reader wants them. */
+function showUnits(place: Element): void {
+  if (reader.units !== "us") return;
+  for (const template of place.querySelectorAll<HTMLTemplateElement>(".panels > template")) {
+    const spare = template.content.querySelector("[data-frame]");
+    const present = template.previousElementSibling?.querySelector("[data-frame]");
+    if (spare && present) present.replaceWith(document.importNode(spare, true));
+  }
+}
+
 function lockUntilFiled(controls: HTMLFieldSetElement, prediction: string): void {
-  const link = element("a", { href: `#${prediction}` }, "Your prediction");
-  const notice = element("p", { class: "locked" }, link, " comes first; it unlocks the sliders.");
+  const link = element("a", { href: `#${prediction}` }, words.yourPrediction);
+  const notice = element("p", { class: "locked" }, link, words.unlocks);
   const settle = () => {
     const open = isFiled(prediction);
     controls.disabled = !open;
@@ -40,6 +52,9 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   const place = placeOf(spec.id);
   const says = place?.querySelector(".says");
   if (!place || !says) return;
+  const title = place.querySelector("figcaption");
+  if (title) title.textContent = spell(spec.title);
+  showUnits(place);
   const stage = stages(place, spec.panels);
   const start = startValues(spec.inputs);
   let values: ValuesOf<I> = start;
@@ -51,9 +66,10 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
       stage.forEach(({ layers, layout }, index) => {
         paint(layers, drawn[index] ?? [], layout);
       });
-      if (says) says.textContent = sentence;
+      if (says) says.textContent = spell(sentence);
     } catch (error) {
-      if (says) says.textContent = `Not drawn: ${error instanceof Error ? error.message : error}`;
+      if (says)
+        says.textContent = words.notDrawn(error instanceof Error ? error.message : String(error));
     }
   }
 
@@ -73,7 +89,7 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
 
   if (sliders.size > 0) {
     const rows = [...sliders.values()].map(({ row }) => row);
-    const back = element("button", { type: "button", class: "reset" }, "Reset");
+    const back = element("button", { type: "button", class: "reset" }, words.reset);
     back.addEventListener("click", reset);
     const controls = element("fieldset", { class: "controls" }, ...rows, back);
     says.setAttribute("aria-live", "polite");

@@ -1,5 +1,5 @@
 /** The twin of ../index.ts for the page: the same calls find what the kernel left and bring it to life. */
-export { currentCar } from "../current-car.js";
+
 export {
   area,
   arrow,
@@ -11,6 +11,7 @@ export {
   type Point,
   type Tone,
 } from "../marks.js";
+export { currentCar, format } from "../reader.js";
 export { from } from "../spec.js";
 export { exercise } from "./exercise.js";
 export { figure } from "./figure.js";

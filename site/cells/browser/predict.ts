@@ -1,9 +1,12 @@
+import { predictInner } from "../inner-html.js";
+import { spell } from "../reader.js";
 import type { PredictSpec } from "../spec.js";
+import { words } from "../words.js";
 import { element, placeOf } from "./element.js";
 import { type Filed, file, filed, takeBack, whenFiled } from "./filed.js";
 
-const letters = "ABCDEF";
-const confidences = ["a guess", "fairly sure", "certain"];
+const { letters } = words;
+const shortestReason = 3;
 
 function radio(group: string, value: string, text: string): HTMLElement {
   const input = element("input", { type: "radio", name: group, value, required: true });
@@ -13,29 +16,32 @@ function radio(group: string, value: string, text: string): HTMLElement {
 function answerForm(spec: PredictSpec): HTMLFormElement {
   const { id, choices } = spec;
   const options = choices.map(({ text }, i) =>
-    radio(`${id}-choice`, String(i), `${letters[i]}. ${text}`),
+    radio(`${id}-choice`, String(i), `${letters[i]}. ${spell(text)}`),
   );
-  const sure = confidences.map((text) => radio(`${id}-confidence`, text, text));
+  const sure = words.confidences.map((text) => radio(`${id}-confidence`, text, text));
   const reason = element("input", {
     name: `${id}-reason`,
     required: true,
-    minlength: 3,
+    minlength: shortestReason,
     maxlength: 200,
     autocomplete: "off",
   });
   const form = element(
     "form",
     { class: "filing" },
-    element("fieldset", {}, element("legend", {}, "I expect"), ...options),
-    element("label", {}, "because ", reason),
-    element("fieldset", { class: "inline" }, element("legend", {}, "This is"), ...sure),
-    element("button", { type: "submit" }, "File my prediction"),
+    element("fieldset", {}, element("legend", {}, words.expect), ...options),
+    element("label", {}, words.because, reason),
+    element("fieldset", { class: "inline" }, element("legend", {}, words.sure), ...sure),
+    element("button", { type: "submit" }, words.fileIt),
   );
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     const given = new FormData(form);
     const text = (name: string) => String(given.get(`${id}-${name}`) ?? "").trim();
-    if (text("reason").length < 3) return reason.focus();
+    if (text("reason").length < shortestReason) {
+      reason.focus();
+      return;
+    }
     file(id, {
       choice: Number(text("choice")),
       confidence: text("confidence"),
@@ -46,20 +52,22 @@ function answerForm(spec: PredictSpec): HTMLFormElement {
 }
 
 function verdict({ answer }: PredictSpec, { choice, confidence, reason }: Filed): string {
-  const said = `You said ${letters[choice]} (${confidence}), because ${reason.replace(/\.$/, "")}.`;
-  const model = choice === answer ? "The model agrees." : `The model says ${letters[answer]}.`;
-  return `${said} ${model} Now move the sliders and see why.`;
+  const said = words.youSaid(letters[choice] ?? "", confidence, reason.replace(/\.$/, ""));
+  const model = choice === answer ? words.modelAgrees : `${words.modelSays} ${letters[answer]}.`;
+  return `${said} ${model} ${words.nowMove}`;
 }
 
 /** Asks for a choice, a reason and a confidence before the reasons open. */
 export function predict(spec: PredictSpec): void {
   const place = placeOf(spec.id);
-  const list = place?.querySelector<HTMLElement>("ol.choices");
-  const reasons = place?.querySelector("details");
-  if (!place || !list || !reasons) return;
+  if (!place) return;
+  place.innerHTML = predictInner(spec);
+  const list = place.querySelector<HTMLElement>("ol.choices");
+  const reasons = place.querySelector("details");
+  if (!list || !reasons) return;
   const form = answerForm(spec);
   const outcome = element("p", { class: "outcome", role: "status" });
-  const undo = element("button", { type: "button" }, "Take it back");
+  const undo = element("button", { type: "button" }, words.takeBack);
   undo.addEventListener("click", () => takeBack(spec.id));
   list.before(form, outcome, undo);
 

@@ -1,4 +1,6 @@
-import { format, fromShown, type Parameter, toShown, unitOf } from "@rollbook/lib";
+import { format, fromShown, type Parameter, shownRange, toShown, unitOf } from "@rollbook/lib";
+import { reader, spell } from "../reader.js";
+import { words } from "../words.js";
 import { element } from "./element.js";
 
 /** A slider with a number box and single steps, all showing one value. */
@@ -12,11 +14,12 @@ const tidy = (value: number): number => Number(value.toPrecision(12));
 
 /** Calls `report` with the SI value whenever the reader moves it. */
 export function slider(id: string, parameter: Parameter, report: (value: number) => void): Slider {
-  const { quantity, decimals, name } = parameter;
-  const shown = (value: number) => tidy(toShown(quantity, value));
-  const [min, max, step] = [shown(parameter.min), shown(parameter.max), shown(parameter.step)];
-  const bounds = { min, max, step };
-  const unit = unitOf(quantity);
+  const { quantity } = parameter;
+  const { units } = reader;
+  const { decimals, ...bounds } = shownRange(parameter, units);
+  const { min, max, step } = bounds;
+  const name = spell(parameter.name);
+  const unit = unitOf(quantity, units);
   const rangeId = `${id}-range`;
   const range = element("input", { type: "range", id: rangeId, ...bounds });
   const box = element("input", {
@@ -24,15 +27,16 @@ export function slider(id: string, parameter: Parameter, report: (value: number)
     inputmode: "decimal",
     ...bounds,
     step: "any",
-    "aria-label": unit ? `${name} in ${unit}` : name,
+    "aria-label": words.inUnit(name, unit),
   });
-  const less = element("button", { type: "button", "aria-label": `${name}: one step less` }, "−");
-  const more = element("button", { type: "button", "aria-label": `${name}: one step more` }, "+");
+  const less = element("button", { type: "button", "aria-label": words.stepLess(name) }, "−");
+  const more = element("button", { type: "button", "aria-label": words.stepMore(name) }, "+");
   const fault = element("p", { class: "fault", role: "alert", hidden: true });
+  const toSi = (value: number) => fromShown(quantity, value, units);
 
   function show(value: number): void {
     range.value = String(value);
-    range.setAttribute("aria-valuetext", format(quantity, fromShown(quantity, value), decimals));
+    range.setAttribute("aria-valuetext", format(quantity, toSi(value), decimals, units));
     less.disabled = value <= min;
     more.disabled = value >= max;
     box.removeAttribute("aria-invalid");
@@ -42,20 +46,20 @@ export function slider(id: string, parameter: Parameter, report: (value: number)
     const kept = tidy(Math.min(max, Math.max(min, value)));
     show(kept);
     box.value = kept.toFixed(decimals);
-    report(fromShown(quantity, kept));
+    report(toSi(kept));
   }
   function refuse(): void {
     box.setAttribute("aria-invalid", "true");
-    const given = box.value === "" ? "nothing readable" : box.value;
-    const between = `${min.toFixed(decimals)} to ${max.toFixed(decimals)} ${unit}`.trim();
-    fault.textContent = `${name} takes ${between}, not ${given}.`;
+    const given = box.value === "" ? words.nothingReadable : box.value;
+    const [from, to] = [min.toFixed(decimals), max.toFixed(decimals)];
+    fault.textContent = words.outOfRange(name, from, to, unit, given);
     fault.hidden = false;
   }
   function typed(): void {
     const value = box.valueAsNumber;
     if (value >= min && value <= max) {
       show(value);
-      report(fromShown(quantity, value));
+      report(toSi(value));
     } else refuse();
   }
 
@@ -69,8 +73,9 @@ export function slider(id: string, parameter: Parameter, report: (value: number)
   return {
     row: element("div", { class: "slider" }, label, range, boxed, fault),
     set(value) {
-      show(shown(value));
-      box.value = shown(value).toFixed(decimals);
+      const shown = tidy(toShown(quantity, value, units));
+      show(shown);
+      box.value = shown.toFixed(decimals);
     },
   };
 }

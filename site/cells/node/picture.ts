@@ -1,7 +1,8 @@
 import * as Plot from "@observablehq/plot";
-import { toShown, unitOf } from "@rollbook/lib";
+import { quantities, toShown, type UnitSystem, unitOf } from "@rollbook/lib";
 import { isChart, type Layout, layoutOf } from "../layout.js";
 import { paint } from "../paint.js";
+import { spell } from "../reader.js";
 import type { Axis, Chart, Interval, Panel } from "../spec.js";
 import { document } from "./document.js";
 
@@ -13,30 +14,34 @@ function element(name: string, attributes: Record<string, string | number>): SVG
   return made;
 }
 
-const shownDomain = ({ quantity, domain }: Axis): Interval => [
-  toShown(quantity, domain[0]),
-  toShown(quantity, domain[1]),
+const shownDomain = ({ quantity, domain }: Axis, units: UnitSystem): Interval => [
+  toShown(quantity, domain[0], units),
+  toShown(quantity, domain[1], units),
 ];
 
-const axisLabel = ({ label, quantity, names }: Axis): string => {
-  const unit = unitOf(quantity);
-  return unit === "" || names ? label : `${label} (${unit})`;
+const axisLabel = ({ label, quantity, names }: Axis, units: UnitSystem): string => {
+  const unit = unitOf(quantity, units);
+  return spell(unit === "" || names ? label : `${label} (${unit})`, units);
 };
 
 const plainNumber = (value: number): string =>
   String(Number(value.toPrecision(6))).replace("-", "−");
 
-function ticks({ quantity, names }: Axis) {
+function ticks({ quantity, names }: Axis, units: UnitSystem) {
   if (!names) return { ticks: 6, tickFormat: plainNumber };
-  const shown = names.map(([position, name]) => [toShown(quantity, position), name] as const);
+  const shown = names.map(
+    ([position, name]) => [toShown(quantity, position, units), spell(name, units)] as const,
+  );
   return {
     ticks: shown.map(([position]) => position),
     tickFormat: (position: number) => shown.find(([at]) => at === position)?.[1] ?? "",
   };
 }
 
-function frame(chart: Chart<never>, { width, height, box }: Layout): SVGSVGElement {
-  return Plot.plot({
+function axes({ x, y }: Chart<never>, layout: Layout, units: UnitSystem): Element[] {
+  const { width, height, box } = layout;
+  const [xTicks, yTicks] = [ticks(x, units), ticks(y, units)];
+  const plot = Plot.plot({
     document: document as unknown as Document,
     width,
     height,
@@ -44,59 +49,68 @@ function frame(chart: Chart<never>, { width, height, box }: Layout): SVGSVGEleme
     marginLeft: box.x,
     marginRight: width - box.x - box.width,
     marginBottom: height - box.y - box.height,
-    x: { type: "linear", domain: shownDomain(chart.x) },
-    y: { type: "linear", domain: shownDomain(chart.y) },
+    x: { type: "linear", domain: shownDomain(x, units) },
+    y: { type: "linear", domain: shownDomain(y, units) },
     marks: [
-      Plot.gridX({ ...ticks(chart.x), strokeOpacity: 0.12 }),
-      Plot.gridY({ ...ticks(chart.y), strokeOpacity: 0.12 }),
-      Plot.axisX({ ...ticks(chart.x), label: null, tickSize: 4 }),
-      Plot.axisY({ ...ticks(chart.y), label: null, tickSize: 4 }),
+      Plot.gridX({ ...xTicks, strokeOpacity: 0.12 }),
+      Plot.gridY({ ...yTicks, strokeOpacity: 0.12 }),
+      Plot.axisX({ ...xTicks, label: null, tickSize: 4 }),
+      Plot.axisY({ ...yTicks, label: null, tickSize: 4 }),
     ],
-  }) as SVGSVGElement;
+  });
+  return [...plot.children].filter(({ tagName }) => tagName.toLowerCase() !== "style");
 }
 
-function axisTitles(chart: Chart<never>, { width, height, box }: Layout): SVGElement[] {
-  const along = element("text", {
-    x: width - 18,
-    y: height - 10,
-    "text-anchor": "end",
-    fill: "currentColor",
-    class: "axis-title",
-  });
-  along.textContent = `${axisLabel(chart.x)} →`;
-  const up = element("text", {
-    x: 4,
-    y: box.y - 12,
-    "text-anchor": "start",
-    fill: "currentColor",
-    class: "axis-title",
-  });
-  up.textContent = `↑ ${axisLabel(chart.y)}`;
-  return [along, up];
+function axisTitles({ x, y }: Chart<never>, layout: Layout, units: UnitSystem): Element[] {
+  const { width, height, box } = layout;
+  const title = (text: string, at: Record<string, string | number>) => {
+    const made = element("text", { fill: "currentColor", class: "axis-title", ...at });
+    made.textContent = text;
+    return made;
+  };
+  return [
+    title(`${axisLabel(x, units)} →`, { x: width - 18, y: height - 10, "text-anchor": "end" }),
+    title(`↑ ${axisLabel(y, units)}`, { x: 4, y: box.y - 12, "text-anchor": "start" }),
+  ];
 }
 
-function canvas({ width, height }: Layout): SVGElement {
-  const svg = element("svg", { xmlns: svgNamespace, width, height });
-  svg.setAttribute("viewBox", `0 0 ${width} ${height}`);
-  return svg;
+function frame(chart: Chart<never>, layout: Layout, units: UnitSystem): SVGElement {
+  const group = element("g", { "data-frame": units });
+  group.append(...axes(chart, layout, units), ...axisTitles(chart, layout, units));
+  return group;
+}
+
+const readsAlike = ({ quantity }: Axis): boolean =>
+  quantities[quantity].metric.size === quantities[quantity].us.size;
+
+/** The frame in US units, waiting for a reader who wants it; none where both systems agree. */
+function spareFrame(chart: Chart<never>, layout: Layout): string {
+  if (readsAlike(chart.x) && readsAlike(chart.y)) return "";
+  return `<template><svg>${frame(chart, layout, "us").outerHTML}</svg></template>`;
 }
 
 /** The still picture of a panel: its frame by Plot, its marks by the painter that the page uses. */
 export function picture<Values>(panel: Panel<Values>, values: Values, label: string): string {
   const layout = layoutOf(panel);
-  const svg = isChart(panel) ? frame(panel as Chart<never>, layout) : canvas(layout);
+  const chart = isChart(panel) ? (panel as Chart<never>) : undefined;
+  const svg = element("svg", {
+    xmlns: svgNamespace,
+    viewBox: `0 0 ${layout.width} ${layout.height}`,
+    width: layout.width,
+    height: layout.height,
+    class: chart ? "panel chart" : "panel drawing",
+    role: "img",
+    "aria-label": label,
+    fill: "currentColor",
+    "font-family": "system-ui, sans-serif",
+    "font-size": 13,
+  });
   const { x, y, width, height } = layout.box;
   const viewBox = [x, y, width, height].join(" ");
   const clipped = element("svg", { x, y, width, height, viewBox, "data-layer": "clipped" });
   const free = element("g", { "data-layer": "free" });
   paint({ clipped, free }, panel.draw(values), layout);
+  if (chart) svg.append(frame(chart, layout, "metric"));
   svg.append(clipped, free);
-  if (isChart(panel)) svg.append(...axisTitles(panel as Chart<never>, layout));
-  for (const style of svg.querySelectorAll("style")) style.remove();
-  svg.setAttribute("class", isChart(panel) ? "panel chart" : "panel drawing");
-  svg.setAttribute("role", "img");
-  svg.setAttribute("aria-label", label);
-  svg.setAttribute("font-family", "system-ui, sans-serif");
-  svg.setAttribute("font-size", "13");
-  return svg.outerHTML;
+  return svg.outerHTML + (chart ? spareFrame(chart, layout) : "");
 }

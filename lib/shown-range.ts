@@ -1,0 +1,55 @@
+import type { Parameter } from "./parameters.js";
+import { type Quantity, quantities, toShown, type UnitSystem } from "./units.js";
+
+/** What a slider shows: numbers in the shown unit. */
+export interface ShownRange {
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+  /** Digits after the point. */
+  readonly decimals: number;
+}
+
+/** A number freed of the dust that conversion leaves. */
+const tidy = (value: number): number => Number(value.toPrecision(12));
+
+/** The largest of 1, 2 and 5 times a power of ten that is not above the step. */
+function roundStep(step: number): number {
+  const power = 10 ** Math.floor(Math.log10(step));
+  const lead = [5, 2, 1].find((candidate) => candidate * power <= step * (1 + 1e-9)) ?? 1;
+  return tidy(lead * power);
+}
+
+/**
+ * Digits after the point that tell as much in this system as `decimals` tell in metric.
+ *
+ * One digit more or less for each power of ten between the two units, never below none.
+ */
+export function decimalsIn(quantity: Quantity, decimals: number, system: UnitSystem): number {
+  const { metric, us } = quantities[quantity];
+  const size = system === "us" ? us.size : metric.size;
+  return Math.max(0, decimals + Math.round(Math.log10(size / metric.size)));
+}
+
+/**
+ * Range and step of a parameter in the shown unit, its step round in that unit.
+ *
+ * Metric ranges are the table's own. US ranges lie inside them, from one whole step to another.
+ */
+export function shownRange(parameter: Parameter, system: UnitSystem): ShownRange {
+  const { quantity } = parameter;
+  const [min, max, step] = [parameter.min, parameter.max, parameter.step].map((value) =>
+    tidy(toShown(quantity, value, system)),
+  ) as [number, number, number];
+  const decimals = decimalsIn(quantity, parameter.decimals, system);
+  const { metric, us } = quantities[quantity];
+  if (system === "metric" || us.size === metric.size) return { min, max, step, decimals };
+  const round = roundStep(step);
+  const digits = Math.max(0, Math.min(6, Math.ceil(-Math.log10(round))));
+  return {
+    min: tidy(Math.ceil(min / round - 1e-9) * round),
+    max: tidy(Math.floor(max / round + 1e-9) * round),
+    step: round,
+    decimals: Math.max(decimals, digits),
+  };
+}

@@ -1,0 +1,30 @@
+import {
+  type Car,
+  demoCar,
+  format as formatIn,
+  type Quantity,
+  type UnitSystem,
+} from "@rollbook/lib";
+
+/** For whom the cells work: in the kernel the workbook's own car in metric units, in a page the reader's. */
+interface Reader {
+  car: Car;
+  units: UnitSystem;
+}
+
+export const reader: Reader = { car: demoCar, units: "metric" };
+
+/** The car that the page is about. */
+export function currentCar(): Car {
+  return reader.car;
+}
+
+/** An SI value in the reader's unit, with about as many telling digits as `decimals` gives in metric. */
+export function format(quantity: Quantity, value: number, decimals: number): string {
+  return formatIn(quantity, value, decimals, reader.units);
+}
+
+/** Tyre or tire, by the units that the reader chose. */
+export function spell(text: string, units: UnitSystem = reader.units): string {
+  return units === "us" ? text.replace(/\b([Tt])yre(s?)\b/g, "$1ire$2") : text;
+}
