@@ -1,8 +1,13 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { carShape } from "../lib/car/file/car-shape.js";
 import { carFileSchema } from "../lib/car/file/json-schema.js";
-import { type Shape, shownRangeOf } from "../lib/car/file/shape.js";
-import { quantities } from "../lib/units.js";
+import {
+  type GroupShape,
+  type NumberShape,
+  rangeInFile,
+  rangeShown,
+  type Shape,
+} from "../lib/car/file/shape.js";
 
 /** The files that are made from the parameter table, and what must stand in them. */
 export function carFileDocs(page: string): Record<string, string> {
@@ -24,52 +29,66 @@ function withTables(page: string): string {
 }
 
 function table(fields: Readonly<Record<string, Shape>>): string {
-  const rows = Object.entries(fields).flatMap(([name, shape]) => rowsOf(name, shape));
-  return ["| field | what | SI unit | range |", "|---|---|---|---|", ...rows, ""].join("\n");
+  const head = ["| field | what | in the file | the same as shown |", "|---|---|---|---|"];
+  const told: Told = new Map();
+  const rows = Object.entries(fields).flatMap(([name, shape]) => rowsOf(name, shape, told));
+  return [...head, ...rows.map((cells) => `| ${cells.join(" | ")} |`), ""].join("\n");
 }
 
-function rowsOf(path: string, shape: Shape): string[] {
-  const about = shape.optional ? `${shape.about} *(may be left out)*` : shape.about;
-  const row = (unit: string, range: string) => `| \`${path}\` | ${about} | ${unit} | ${range} |`;
+type Row = readonly [field: string, what: string, inFile: string, shown: string];
+
+/** Where each shape with a name was first told. */
+type Told = Map<string, string>;
+
+function rowsOf(path: string, shape: Shape, told: Told): Row[] {
+  const what = shape.optional ? `${shape.about} *(may be left out)*` : shape.about;
+  const field = `\`${path}\``;
+  const before = told.get(shape.definition ?? "");
+  if (before !== undefined) return [[field, what, `as \`${before}\``, ""]];
+  if (shape.definition !== undefined && shape.definition !== "point")
+    told.set(shape.definition, path);
   switch (shape.type) {
     case "number":
-      return [row(quantities[shape.quantity].si, shownRangeOf(shape))];
+      return [[field, what, ...ranges(shape)]];
     case "text":
-      return [row("", (shape.choices ?? []).map((choice) => `"${choice}"`).join(", "))];
+      return [[field, what, (shape.choices ?? ["text"]).join(", "), ""]];
     case "list":
-      return [row("", `1 to ${shape.most} entries`), ...inside(`${path}[]`, shape.item)];
+      return [
+        [field, what, `1 to ${shape.most} entries`, ""],
+        ...inside(`${path}[]`, shape.item, told),
+      ];
     case "group":
-      return [row("", ""), ...inside(path, shape)];
+      return alike(field, what, shape) ?? [[field, what, "", ""], ...inside(path, shape, told)];
     case "variant":
       return [
-        row(
-          "",
-          Object.keys(shape.kinds)
-            .map((kind) => `"${kind}"`)
-            .join(" or "),
-        ),
-        ...Object.entries(shape.kinds).flatMap(([kind, group]) =>
-          inside(`${path}(${kind})`, group),
+        [field, what, `kind: ${Object.keys(shape.kinds).join(" or ")}`, ""],
+        ...Object.entries(shape.kinds).flatMap(([kind, part]) =>
+          inside(`${path}(${kind})`, part, told),
         ),
       ];
   }
 }
 
-function inside(path: string, shape: Shape): string[] {
-  if (shape.type !== "group") return rowsOf(path, shape);
-  const names = Object.keys(shape.fields).join("");
-  if (names === "xyz" || names === "leftright") return leaves(path, shape.fields);
-  return Object.entries(shape.fields).flatMap(([name, field]) => rowsOf(`${path}.${name}`, field));
+function inside(path: string, shape: Shape, told: Told): Row[] {
+  if (shape.type !== "group") return rowsOf(path, shape, told);
+  const fields = Object.entries(shape.fields).filter(([name]) => name !== "kind");
+  return fields.flatMap(([name, field]) => rowsOf(`${path}.${name}`, field, told));
 }
 
-/** The two sides of a wheel pair, or the three coordinates of a point, in one row. */
-function leaves(path: string, fields: Readonly<Record<string, Shape>>): string[] {
-  const [first] = Object.values(fields);
-  if (first?.type !== "number") return [];
+function ranges(shape: NumberShape): [string, string] {
+  const [file, shown] = [rangeInFile(shape), rangeShown(shape)];
+  return [file, file === shown ? "" : shown];
+}
+
+const MARKS = ["left, right", "x, y, z", "min, max, step"];
+
+/** Sides, coordinates and ends of an adjuster share a row. */
+function alike(field: string, what: string, { fields }: GroupShape): Row[] | undefined {
   const names = Object.keys(fields).join(", ");
-  return [
-    `| \`${path}\` each: ${names} | | ${quantities[first.quantity].si} | ${shownRangeOf(first)} |`,
-  ];
+  const [first] = Object.values(fields);
+  if (!MARKS.includes(names) || first?.type !== "number") return undefined;
+  const [file, shown] = ranges(first);
+  return [[field, what, `${names}: ${file}`, shown]];
 }
 
 /** Writes them; the test says when they are out of date. */

@@ -11,7 +11,17 @@ import type {
 } from "../car.js";
 import { tyreNames } from "../tyres.js";
 import { linkageShape } from "./linkage-shape.js";
-import { count, group, list, number, numberWithin, optional, type ShapeOf, text } from "./shape.js";
+import {
+  count,
+  defined,
+  group,
+  list,
+  number,
+  numberWithin,
+  optional,
+  type ShapeOf,
+  text,
+} from "./shape.js";
 
 const sides = (key: ParameterKey, about: string) =>
   group(about, { left: number(key), right: number(key) });
@@ -25,11 +35,11 @@ const placed = (about: string, key: ParameterKey = "extraMass"): ShapeOf<PlacedM
   });
 
 const adjuster = (key: ParameterKey) => {
-  const { quantity, min, max } = parameters[key];
+  const { quantity, min, max, step } = parameters[key];
   const shape: ShapeOf<Adjuster> = group(`How far it can be set: ${parameters[key].name}`, {
     min: number(key, "Least"),
     max: number(key, "Greatest"),
-    step: numberWithin("Smallest step", quantity, 1e-9, max - min),
+    step: numberWithin("Smallest step", quantity, step / 100, max - min),
   });
   return optional(shape);
 };
@@ -66,47 +76,53 @@ const geometry: ShapeOf<AxleGeometry> = group("How the links guide the wheels", 
 });
 
 const axle = (about: string): ShapeOf<Axle> =>
-  group(about, {
-    track: number("track"),
-    rideHeight: number("rideHeight", "Ground to body, where the class rules measure it"),
-    unsprungMass: number("unsprungMass", "Both wheels and what moves with them"),
-    unsprungHeight: number("unsprungHeight"),
-    spring: group("The springs and their seats", {
-      rate: number("springRate"),
-      motionRatio: number("motionRatio"),
-      spacing: optional(number("springSpacing")),
-      seatTurns: sides("seatTurns", "Turns of each seat since the car was measured; up is taller"),
-      seatTravelPerTurn: number("seatTravelPerTurn"),
-    }),
-    bar: optional(bar),
-    damper: group("The dampers", {
-      bump: number("damperBump"),
-      rebound: number("damperRebound"),
-      motionRatio: optional(
-        number("motionRatio", "Damper travel / wheel travel; else the spring's"),
+  defined(
+    "axle",
+    group(about, {
+      track: number("track"),
+      rideHeight: number("rideHeight", "Ground to body, where the class rules measure it"),
+      unsprungMass: number("unsprungMass", "Both wheels and what moves with them"),
+      unsprungHeight: number("unsprungHeight"),
+      spring: group("The springs and their seats", {
+        rate: number("springRate"),
+        motionRatio: number("motionRatio"),
+        spacing: optional(number("springSpacing")),
+        seatTurns: sides(
+          "seatTurns",
+          "Turns of each seat since the car was measured; up is taller",
+        ),
+        seatTravelPerTurn: number("seatTravelPerTurn"),
+      }),
+      bar: optional(bar),
+      damper: group("The dampers", {
+        bump: number("damperBump"),
+        rebound: number("damperRebound"),
+        motionRatio: optional(
+          number("motionRatio", "Damper travel / wheel travel; else the spring's"),
+        ),
+      }),
+      geometry,
+      linkage: optional(linkageShape),
+      camber: sides("camber", "Camber at rest; below zero: top in"),
+      toe: sides("toe", "Toe of each wheel at rest; above zero: in"),
+      tyre: group("The tyres", {
+        name: text("Which tyre", tyreNames),
+        pressure: sides("tyrePressure", "Warm pressure above atmosphere"),
+      }),
+      adjusters: optional(
+        group("What can be adjusted here, how far and how finely", {
+          springRate: adjuster("springRate"),
+          seatTurns: adjuster("seatTurns"),
+          tyrePressure: adjuster("tyrePressure"),
+          camber: adjuster("camber"),
+          toe: adjuster("toe"),
+          rollCentreHeight: adjuster("rollCentreHeight"),
+          damperBump: adjuster("damperBump"),
+          damperRebound: adjuster("damperRebound"),
+        }),
       ),
     }),
-    geometry,
-    linkage: optional(linkageShape),
-    camber: sides("camber", "Camber at rest; below zero: top in"),
-    toe: sides("toe", "Toe of each wheel at rest; above zero: in"),
-    tyre: group("The tyres", {
-      name: text("Which tyre", tyreNames),
-      pressure: sides("tyrePressure", "Warm pressure above atmosphere"),
-    }),
-    adjusters: optional(
-      group("What can be adjusted here, how far and how finely", {
-        springRate: adjuster("springRate"),
-        seatTurns: adjuster("seatTurns"),
-        tyrePressure: adjuster("tyrePressure"),
-        camber: adjuster("camber"),
-        toe: adjuster("toe"),
-        rollCentreHeight: adjuster("rollCentreHeight"),
-        damperBump: adjuster("damperBump"),
-        damperRebound: adjuster("damperRebound"),
-      }),
-    ),
-  });
+  );
 
 const limits: ShapeOf<ClassLimits> = group("What the class rules allow", {
   leastRideHeight: optional(number("rideHeight", "Least ride height")),

@@ -1,13 +1,17 @@
-import { group, number, optional, type TextShape, text, type VariantShape } from "./shape.js";
+import {
+  defined,
+  group,
+  number,
+  optional,
+  type TextShape,
+  text,
+  type VariantShape,
+} from "./shape.js";
 
 const coordinate = () => number("pointCoordinate");
 
 const point = (about: string) =>
-  group(`${about}: x forward of the axle, y left of the centre line, z above the ground`, {
-    x: coordinate(),
-    y: coordinate(),
-    z: coordinate(),
-  });
+  defined("point", group(about, { x: coordinate(), y: coordinate(), z: coordinate() }));
 
 const wheel = {
   wheelCentre: point("Wheel centre"),
@@ -25,7 +29,8 @@ const lowerWishbone = {
 
 const kind = (name: string): TextShape => text("Which kind", [name]);
 
-const corner: VariantShape = {
+const corner: VariantShape & { definition: string } = {
+  definition: "corner",
   type: "variant",
   about: "One corner",
   kinds: {
@@ -48,10 +53,14 @@ const corner: VariantShape = {
 };
 
 const beamLink = (about: string) =>
-  group(about, { body: point("Joint on the body"), axle: point("Joint on the beam") });
+  defined(
+    "beamLink",
+    group(about, { body: point("Joint on the body"), axle: point("Joint on the beam") }),
+  );
 
 /** The joints of an axle's links: independent corners, or a beam axle. */
-export const linkageShape: VariantShape = {
+export const linkageShape: VariantShape & { definition: string } = {
+  definition: "linkage",
   type: "variant",
   about: "Joints of the links; the geometry follows from them",
   kinds: {

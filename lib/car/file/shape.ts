@@ -1,5 +1,5 @@
 import { type ParameterKey, parameters } from "../../parameters.js";
-import type { Quantity } from "../../units.js";
+import { type Quantity, quantities, toShown, unitOf } from "../../units.js";
 
 /** A number of the file: what it measures and the range it may have, SI. */
 export interface NumberShape {
@@ -43,6 +43,8 @@ export interface VariantShape {
 /** What a part of a car file looks like; optional parts may be left out. */
 export type Shape = (NumberShape | TextShape | GroupShape | ListShape | VariantShape) & {
   readonly optional?: true;
+  /** A name for what stands in several places, so that a schema says it once. */
+  readonly definition?: string;
 };
 
 /** The shape that a TypeScript type must have in the file: same fields, same optional ones. */
@@ -98,7 +100,30 @@ export function list<Item>(about: string, item: Item, most: number): ListShape<I
   return { type: "list", about, item, most };
 }
 
+/** The same shape, with a name by which a schema says it once. */
+export function defined<S extends object>(
+  name: string,
+  shape: S,
+): S & { readonly definition: string } {
+  return { ...shape, definition: name };
+}
+
 /** The same shape, for a part that may be left out. */
 export function optional<S extends object>(shape: S): S & { readonly optional: true } {
   return { ...shape, optional: true };
+}
+
+/** The range of a number in SI, such as "5000 to 400000 N/m". */
+export function rangeInFile({ quantity, min, max }: NumberShape): string {
+  return `${tidy(min)} to ${tidy(max)} ${quantities[quantity].si}`.trim();
+}
+
+/** The range of a number in the unit readers know, such as "5 to 400 N/mm". */
+export function rangeShown({ quantity, min, max }: NumberShape): string {
+  const [from, to] = [min, max].map((end) => tidy(toShown(quantity, end)));
+  return `${from} to ${to} ${unitOf(quantity)}`.trim().replace(" °", "°");
+}
+
+function tidy(value: number): number {
+  return Number(value.toPrecision(6));
 }

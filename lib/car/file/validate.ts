@@ -1,13 +1,14 @@
 import * as v from "valibot";
-import { rangeSentence } from "../../check.js";
-import { quantities, toShown, unitOf } from "../../units.js";
-import type {
-  GroupShape,
-  ListShape,
-  NumberShape,
-  Shape,
-  TextShape,
-  VariantShape,
+import { quantities } from "../../units.js";
+import {
+  type GroupShape,
+  type ListShape,
+  type NumberShape,
+  rangeInFile,
+  rangeShown,
+  type Shape,
+  type TextShape,
+  type VariantShape,
 } from "./shape.js";
 
 /** A check of one shape: everything wrong with a value, one sentence each, with the path of the field in front. */
@@ -49,13 +50,12 @@ function numberSchema(shape: NumberShape): v.GenericSchema {
 }
 
 /** Says the range in SI, as the file has it, and in the unit that readers know. */
-function numberFault({ quantity, min, max, whole }: NumberShape, input: unknown): string {
-  const { si } = quantities[quantity];
-  const sentence = rangeSentence("", input, tidy(min), tidy(max), si).trim();
-  if (whole) return sentence.replace("must be", "must be a whole number");
-  if (unitOf(quantity) === si) return sentence;
-  const [from, to] = [min, max].map((end) => tidy(toShown(quantity, end)));
-  return `${sentence.slice(0, -1)} (${from} to ${to} ${unitOf(quantity)}).`;
+function numberFault(shape: NumberShape, input: unknown): string {
+  const [file, shown] = [rangeInFile(shape), rangeShown(shape)];
+  const kind = shape.whole ? "a whole number " : "";
+  const unit = typeof input === "number" ? ` ${quantities[shape.quantity].si}` : "";
+  const also = file === shown ? "" : ` (${shown})`;
+  return `is ${brief(input)}${unit.trimEnd()} but must be ${kind}from ${file}${also}.`;
 }
 
 function textSchema({ choices }: TextShape): v.GenericSchema {
@@ -101,8 +101,4 @@ function notAGroup({ input, received }: { input: unknown; received: string }): s
 function brief(value: unknown): string {
   const json = JSON.stringify(value) ?? String(value);
   return json.length > 40 ? `${json.slice(0, 40)}…` : json;
-}
-
-function tidy(value: number): number {
-  return Number(value.toPrecision(6));
 }

@@ -1,0 +1,64 @@
+import { quantities } from "../../units.js";
+import { CAR_FILE_VERSION } from "./migrate.js";
+import type { GroupShape, Shape } from "./shape.js";
+
+type Json = Readonly<Record<string, unknown>>;
+
+/** JSON Schema (2020-12) of a car file; fields that are not known are allowed and kept. */
+export function carFileSchema(shape: GroupShape): Json {
+  const definitions: Record<string, Json> = {};
+  const { properties, ...rest } = objectOf(shape, definitions);
+  const version = { description: "Version of this format", const: CAR_FILE_VERSION };
+  return {
+    $schema: "https://json-schema.org/draft/2020-12/schema",
+    title: "Car file",
+    ...rest,
+    properties: { version, ...properties },
+    $defs: definitions,
+  };
+}
+
+/** Schema of a shape; what has a name is said once, among the definitions. */
+function schemaOf(shape: Shape, definitions: Record<string, Json>): Json {
+  const description = descriptionOf(shape);
+  if (shape.definition === undefined) return { description, ...bodyOf(shape, definitions) };
+  definitions[shape.definition] ??= bodyOf(shape, definitions);
+  return { description, $ref: `#/$defs/${shape.definition}` };
+}
+
+function bodyOf(shape: Shape, definitions: Record<string, Json>): Json {
+  switch (shape.type) {
+    case "number":
+      return { type: shape.whole ? "integer" : "number", minimum: shape.min, maximum: shape.max };
+    case "text":
+      return shape.choices === undefined ? { type: "string" } : { enum: shape.choices };
+    case "list":
+      return {
+        type: "array",
+        items: schemaOf(shape.item, definitions),
+        minItems: 1,
+        maxItems: shape.most,
+      };
+    case "variant":
+      return { oneOf: Object.values(shape.kinds).map((kind) => schemaOf(kind, definitions)) };
+    case "group":
+      return objectOf(shape, definitions);
+  }
+}
+
+function objectOf({ fields }: GroupShape, definitions: Record<string, Json>) {
+  const entries = Object.entries(fields);
+  const properties = entries.map(([name, field]) => [name, schemaOf(field, definitions)]);
+  return {
+    type: "object",
+    properties: Object.fromEntries(properties) as Json,
+    required: entries.filter(([, field]) => !field.optional).map(([name]) => name),
+  };
+}
+
+/** What a field is, with its SI unit and the unit readers know. */
+function descriptionOf(shape: Shape): string {
+  if (shape.type !== "number") return shape.about;
+  const { si } = quantities[shape.quantity];
+  return si === "" ? shape.about : `${shape.about}, ${si}`;
+}

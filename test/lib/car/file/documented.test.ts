@@ -1,0 +1,16 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { carFileDocs } from "../../../../site/car-file-docs.js";
+
+// Out of date? Run: npx tsx site/car-file-docs.ts && npm run format
+const page = readFileSync("docs/car-file.md", "utf8");
+const made = carFileDocs(page);
+
+test("the tables of the car file are those of the parameter table", () => {
+  expect(made["docs/car-file.md"]).toBe(page);
+});
+
+test("the JSON Schema of the car file is that of the parameter table", () => {
+  const schema = readFileSync("docs/car-file.schema.json", "utf8");
+  expect(JSON.parse(made["docs/car-file.schema.json"] ?? "")).toEqual(JSON.parse(schema));
+});
