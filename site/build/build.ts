@@ -11,10 +11,10 @@ import {
 import type { Outputs, Progress } from "../kernel/run.js";
 import { bundleChapters, bundleShared } from "./bundle.js";
 import { cachedOutputs } from "./cache.js";
-import { type Chapter, chapterOf } from "./chapter.js";
+import { type Chapter, chapterOf, codePage } from "./chapter.js";
 import { formulaStyles } from "./fonts.js";
 import { CourseError, type Notebook, readNotebook } from "./notebook.js";
-import { chapterPage, contentsPage } from "./page.js";
+import { chapterPage, contentsPage, listingPage } from "./page.js";
 import { inRoot } from "./paths.js";
 import { typecheck, writeJoined } from "./typecheck.js";
 
@@ -32,11 +32,21 @@ export function readNotebooks(folder = inRoot("notebooks")): Notebook[] {
   return names.sort().map((file) => readNotebook(`${folder}/${file}`));
 }
 
-async function writePages(chapters: readonly Chapter[], out: string): Promise<void> {
-  const pages = chapters.map((chapter, i) => [chapter.name, chapterPage(chapters, i)] as const);
+async function writePages(
+  notebooks: readonly Notebook[],
+  outputs: ReadonlyMap<string, Outputs>,
+  out: string,
+): Promise<void> {
+  const chapters = notebooks.map((notebook) =>
+    chapterOf(notebook, outputs.get(notebook.name) ?? {}),
+  );
   const welcome = readFileSync(inRoot("site/welcome.md"), "utf8");
   writeFileSync(`${out}/index.html`, contentsPage(chapters, welcome));
-  for (const [name, html] of pages) writeFileSync(`${out}/${name}.html`, html);
+  notebooks.forEach((notebook, index) => {
+    const chapter = chapters[index] as Chapter;
+    writeFileSync(`${out}/${notebook.name}.html`, chapterPage(chapters, index));
+    writeFileSync(`${out}/${codePage(notebook)}`, listingPage(notebook, chapter));
+  });
   const formulas = await formulaStyles(chapters.map(({ html }) => html).join(""));
   const styles = readFileSync(inRoot("site/styles/course.css"), "utf8");
   writeFileSync(`${out}/course.css`, formulas + styles);
@@ -53,7 +63,11 @@ function replace(finished: string, out: string): void {
 
 /** Runs the notebooks and writes the course; any fault leaves the last good course in place. */
 export async function buildCourse(options: BuildOptions = {}): Promise<Map<string, Outputs>> {
-  const { notebooks: folder, out = inRoot("dist"), progress = () => {} } = options;
+  const {
+    notebooks: folder = inRoot("notebooks"),
+    out = inRoot("dist"),
+    progress = () => {},
+  } = options;
   const joined = options.joined ?? inRoot(".cache/joined");
   const notebooks = readNotebooks(folder);
   writeJoined(notebooks, joined);
@@ -65,10 +79,10 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     await bundleShared(`${next}/course.js`);
     await bundleChapters(notebooks, joined, next);
     const outputs = await cachedOutputs(notebooks, progress);
-    const chapters = notebooks.map((notebook) =>
-      chapterOf(notebook, outputs.get(notebook.name) ?? {}),
-    );
-    await writePages(chapters, next);
+    await writePages(notebooks, outputs, next);
+    for (const { name } of notebooks) {
+      cpSync(`${folder}/${name}.ipynb`, `${next}/${name}.ipynb`);
+    }
     cpSync(inRoot("LICENSE"), `${next}/LICENSE`);
     replace(next, out);
     return outputs;

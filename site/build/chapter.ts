@@ -1,4 +1,3 @@
-import { escapeHtml } from "../cells/escape.js";
 import { words } from "../cells/words.js";
 import type { Outputs } from "../kernel/run.js";
 import { type Heading, render } from "./markdown.js";
@@ -15,12 +14,12 @@ export interface Chapter {
   readonly html: string;
 }
 
-function codeHtml(cell: Cell, outputs: Outputs): string {
-  const shown = (outputs[cell.id] ?? []).join("\n");
-  const code =
-    `<details class="code"><summary>${words.code}</summary>` +
-    `<pre><code>${escapeHtml(cell.source)}</code></pre></details>`;
-  return `<div class="cell" data-cell="${escapeHtml(cell.id)}">${shown}${code}</div>`;
+/** What a cell displayed, with a link to its code; a cell that shows nothing takes no room. */
+function codeHtml(notebook: Notebook, cell: Cell, outputs: Outputs): string {
+  const shown = outputs[cell.id] ?? [];
+  if (shown.length === 0) return "";
+  const link = `<a class="code" href="${codePage(notebook)}#${cell.id}">${words.code}</a>`;
+  return `<div class="cell">${shown.join("\n")}${link}</div>`;
 }
 
 function proseHtml(notebook: Notebook, cell: Cell, headings: Heading[]): string {
@@ -48,12 +47,17 @@ function titleAndIdea({ name, cells }: Notebook): { title: string; idea: string 
   return { title, idea };
 }
 
+/** File name of the page that lists a chapter's cells. */
+export const codePage = ({ name }: Pick<Notebook, "name">): string => `${name}.code.html`;
+
 export function chapterOf(notebook: Notebook, outputs: Outputs): Chapter {
   const { name } = notebook;
   const headings: Heading[] = [];
   const html = notebook.cells
     .map((cell) =>
-      cell.kind === "code" ? codeHtml(cell, outputs) : proseHtml(notebook, cell, headings),
+      cell.kind === "code"
+        ? codeHtml(notebook, cell, outputs)
+        : proseHtml(notebook, cell, headings),
     )
     .join("\n");
   ensureUniqueIds(name, html);

@@ -1,6 +1,7 @@
 import { escapeHtml } from "../cells/escape.js";
-import type { Chapter } from "./chapter.js";
+import { type Chapter, codePage } from "./chapter.js";
 import { render } from "./markdown.js";
+import { codeCells, type Notebook } from "./notebook.js";
 
 interface Shell {
   readonly title: string;
@@ -66,6 +67,7 @@ export function chapterPage(chapters: readonly Chapter[], index: number): string
 <main id="main"><article>
 ${chapter.html}
 </article>
+<p class="listing-link"><a href="${codePage(chapter)}">The cells of this chapter</a></p>
 <nav class="turn" aria-label="Chapters">
 ${neighbour(chapters[index - 1], "Back to", "prev")}
 ${neighbour(chapters[index + 1], "On to", "next")}
@@ -78,6 +80,32 @@ ${colophon}`;
     body,
     chapter: chapter.name,
     scripts: ["course.js", `${chapter.name}.js`],
+  });
+}
+
+/** The page that lists a chapter's code cells, for those who want to see how a number comes about. */
+export function listingPage(notebook: Notebook, { title, number }: Chapter): string {
+  const listings = codeCells(notebook)
+    .map(
+      ({ id, source }) =>
+        `<h2 id="${escapeHtml(id)}">${escapeHtml(id)}</h2>` +
+        `<pre tabindex="0"><code>${escapeHtml(source)}</code></pre>`,
+    )
+    .join("\n");
+  const { name } = notebook;
+  const body = `${masthead(`Chapter ${number}`)}
+<div class="sheet listing"><main id="main">
+<h1>The cells of “${escapeHtml(title)}”</h1>
+<p>The chapter's numbers and figures come from these cells, in this order, and from nothing else.
+<a href="${name}.html">Back to the chapter</a>, or take <a href="${name}.ipynb" download>the notebook</a>
+and run it in Jupyter.</p>
+${listings}
+</main></div>
+${colophon}`;
+  return shell({
+    title: `Cells of ${title} · Rollbook`,
+    description: `The code of ${title}`,
+    body,
   });
 }
 

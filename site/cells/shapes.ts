@@ -34,6 +34,7 @@ const characterWidth = 8;
 
 const pathOf = (points: readonly Point[], { x, y }: Frame): string =>
   linePath<Point>()
+    .digits(1)
     .defined(([px, py]) => Number.isFinite(px) && Number.isFinite(py))
     .x(([px]) => x(px))
     .y(([, py]) => y(py))(points) ?? "";

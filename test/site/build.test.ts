@@ -17,9 +17,12 @@ describe("a build", () => {
   beforeAll(() => build(["code", "good", good]));
   afterAll(course.remove);
 
-  it("puts what a cell displays into the page, with the code under it", () => {
+  it("puts what a cell displays into the page, with a link to its code", () => {
     expect(page()).toContain('<p class="worked" id="kept" data-worked="3">');
-    expect(page()).toContain("import { worked } from &quot;@rollbook/cells&quot;;");
+    expect(page()).toContain('href="01-small.code.html#good"');
+    const listing = readFileSync(`${course.options.out}/01-small.code.html`, "utf8");
+    expect(listing).toContain('<h2 id="good">');
+    expect(listing).toContain("import { worked } from &quot;@rollbook/cells&quot;;");
   });
 
   it("names notebook, cell and line of a cell that throws", async () => {

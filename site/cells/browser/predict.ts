@@ -10,7 +10,7 @@ const shortestReason = 3;
 
 function radio(group: string, value: string, text: string): HTMLElement {
   const input = element("input", { type: "radio", name: group, value, required: true });
-  return element("label", {}, input, ` ${text}`);
+  return element("label", {}, input, element("span", {}, text));
 }
 
 function answerForm(spec: PredictSpec): HTMLFormElement {

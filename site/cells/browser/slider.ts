@@ -68,8 +68,8 @@ export function slider(id: string, parameter: Parameter, report: (value: number)
   less.addEventListener("click", () => move(range.valueAsNumber - step));
   more.addEventListener("click", () => move(range.valueAsNumber + step));
 
-  const label = element("label", { for: rangeId }, name);
-  const boxed = element("span", { class: "boxed" }, less, box, element("span", {}, unit), more);
+  const label = element("label", { for: rangeId }, name, element("span", {}, unit));
+  const boxed = element("span", { class: "boxed" }, less, box, more);
   return {
     row: element("div", { class: "slider" }, label, range, boxed, fault),
     set(value) {

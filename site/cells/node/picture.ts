@@ -74,9 +74,20 @@ function axisTitles({ x, y }: Chart<never>, layout: Layout, units: UnitSystem): 
   ];
 }
 
+/** Drops digits finer than a screen shows. */
+function withoutDust(part: Element): void {
+  for (const { name, value } of [...part.attributes]) {
+    const short = value.replace(/\d+\.\d{3,}/g, (digits) =>
+      String(Number(Number(digits).toFixed(1))),
+    );
+    if (short !== value) part.setAttribute(name, short);
+  }
+}
+
 function frame(chart: Chart<never>, layout: Layout, units: UnitSystem): SVGElement {
-  const group = element("g", { "data-frame": units });
+  const group = element("g", { "data-frame": units, "text-anchor": "middle" });
   group.append(...axes(chart, layout, units), ...axisTitles(chart, layout, units));
+  for (const part of group.querySelectorAll("*")) withoutDust(part);
   return group;
 }
 
