@@ -1,8 +1,16 @@
 /** Everything a chapter, a page or a test may call. One line a module, in reading order. */
 
+export * from "./balance/axle-roll-damping.js";
+export * from "./balance/balance-map.js";
+export * from "./balance/capacity.js";
+export * from "./balance/car-balance.js";
 export * from "./balance/corner-speed.js";
+export * from "./balance/driving.js";
+export * from "./balance/handling-car.js";
+export * from "./balance/handling-car-of.js";
 export * from "./balance/limit.js";
 export * from "./balance/linear-understeer.js";
+export * from "./balance/mirror-car.js";
 export * from "./balance/pair-limit.js";
 export * from "./car/axle.js";
 export * from "./car/axle-loads.js";

@@ -18,10 +18,8 @@ export function sideFriction(
   pressure: number,
   inclination: number,
 ): number {
-  const dp = pressureIncrement(t, pressure);
-  const atLoad = t.PDY1 + t.PDY2 * loadIncrement(t, load);
-  const atPressure = 1 + t.PPY3 * dp + t.PPY4 * dp * dp;
-  return atLoad * atPressure * (1 - t.PDY3 * Math.sin(inclination) ** 2);
+  const df = loadIncrement(t, load);
+  return frictionAt(t, df, pressureIncrement(t, pressure), Math.sin(inclination));
 }
 
 /** Cornering stiffness, N/rad, positive – Pacejka 2012, eq. 4.E25. */
@@ -31,8 +29,15 @@ export function corneringStiffness61(
   pressure: number,
   inclination: number,
 ): number {
-  const g = Math.sin(inclination);
-  const dp = pressureIncrement(t, pressure);
+  return stiffnessAt(t, load, pressureIncrement(t, pressure), Math.sin(inclination));
+}
+
+function frictionAt(t: MagicFormula61Coefficients, df: number, dp: number, g: number): number {
+  const atPressure = 1 + t.PPY3 * dp + t.PPY4 * dp * dp;
+  return (t.PDY1 + t.PDY2 * df) * atPressure * (1 - t.PDY3 * g * g);
+}
+
+function stiffnessAt(t: MagicFormula61Coefficients, load: number, dp: number, g: number): number {
   const bend = (t.PKY2 + t.PKY5 * g * g) * (1 + t.PPY2 * dp);
   const atLoad = Math.sin(t.PKY4 * Math.atan(load / t.FNOMIN / bend));
   return -t.PKY1 * t.FNOMIN * (1 + t.PPY1 * dp) * (1 - t.PKY3 * Math.abs(g)) * atLoad;
@@ -53,8 +58,8 @@ export function sideForceCurve(
   const g = Math.sin(-inclination); // γ*, ISO 8855
   const df = loadIncrement(t, load);
   const dp = pressureIncrement(t, pressure);
-  const Dy = sideFriction(t, load, pressure, inclination) * load; // – eq. 4.E22
-  const Ky = corneringStiffness61(t, load, pressure, inclination);
+  const Dy = frictionAt(t, df, dp, g) * load; // – eq. 4.E22
+  const Ky = stiffnessAt(t, load, dp, g);
   const Kyg = load * (t.PKY6 + t.PKY7 * df) * (1 + t.PPY5 * dp); // – eq. 4.E30
   const SVyg = load * (t.PVY3 + t.PVY4 * df) * g; // – eq. 4.E28
   const SVy = load * (t.PVY1 + t.PVY2 * df) + SVyg; // – eq. 4.E29

@@ -1,0 +1,155 @@
+import type { Axles } from "../load/wheels.js";
+import type { MagicFormula61Coefficients } from "../tyre/magic-formula-61-coefficients.js";
+import { GRAVITY } from "../units.js";
+import { axleLoadsWhenDriving, type Driving } from "./driving.js";
+import { axleMasses, type HandlingAxle, type HandlingCar } from "./handling-car.js";
+import { type Line, type TransferLines, transferLines } from "./transfer-line.js";
+
+/** One tyre of an axle in a left turn, as straight lines in lateral acceleration. */
+export interface TyreInTurn {
+  /** N */
+  readonly load: Line;
+  /** rad, above 0 leaning to the left */
+  readonly inclination: Line;
+  /** rad that toe adds to the slip angle of the axle */
+  readonly toe: Line;
+  /** Pa above atmosphere, inside the tyre's range */
+  readonly pressure: number;
+}
+
+/** One axle in a left turn: all that decides how much side force it can give. */
+export interface AxleInTurn {
+  readonly tyre: MagicFormula61Coefficients;
+  /** kg that this axle must hold in the turn */
+  readonly mass: number;
+  /** left tyre */
+  readonly inner: TyreInTurn;
+  /** right tyre */
+  readonly outer: TyreInTurn;
+}
+
+/** Both axles, and how far the straight lines hold. */
+export interface AxlesInTurn extends Axles<AxleInTurn> {
+  /** m/s² at which another inner tyre leaves the ground; Infinity when none does */
+  readonly holdsUpTo: number;
+  /** the axle whose tyre that is */
+  readonly liftsNext: "front" | "rear";
+  readonly lifted: Axles<boolean>;
+  readonly rollAngle: Axles<Line>;
+}
+
+const allDown = { front: false, rear: false };
+
+/**
+ * Both axles of a car in a left turn, with every wheel's load, lean and toe as lines in ay.
+ *
+ * @param lifted - axles whose inner tyre is off the ground; none when left out
+ * @returns nothing when the springs cannot hold the body
+ */
+export function axlesInTurn(
+  car: HandlingCar,
+  driving: Driving,
+  lifted: Axles<boolean> = allDown,
+): AxlesInTurn | undefined {
+  const masses = axleMasses(car);
+  const loads = axleLoadsWhenDriving(car, driving);
+  const innerFront = innerAtRest(car.front, loads.front);
+  const innerRear = innerAtRest(car.rear, loads.rear);
+  const lines = transferLines(car, { front: innerFront, rear: innerRear }, lifted);
+  if (lines === undefined) return undefined;
+  const { transfer, rollAngle } = lines;
+  const anyLifted = lifted.front || lifted.rear;
+  const jerk = anyLifted ? 0 : (driving.lateralJerk ?? 0); // a lifted axle has nothing left to move
+  const extra = damperTransfer(car, lines, jerk);
+  const front = axleInTurn(
+    car.front,
+    masses.front,
+    innerFront,
+    loads.front - innerFront,
+    { offset: transfer.front.offset + extra.front, slope: transfer.front.slope },
+    rollAngle.front,
+  );
+  const rear = axleInTurn(
+    car.rear,
+    masses.rear,
+    innerRear,
+    loads.rear - innerRear,
+    { offset: transfer.rear.offset + extra.rear, slope: transfer.rear.slope },
+    rollAngle.rear,
+  );
+  const liftFront = lifted.front ? Infinity : liftsAt(front);
+  const liftRear = lifted.rear ? Infinity : liftsAt(rear);
+  const liftsNext = liftFront < liftRear ? "front" : "rear";
+  return { front, rear, lifted, rollAngle, liftsNext, holdsUpTo: Math.min(liftFront, liftRear) };
+}
+
+/** Load of the left tyre before the turn, N, not below zero. */
+function innerAtRest(axle: HandlingAxle, load: number): number {
+  return Math.min(load, Math.max(0, load / 2 + axle.leftExcessLoad));
+}
+
+const noTransfer = { front: 0, rear: 0 };
+
+/**
+ * Load that dampers move while the body rolls, N, on top of the steady transfer.
+ *
+ * The moment needed is the same, so what a stiff damper takes on early at one end is missing at the
+ * other: ΔF = φ̇·(C − ΣC·K/ΣK)/t, with φ̇ = roll gain × lateral jerk – balance of moments about the
+ * roll axis.
+ */
+function damperTransfer(car: HandlingCar, lines: TransferLines, jerk: number): Axles<number> {
+  if (jerk === 0) return noTransfer;
+  const { front, rear } = car;
+  const rollRate = (lines.rollAngle.front.slope + lines.rollAngle.rear.slope) * 0.5 * jerk;
+  const stiffness = front.rollStiffness + rear.rollStiffness;
+  const damping = front.rollDamping + rear.rollDamping;
+  const moment = rollRate * (front.rollDamping - (damping * front.rollStiffness) / stiffness);
+  return { front: moment / front.track, rear: -moment / rear.track };
+}
+
+function axleInTurn(
+  axle: HandlingAxle,
+  mass: number,
+  innerLoad: number,
+  outerLoad: number,
+  transfer: Line,
+  roll: Line,
+): AxleInTurn {
+  const heave = (innerLoad + outerLoad - mass * GRAVITY) / (2 * axle.wheelRate); // m of bump, both
+  const bumpPerRoll = axle.suspensionRollShare * (axle.track / 2); // m of bump outside for each rad
+  const taken = axle.independent ? 1 : 1 - axle.suspensionRollShare; // a beam rolls on its tyres only
+  const lean = -taken - axle.camberGain * bumpPerRoll;
+  const steer = axle.toeGain * bumpPerRoll;
+  const camberMoved = axle.camberGain * heave;
+  const toeMoved = axle.toeGain * heave;
+  return {
+    tyre: axle.tyre,
+    mass,
+    inner: {
+      load: { offset: innerLoad - transfer.offset, slope: -transfer.slope },
+      inclination: turned(axle.camber.left + camberMoved, lean, roll),
+      toe: turned(-axle.toe.left - toeMoved, steer, roll),
+      pressure: validPressure(axle.tyre, axle.pressure.left),
+    },
+    outer: {
+      load: { offset: outerLoad + transfer.offset, slope: transfer.slope },
+      inclination: turned(-axle.camber.right - camberMoved, lean, roll),
+      toe: turned(axle.toe.right + toeMoved, steer, roll),
+      pressure: validPressure(axle.tyre, axle.pressure.right),
+    },
+  };
+}
+
+/** An angle of the wheel that changes with roll, as a line in lateral acceleration. */
+function turned(atRest: number, perRoll: number, roll: Line): Line {
+  return { offset: atRest + perRoll * roll.offset, slope: perRoll * roll.slope };
+}
+
+function validPressure({ valid }: MagicFormula61Coefficients, pressure: number): number {
+  return Math.min(valid.pressure.maximum, Math.max(valid.pressure.minimum, pressure));
+}
+
+/** Lateral acceleration at which the inner tyre leaves the ground, m/s². */
+function liftsAt({ inner: { load } }: AxleInTurn): number {
+  return load.slope < 0 ? Math.max(0, -load.offset / load.slope) : Infinity;
+}

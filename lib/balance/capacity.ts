@@ -1,0 +1,84 @@
+import { findPeak, findRoot } from "../solve.js";
+import type { AxleInTurn } from "./axle-in-turn.js";
+import { axleSideForce, type SideForceAndSlope } from "./axle-side-force.js";
+
+/** The hardest turn an axle can hold, and the slopes found there, for a quick start next time. */
+export interface Capacity {
+  /** m/s² */
+  readonly lateralAcceleration: number;
+  /** rad, of the axle without toe */
+  readonly slipAngle: number;
+  /** N/rad²: how side force bends at its peak, below zero */
+  readonly curvature: number;
+  /** N per m/s²: how the peak changes as the turn tightens and load moves over */
+  readonly loadEffect: number;
+}
+
+const TOLERANCE = 2e-6; // m/s²; what is left is some fifty times smaller
+const ANGLE_TOLERANCE = 1e-4; // rad; the same
+const SMALL_ANGLE = 1e-4; // rad, for a difference
+const SMALL_TURN = 1e-3; // m/s², for a difference
+const LONGEST_STEP = 0.05; // rad
+const WIDEST_ANGLE = 0.9; // rad
+const FASTEST_TURN = 100; // m/s²
+
+/** Somewhere to begin when nothing is known. */
+export const coldStart: Capacity = {
+  lateralAcceleration: 8,
+  slipAngle: 0.13,
+  curvature: 0,
+  loadEffect: 0,
+};
+
+/** Side force of an axle at a slip angle and a lateral acceleration. */
+export type SideForceOf = (axle: AxleInTurn, slipAngle: number, ay: number) => SideForceAndSlope;
+
+/**
+ * The lateral acceleration at which an axle gives all it has: max over α of F(α, ay) = m·ay.
+ *
+ * Slip angle and lateral acceleration are found together by Newton steps: F bends like a parabola
+ * near its peak, so its top lies F′²/2F″ above, and there only the loads still change it. A start
+ * from a similar car takes three or four steps.
+ *
+ * @param sideForce - how the axle answers; pure cornering when left out
+ */
+export function axleCapacity(
+  axle: AxleInTurn,
+  start: Capacity = coldStart,
+  sideForce: SideForceOf = axleSideForce,
+): Capacity {
+  let { slipAngle, lateralAcceleration: ay, curvature, loadEffect } = start;
+  let before = Infinity;
+  for (let i = 0; i < 40; i++) {
+    const { force, slope } = sideForce(axle, slipAngle, ay);
+    if (curvature >= 0 || i % 6 === 5) {
+      const beside = sideForce(axle, slipAngle + SMALL_ANGLE, ay);
+      curvature = (beside.slope - slope) / SMALL_ANGLE;
+      const tighter = sideForce(axle, slipAngle, ay + SMALL_TURN);
+      loadEffect = (tighter.force - force) / SMALL_TURN;
+    }
+    if (!(curvature < 0 && loadEffect < axle.mass)) break;
+    const angleStep = -slope / curvature;
+    const top = force + 0.5 * slope * angleStep; // F − F′²/2F″
+    const turnStep = (top - axle.mass * ay) / (axle.mass - loadEffect);
+    const step = Math.abs(angleStep) + Math.abs(turnStep);
+    if (step > before * 0.5) curvature = 0; // steps do not shrink: look again
+    before = step;
+    slipAngle += Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, angleStep));
+    ay = Math.max(0, ay + turnStep);
+    if (Math.abs(turnStep) < TOLERANCE && Math.abs(angleStep) < ANGLE_TOLERANCE)
+      return { slipAngle, lateralAcceleration: ay, curvature, loadEffect };
+  }
+  return searchCapacity(axle, sideForce);
+}
+
+/** The same by safe and slow searches, for axles far from ordinary. */
+export function searchCapacity(axle: AxleInTurn, sideForce: SideForceOf = axleSideForce): Capacity {
+  const best = (ay: number) =>
+    findPeak((angle) => sideForce(axle, angle, ay).force, 0, WIDEST_ANGLE, 1e-7);
+  const spare = (ay: number) => best(ay).value - axle.mass * ay;
+  const cannot = { lateralAcceleration: 0, slipAngle: 0, curvature: 0, loadEffect: 0 };
+  if (!(spare(0) > 0)) return cannot;
+  const lateralAcceleration = findRoot(spare, 0, FASTEST_TURN, 1e-9);
+  return { ...cannot, lateralAcceleration, slipAngle: best(lateralAcceleration).at };
+}

@@ -1,0 +1,83 @@
+import { meanOf, rollSpringsOf, rollStiffnessOf, wheelRateOf } from "../car/axle.js";
+import { carInRoll } from "../car/axle-loads.js";
+import type { Axle, Car } from "../car/car.js";
+import { frontShareOf, totalMassOf } from "../car/masses.js";
+import { tyreNamed } from "../car/tyres.js";
+import type { AxleInRoll } from "../load/car-in-roll.js";
+import { suspensionRollStiffness } from "../spring/roll-stiffness.js";
+import { type Rest, restOf } from "../statics/rest.js";
+import { axleRollDamping } from "./axle-roll-damping.js";
+import type { HandlingAxle, HandlingCar } from "./handling-car.js";
+
+/**
+ * How a car stands and what holds it, ready to be driven.
+ *
+ * Heights, wheel loads, camber and toe are those at rest after seats, pressures and masses have
+ * moved the body; roll centres move with it.
+ *
+ * @param measured - the car whose file gave the heights, as for `restOf`; the car itself when left out
+ * @throws RangeError when the car cannot stand on its springs
+ */
+export function handlingCarOf(car: Car, measured: Car = car): HandlingCar {
+  const rest = restOf(car, measured);
+  const roll = carInRoll(car);
+  return {
+    ...roll,
+    sprungHeight: roll.sprungHeight + rest.heave,
+    wheelbase: car.wheelbase,
+    ...inertias(car),
+    brakeFrontShare: car.brakeFrontShare,
+    driveFrontShare: car.driveFrontShare,
+    dragFactor: car.air?.drag ?? 0,
+    front: handlingAxle(car.front, roll.front, rest, "front", car.air?.frontDownforce ?? 0),
+    rear: handlingAxle(car.rear, roll.rear, rest, "rear", car.air?.rearDownforce ?? 0),
+  };
+}
+
+function handlingAxle(
+  axle: Axle,
+  inRoll: AxleInRoll,
+  rest: Rest,
+  end: "front" | "rear",
+  downforceFactor: number,
+): HandlingAxle {
+  const { geometry } = axle;
+  const load = rest.load[end];
+  const moved = meanOf(rest.travel[end]) * (geometry.rollCentreMigration ?? 0);
+  return {
+    ...inRoll,
+    rollCentreHeight: inRoll.rollCentreHeight + moved,
+    tyre: tyreNamed(axle.tyre.name).coefficients,
+    pressure: axle.tyre.pressure,
+    leftExcessLoad: (load.left - load.right) / 2,
+    camber: rest.camber[end],
+    toe: rest.toe[end],
+    independent: axle.spring.spacing === undefined,
+    camberGain: geometry.camberGain ?? 0,
+    toeGain: geometry.toeGain ?? 0,
+    suspensionRollShare: rollStiffnessOf(axle) / suspensionRollStiffness(rollSpringsOf(axle)),
+    wheelRate: wheelRateOf(axle),
+    rollDamping: axleRollDamping(axle),
+    downforceFactor,
+  };
+}
+
+/**
+ * Yaw inertia of the car and roll inertia of its body, kg·m².
+ *
+ * Without figures in the file: yaw m·a·b and a radius of gyration in roll of 0.43 of the track
+ * – common practice, no source.
+ */
+function inertias(car: Car): { yawInertia: number; rollInertia: number } {
+  const total = totalMassOf(car);
+  const share = frontShareOf(total, car.wheelbase);
+  const track = (car.front.track + car.rear.track) / 2;
+  const yaw = total.mass * car.wheelbase ** 2 * share * (1 - share);
+  const roll = total.mass * (0.43 * track) ** 2;
+  const wheels = (car.front.unsprungMass + car.rear.unsprungMass) * (track / 2) ** 2;
+  const whole = car.inertia?.roll ?? roll;
+  return {
+    yawInertia: car.inertia?.yaw ?? yaw,
+    rollInertia: Math.max(whole / 3, whole - wheels), // the body without the wheels
+  };
+}

@@ -1,0 +1,21 @@
+import type { Sides } from "../load/wheels.js";
+import type { HandlingAxle, HandlingCar } from "./handling-car.js";
+
+/** The car seen in a mirror: its left turn is the right turn of the real one. */
+export function mirrorCar(car: HandlingCar): HandlingCar {
+  return { ...car, front: mirrorAxle(car.front), rear: mirrorAxle(car.rear) };
+}
+
+function mirrorAxle(axle: HandlingAxle): HandlingAxle {
+  return {
+    ...axle,
+    pressure: swapped(axle.pressure),
+    camber: swapped(axle.camber),
+    toe: swapped(axle.toe),
+    leftExcessLoad: -axle.leftExcessLoad,
+  };
+}
+
+function swapped({ left, right }: Sides<number>): Sides<number> {
+  return { left: right, right: left };
+}
