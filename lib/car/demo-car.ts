@@ -92,6 +92,7 @@ export const demoCar: Car = {
   body: { mass: 810, behindFrontAxle: 1.07, leftOfCentre: -0.03, height: 0.54 },
   driver: { mass: 80, behindFrontAxle: 1.35, leftOfCentre: 0.35, height: 0.48 },
   fuel: { mass: 30, behindFrontAxle: 2.2, leftOfCentre: 0, height: 0.4 },
+  ballast: { mass: 0, behindFrontAxle: 2.3, leftOfCentre: 0, height: 0.35 },
   inertia: { roll: 350, pitch: 1250, yaw: 1400 },
   steeringRatio: 15,
   brakeFrontShare: 0.66,

@@ -140,8 +140,8 @@ export const carShape: ShapeOf<Car> = group("A car", {
   body: placed("Sprung mass without driver, passenger, fuel and ballast", "sprungMass"),
   driver: optional(placed("Driver with seat pads and helmet")),
   passenger: optional(placed("Passenger or instructor")),
-  fuel: optional(placed("Fuel in the tank")),
-  ballast: optional(placed("Ballast, fixed to the body")),
+  fuel: optional(placed("Fuel in the tank", "fuel")),
+  ballast: optional(placed("Ballast, fixed to the body", "ballast")),
   inertia: optional(
     group("Moments of inertia about the centre of gravity; estimated when left out", {
       roll: number("rollInertia"),
@@ -166,8 +166,8 @@ export const carShape: ShapeOf<Car> = group("A car", {
   adjusters: optional(
     group("What can be adjusted on the whole car", {
       brakeFrontShare: adjuster("brakeFrontShare"),
-      ballast: adjuster("extraMass"),
-      fuel: adjuster("extraMass"),
+      ballast: adjuster("ballast"),
+      fuel: adjuster("fuel"),
     }),
   ),
 });
