@@ -12,10 +12,13 @@ import type { Outputs, Progress } from "../kernel/run.js";
 import { bundleChapters, bundleShared } from "./bundle.js";
 import { cachedOutputs } from "./cache.js";
 import { type Chapter, chapterOf, codePage } from "./chapter.js";
+import { chapterPage } from "./chapter-page.js";
+import { contentsPage } from "./contents-page.js";
 import { formulaStyles } from "./fonts.js";
+import { listingPage } from "./listing-page.js";
 import { CourseError, type Notebook, readNotebook } from "./notebook.js";
-import { chapterPage, contentsPage, listingPage } from "./page.js";
 import { inRoot } from "./paths.js";
+import { writeSitePages } from "./site-pages.js";
 import { typecheck, writeJoined } from "./typecheck.js";
 
 export interface BuildOptions {
@@ -80,6 +83,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     await bundleChapters(notebooks, joined, next);
     const outputs = await cachedOutputs(notebooks, progress);
     await writePages(notebooks, outputs, next);
+    await writeSitePages(next);
     for (const { name } of notebooks) {
       cpSync(`${folder}/${name}.ipynb`, `${next}/${name}.ipynb`);
     }

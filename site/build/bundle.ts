@@ -3,24 +3,35 @@ import { cellAt, join } from "./join.js";
 import { CourseError, type Notebook, placeIn } from "./notebook.js";
 import { inRoot } from "./paths.js";
 
-/** The two packages a cell may import, as the page's shared script holds them. */
+/** The packages that the shared script holds, and where it holds them. */
 const shared: Readonly<Record<string, string>> = {
   "@rollbook/lib": "rollbook.lib",
   "@rollbook/cells": "rollbook.cells",
+  "@rollbook/page": "rollbook.page",
 };
+
+/** What a cell may import. */
+const forCells = ["@rollbook/lib", "@rollbook/cells"];
 
 const fromShared: Plugin = {
   name: "from-shared-script",
   setup({ onResolve, onLoad }) {
-    onResolve({ filter: /.*/ }, ({ path, kind }) => {
-      if (kind === "entry-point") return undefined;
-      if (path in shared) return { path, namespace: "shared" };
-      const text = `a cell may import ${Object.keys(shared).join(" and ")}, not ${path}`;
-      return { errors: [{ text }] };
-    });
+    onResolve({ filter: /^@rollbook\// }, ({ path }) =>
+      path in shared ? { path, namespace: "shared" } : undefined,
+    );
     onLoad({ filter: /.*/, namespace: "shared" }, ({ path }) => ({
       contents: `module.exports = ${shared[path]};`,
     }));
+  },
+};
+
+const cellsImportNothingElse: Plugin = {
+  name: "cells-import-nothing-else",
+  setup({ onResolve }) {
+    onResolve({ filter: /.*/ }, ({ path, kind }) => {
+      if (kind === "entry-point" || forCells.includes(path)) return undefined;
+      return { errors: [{ text: `a cell may import ${forCells.join(" and ")}, not ${path}` }] };
+    });
   },
 };
 
@@ -52,10 +63,19 @@ export async function bundleChapters(
   outdir: string,
 ): Promise<void> {
   const entryPoints = notebooks.map(({ name }) => `${joined}/${name}.ts`);
-  const options = { ...common, outdir, plugins: [fromShared], entryPoints };
+  const options = { ...common, outdir, plugins: [cellsImportNothingElse, fromShared], entryPoints };
   try {
     await build({ ...options, logLevel: "silent" });
   } catch (failure) {
     throw told(failure as BuildFailure, notebooks);
   }
+}
+
+/** Writes the script of each page beside the chapters. */
+export async function bundlePages(
+  entryPoints: { in: string; out: string }[],
+  outdir: string,
+): Promise<void> {
+  if (entryPoints.length === 0) return;
+  await build({ ...common, outdir, plugins: [fromShared], entryPoints });
 }

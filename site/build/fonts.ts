@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { parseHTML } from "linkedom";
 import subsetFont from "subset-font";
 import { inRoot } from "./paths.js";
 
@@ -65,16 +66,17 @@ const faces = [
 
 const katexFile = (path: string) => readFileSync(inRoot(`node_modules/katex/dist/${path}`));
 
-const lettersIn = (html: string): string =>
-  [...new Set(html.replace(/<[^>]*>/g, "").replace(/&[a-z]+;/g, "&<>"))].join("");
+/** The letters of every formula; the rest of the text is set in the reader's own fonts. */
+function lettersIn(html: string): string {
+  const { document } = parseHTML(`<body>${html}</body>`);
+  const formulas = [...document.querySelectorAll(".katex-html")];
+  return [...new Set(formulas.map(({ textContent }) => textContent).join(""))].join("");
+}
 
 /** KaTeX's style sheet with just the fonts and letters that the course uses, held inside it. */
 export async function formulaStyles(html: string): Promise<string> {
-  const formulas = (html.match(/<span class="katex-html".*?<\/span><\/span><\/span>/gs) ?? []).join(
-    "",
-  );
-  if (formulas === "") return "";
   const letters = lettersIn(html);
+  if (letters === "") return "";
   const used = faces.filter(({ calls }) => calls.test(html));
   const rules = await Promise.all(
     used.map(async ({ file, family, style, weight }) => {

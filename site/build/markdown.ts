@@ -18,6 +18,9 @@ export function slug(text: string): string {
     .replace(/^-|-$/g, "");
 }
 
+/** The words of a line of markdown without its marks. */
+export const plain = (text: string): string => text.replace(/[*_`$]/g, "");
+
 /** The plugin is CommonJS: its function stands on `default` under Node. */
 const katexPlugin =
   (katexModule as unknown as { default?: typeof katexModule }).default ?? katexModule;

@@ -34,5 +34,9 @@ export const words = {
   rightValue: (value: string) => `Right: ${value}.`,
   tooHigh: "Not yet: that is too high. The hint may help.",
   tooLow: "Not yet: that is too low. The hint may help.",
+  units: "Units",
+  metric: "metric units",
+  us: "US units",
+  figuresFor: (car: string) => `Figures for ${car}, from your garage on this device.`,
   against: (up: string, along: string) => `${up} against ${along}`,
 } as const;

@@ -1,4 +1,4 @@
-import { forget, recall, remember } from "./memory.js";
+import { drop, keep, recall } from "./store.js";
 
 /** A prediction that the reader has filed. */
 export interface Filed {
@@ -11,32 +11,27 @@ const listeners = new Map<string, (() => void)[]>();
 const tell = (id: string) => {
   for (const listener of listeners.get(id) ?? []) listener();
 };
+const keyOf = (id: string): string => `filed:${document.documentElement.dataset.page}:${id}`;
 
-function parse(text: string): Filed | undefined {
-  try {
-    const { choice, confidence, reason } = JSON.parse(text);
-    const whole =
-      Number.isInteger(choice) && typeof confidence === "string" && typeof reason === "string";
-    return whole ? { choice, confidence, reason } : undefined;
-  } catch {
-    return undefined;
-  }
+function asFiled(value: unknown): Filed | undefined {
+  const { choice, confidence, reason } = value as Partial<Filed>;
+  const whole = typeof confidence === "string" && typeof reason === "string";
+  return whole && Number.isInteger(choice)
+    ? { choice: choice as number, confidence, reason }
+    : undefined;
 }
 
-export function filed(id: string): Filed | undefined {
-  const text = recall(id);
-  return text === undefined ? undefined : parse(text);
-}
+export const filed = (id: string): Filed | undefined => recall(keyOf(id), asFiled);
 
 export const isFiled = (id: string): boolean => filed(id) !== undefined;
 
 export function file(id: string, prediction: Filed): void {
-  remember(id, JSON.stringify(prediction));
+  keep(keyOf(id), prediction);
   tell(id);
 }
 
 export function takeBack(id: string): void {
-  forget(id);
+  drop(keyOf(id));
   tell(id);
 }
 

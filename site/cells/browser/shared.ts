@@ -1,7 +1,13 @@
-/** The entry of the script that every chapter page loads first. */
+/** The entry of the script that every page loads first. */
 import * as lib from "@rollbook/lib";
+import { reader } from "../reader.js";
+import { chosenCar } from "./garage.js";
 import * as cells from "./index.js";
-import { loadReader } from "./load-reader.js";
+import { completeMasthead } from "./masthead.js";
+import * as page from "./page.js";
+import { chosenUnits } from "./units.js";
 
-loadReader();
-Object.assign(globalThis, { rollbook: { lib, cells } });
+reader.units = chosenUnits();
+reader.car = chosenCar();
+Object.assign(globalThis, { rollbook: { lib, cells, page } });
+completeMasthead();

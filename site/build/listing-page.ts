@@ -1,0 +1,27 @@
+import { escapeHtml } from "../cells/escape.js";
+import { type Chapter, codePage } from "./chapter.js";
+import { codeCells, type Notebook } from "./notebook.js";
+import { shell } from "./shell.js";
+
+/** The page that lists a chapter's code cells, for those who want to see how a number comes about. */
+export function listingPage(notebook: Notebook, { title }: Chapter): string {
+  const listings = codeCells(notebook)
+    .map(
+      ({ id, source }) =>
+        `<h2 id="${escapeHtml(id)}">${escapeHtml(id)}</h2>` +
+        `<pre tabindex="0"><code>${escapeHtml(source)}</code></pre>`,
+    )
+    .join("\n");
+  const { name } = notebook;
+  const main = `<h1>The cells of “${escapeHtml(title)}”</h1>
+<p>The chapter’s numbers and figures come from these cells, in this order, and from nothing else.
+<a href="${name}.html">Back to the chapter</a>, or take <a href="${name}.ipynb" download>the notebook</a>
+and run it in Jupyter.</p>
+<div class="listing">${listings}</div>`;
+  return shell({
+    title: `Cells of ${title} · Rollbook`,
+    description: `The code of ${title}`,
+    name: codePage(notebook).replace(/\.html$/, ""),
+    main,
+  });
+}

@@ -1,0 +1,4 @@
+/** The pages that every page links to at its head. */
+export const places: readonly { readonly name: string; readonly label: string }[] = [
+  { name: "index", label: "Chapters" },
+];

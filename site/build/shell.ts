@@ -1,0 +1,89 @@
+import { demoCar } from "@rollbook/lib";
+import { escapeHtml } from "../cells/escape.js";
+import { places } from "./places.js";
+
+interface Shell {
+  readonly title: string;
+  readonly description: string;
+  /** File name without its ending. */
+  readonly name: string;
+  readonly main: string;
+  /** Beside the text: a list of its sections, say. */
+  readonly aside?: string;
+  /** Whether the page's figures follow the reader's car. */
+  readonly followsCar?: boolean;
+  readonly scripts?: readonly string[];
+  readonly styles?: readonly string[];
+}
+
+const icon = `data:image/svg+xml,${encodeURIComponent(
+  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><path d="M3 24h26M6 24l2-9 16-5 2 14" fill="none" stroke="#0b6b8a" stroke-width="3"/></svg>',
+)}`;
+
+/** Scripts and styles from this site alone; style attributes are KaTeX's. */
+const policy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "style-src-attr 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src data:",
+  "connect-src 'self'",
+  "worker-src 'self' blob:",
+  "frame-src 'self' blob:",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");
+
+function masthead(current: string): string {
+  const links = places
+    .map(({ name, label }) => {
+      const here = name === current ? ' aria-current="page"' : "";
+      return `<a href="${name}.html"${here}>${escapeHtml(label)}</a>`;
+    })
+    .join("");
+  return (
+    `<header class="masthead"><a class="wordmark" href="index.html">Rollbook</a>` +
+    `<nav aria-label="Rollbook">${links}</nav></header>`
+  );
+}
+
+const whose = `<p class="whose" id="whose">Figures for ${escapeHtml(demoCar.name)}, the workbook’s own car.</p>`;
+
+const colophon = `<footer class="colophon"><p>Rollbook explains; it does not instruct anyone to
+work on or drive a car. The maker’s manual, the class rules, local codes and licensed people come first.</p></footer>`;
+
+/** A whole page around its main part. */
+export function shell(page: Shell): string {
+  const { title, description, name, main, aside = "", followsCar = false } = page;
+  const { scripts = [], styles = [] } = page;
+  const links = ["course.css", ...styles].map((href) => `<link rel="stylesheet" href="${href}">`);
+  const loads = scripts.map((source) => `<script defer src="${source}"></script>`);
+  return `<!doctype html>
+<html lang="en" data-page="${name}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<title>${escapeHtml(title)}</title>
+<meta name="description" content="${escapeHtml(description)}">
+<link rel="icon" href="${icon}">
+${[...links, ...loads].join("\n")}
+</head>
+<body>
+<a class="skip" href="#main">Skip to the text</a>
+${masthead(name)}
+<div class="sheet${aside ? " with-aside" : ""}">
+${aside}
+<main id="main">
+${followsCar ? whose : ""}
+${main}
+</main>
+</div>
+${colophon}
+</body>
+</html>
+`;
+}

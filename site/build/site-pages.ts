@@ -1,0 +1,34 @@
+import { cpSync, existsSync, writeFileSync } from "node:fs";
+import { pages } from "../pages/pages.js";
+import { bundlePages } from "./bundle.js";
+import { inRoot } from "./paths.js";
+import { shell } from "./shell.js";
+
+/** A page beside the chapters: its folder below site/pages holds main.ts and style.css where it has them. */
+export interface SitePage {
+  readonly name: string;
+  readonly title: string;
+  readonly description: string;
+  /** HTML of the main part; it must make sense without JavaScript. */
+  readonly main: string;
+}
+
+const part = (name: string, file: string): string => inRoot(`site/pages/${name}/${file}`);
+
+/** Writes every page of its own with its script and styles. */
+export async function writeSitePages(out: string): Promise<void> {
+  const live = pages.filter(({ name }) => existsSync(part(name, "main.ts")));
+  for (const page of pages) {
+    const { name, title } = page;
+    const styled = existsSync(part(name, "style.css"));
+    if (styled) cpSync(part(name, "style.css"), `${out}/${name}.css`);
+    const scripts = live.includes(page) ? ["course.js", `${name}.js`] : ["course.js"];
+    const styles = styled ? [`${name}.css`] : [];
+    const html = shell({ ...page, title: `${title} · Rollbook`, scripts, styles });
+    writeFileSync(`${out}/${name}.html`, html);
+  }
+  await bundlePages(
+    live.map(({ name }) => ({ in: part(name, "main.ts"), out: name })),
+    out,
+  );
+}

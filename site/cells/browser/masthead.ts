@@ -1,0 +1,26 @@
+import { demoCar, type UnitSystem } from "@rollbook/lib";
+import { reader } from "../reader.js";
+import { words } from "../words.js";
+import { element } from "./element.js";
+import { chooseUnits } from "./units.js";
+
+function unitSwitch(): HTMLElement {
+  const select = element(
+    "select",
+    { "aria-label": words.units },
+    element("option", { value: "metric", selected: reader.units === "metric" }, words.metric),
+    element("option", { value: "us", selected: reader.units === "us" }, words.us),
+  );
+  select.addEventListener("change", () => {
+    chooseUnits(select.value as UnitSystem);
+    location.reload();
+  });
+  return select;
+}
+
+/** Adds what the head of a page can only offer with a script: the unit switch, and whose car it shows. */
+export function completeMasthead(): void {
+  document.querySelector(".masthead nav")?.append(unitSwitch());
+  const whose = document.getElementById("whose");
+  if (whose && reader.car !== demoCar) whose.textContent = words.figuresFor(reader.car.name);
+}

@@ -1,0 +1,9 @@
+/** What the scripts of pages share with the cells: `@rollbook/page`. */
+export { escapeHtml } from "../escape.js";
+export { format, reader, spell } from "../reader.js";
+export { words } from "../words.js";
+export { element, placeOf } from "./element.js";
+export { chosenCar, type Garage, garage, keepGarage } from "./garage.js";
+export { type Slider, slider } from "./slider.js";
+export { drop, keep, recall } from "./store.js";
+export { chooseUnits, chosenUnits } from "./units.js";

@@ -1,0 +1,63 @@
+/**
+ * What the course keeps on this device: JSON under names of its own.
+ *
+ * Each write leaves the value before it in place under a second name, so that a value that cannot be
+ * read, for whatever reason, costs the last change at most.
+ */
+const nameOf = (key: string): string => `rollbook:${key}`;
+const beforeOf = (key: string): string => `rollbook:${key}:before`;
+
+/** Values of this visit, for a browser that keeps nothing. */
+const held = new Map<string, string>();
+
+function get(name: string): string | null {
+  try {
+    return localStorage.getItem(name) ?? held.get(name) ?? null;
+  } catch {
+    return held.get(name) ?? null;
+  }
+}
+
+function parsed<Value>(text: string | null, accept: (value: unknown) => Value | undefined) {
+  if (text === null) return undefined;
+  try {
+    return accept(JSON.parse(text));
+  } catch {
+    return undefined;
+  }
+}
+
+/** The kept value, or the one before it where that is all that can be read. */
+export function recall<Value>(
+  key: string,
+  accept: (value: unknown) => Value | undefined,
+): Value | undefined {
+  return parsed(get(nameOf(key)), accept) ?? parsed(get(beforeOf(key)), accept);
+}
+
+/** Keeps a value; false where the device refused and it is held for this visit only. */
+export function keep(key: string, value: unknown): boolean {
+  const text = JSON.stringify(value);
+  held.set(nameOf(key), text);
+  try {
+    const present = localStorage.getItem(nameOf(key));
+    localStorage.setItem(nameOf(key), text);
+    held.delete(nameOf(key));
+    if (present !== null && present !== text) localStorage.setItem(beforeOf(key), present);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Lets a value go, and the one before it. */
+export function drop(key: string): void {
+  for (const name of [nameOf(key), beforeOf(key)]) {
+    held.delete(name);
+    try {
+      localStorage.removeItem(name);
+    } catch {
+      // A browser that keeps nothing has nothing to remove.
+    }
+  }
+}

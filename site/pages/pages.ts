@@ -1,0 +1,4 @@
+import type { SitePage } from "../build/site-pages.js";
+
+/** The pages beside the chapters. */
+export const pages: readonly SitePage[] = [];
