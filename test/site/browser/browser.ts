@@ -23,7 +23,7 @@ export function useBrowser() {
   let server: Server;
   let origin = "";
   beforeAll(async () => {
-    server = createServer(sirv(inRoot("dist"), { dev: true }));
+    server = createServer(sirv(process.env.DIST ?? inRoot("dist"), { dev: true }));
     await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
     origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
     browser = await chromium.launch({
@@ -55,7 +55,10 @@ export function useBrowser() {
     await page.goto(name.includes(":") ? name : `${origin}/${name}.html`);
     return { page, errors, foreign };
   }
-  return { open, fileUrl: (name: string) => `file://${inRoot(`dist/${name}.html`)}` };
+  return {
+    open,
+    fileUrl: (name: string) => `file://${process.env.DIST ?? inRoot("dist")}/${name}.html`,
+  };
 }
 
 /** Files every prediction of the page, so that all sliders open. */
