@@ -63,14 +63,15 @@ const CANNOT_STAND =
 function report(car: CarInRoll, demand: Demand, state: Rolled, turn: 1 | -1): Distribution {
   const axles = eachAxle(demand.links, ({ geometric, unsprung, sum }, end): AxleTransfer => {
     const half = demand.load[end] / 2;
-    const total = turn * (state.lifted[end] ? half : Math.min(half, state.elastic[end] + sum));
+    const lifted = state.lifted[end];
+    const total = turn * (lifted === 0 ? state.elastic[end] + sum : lifted * half);
     return {
       elastic: turn * state.elastic[end],
       geometric: turn * geometric,
       unsprung: turn * unsprung,
       total,
       load: { left: half - total, right: half + total },
-      lifted: state.lifted[end],
+      lifted: lifted !== 0,
     };
   });
   const total = axles.front.total + axles.rear.total;
@@ -87,6 +88,6 @@ function report(car: CarInRoll, demand: Demand, state: Rolled, turn: 1 | -1): Di
     total,
     frontShare: total === 0 ? 0.5 : axles.front.total / total,
     momentFromRoll: turn * (lean.front + lean.rear),
-    tipped: state.lifted.front && state.lifted.rear,
+    tipped: state.lifted.front !== 0 && state.lifted.rear !== 0,
   };
 }

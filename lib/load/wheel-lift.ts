@@ -2,8 +2,14 @@ import { type BodyEnd, bodyRoll } from "./body-roll.js";
 import { axleLoads, type CarInRoll, sprungMassOnAxles } from "./car-in-roll.js";
 import { type Axles, eachAxle } from "./wheels.js";
 
+/**
+ * Which tyre of each axle is off the ground: 0 none, 1 the inner one, −1 the outer one, as happens to
+ * a body that hangs far below its roll centre.
+ */
+export type Lifted = Axles<-1 | 0 | 1>;
+
 /** All four wheels on the ground. */
-export const NO_WHEEL: Axles<boolean> = { front: false, rear: false };
+export const NO_WHEEL: Lifted = { front: 0, rear: 0 };
 
 /** What a turn asks of each axle before the body rolls, as if to the left. */
 export interface Demand {
@@ -16,7 +22,7 @@ export interface Demand {
 export interface Rolled {
   readonly angle: Axles<number>;
   readonly elastic: Axles<number>;
-  readonly lifted: Axles<boolean>;
+  readonly lifted: Lifted;
 }
 
 /** Links and wheels move their part at once, whatever the springs do. */
@@ -31,17 +37,17 @@ export function demandOf(car: CarInRoll, ay: number): Demand {
 }
 
 /** The body in balance, with a lifted axle holding what it can; nothing when there is no balance. */
-export function rolled(car: CarInRoll, demand: Demand, lifted: Axles<boolean>): Rolled | undefined {
+export function rolled(car: CarInRoll, demand: Demand, lifted: Lifted): Rolled | undefined {
   const sprung = sprungMassOnAxles(car);
   const held = eachAxle(car, (axle, end) =>
-    lifted[end] ? leftToSprings(demand, end) * axle.track : 0,
+    lifted[end] === 0 ? 0 : leftToSprings(demand, end, lifted[end]) * axle.track,
   );
   const ends = eachAxle(
     car,
     (axle, end): BodyEnd => ({
       sprungMass: sprung[end],
       arm: car.sprungHeight - axle.rollCentreHeight,
-      rollStiffness: lifted[end] ? 0 : axle.rollStiffness,
+      rollStiffness: lifted[end] === 0 ? axle.rollStiffness : 0,
       heldMoment: held[end],
     }),
   );
@@ -55,42 +61,44 @@ export function rolled(car: CarInRoll, demand: Demand, lifted: Axles<boolean>): 
 }
 
 /** What springs and bar of a lifted axle move, N: all it has, less what went through the links. */
-function leftToSprings({ load, links }: Demand, end: "front" | "rear"): number {
-  return load[end] / 2 - links[end].sum;
+function leftToSprings({ load, links }: Demand, end: End, lifted: -1 | 0 | 1): number {
+  return (lifted * load[end]) / 2 - links[end].sum;
 }
+
+type End = "front" | "rear";
 
 /** The same body once the wheels that cannot stay down have left the ground. */
 export function liftWheels(car: CarInRoll, demand: Demand, onFour: Rolled): Rolled {
   const first = firstToLift(demand, onFour);
   if (first === undefined) return onFour;
-  const lifted = { front: first === "front", rear: first === "rear" };
+  const lifted = { ...NO_WHEEL, [first.end]: first.lifted };
   const onThree = rolled(car, demand, lifted);
-  if (onThree !== undefined && firstToLift(demand, onThree) === undefined) return onThree;
-  return tippedOver(car, demand, onFour, first === "front" ? "rear" : "front");
+  if (onThree === undefined) return tippedOver(car, demand, onFour, { front: 1, rear: 1 });
+  const second = firstToLift(demand, onThree);
+  if (second === undefined) return onThree;
+  return tippedOver(car, demand, onFour, { ...lifted, [second.end]: second.lifted });
 }
 
-/** The axle whose inside tyre leaves the ground first as the turn tightens, if any does. */
-function firstToLift(demand: Demand, { elastic, lifted }: Rolled): "front" | "rear" | undefined {
-  const used = eachAxle(elastic, (transfer, end) =>
-    lifted[end] ? 0 : (transfer + demand.links[end].sum) / (demand.load[end] / 2),
-  );
-  if (!(used.front > 1 || used.rear > 1)) return undefined;
-  return used.front > used.rear ? "front" : "rear";
-}
-
-/** Both inside tyres in the air; the body as far over as the axle that lifted last could hold. */
-function tippedOver(
-  car: CarInRoll,
+/** The axle of which a tyre leaves the ground first as the turn tightens, if any does. */
+function firstToLift(
   demand: Demand,
-  onFour: Rolled,
-  last: "front" | "rear",
-): Rolled {
-  const elastic = eachAxle(car, (_, end) => leftToSprings(demand, end));
-  const { rollStiffness, track } = car[last];
-  const angle = rollStiffness > 0 ? (elastic[last] * track) / rollStiffness : onFour.angle[last];
-  return {
-    angle: { front: angle, rear: angle },
-    elastic,
-    lifted: { front: true, rear: true },
-  };
+  { elastic, lifted }: Rolled,
+): { end: End; lifted: 1 | -1 } | undefined {
+  const used = eachAxle(elastic, (transfer, end) =>
+    lifted[end] === 0 ? (transfer + demand.links[end].sum) / (demand.load[end] / 2) : 0,
+  );
+  const [front, rear] = [Math.abs(used.front), Math.abs(used.rear)];
+  if (!(front > 1 || rear > 1)) return undefined;
+  const end = rear > 1 && !(front > rear) ? "rear" : "front";
+  return { end, lifted: used[end] > 0 ? 1 : -1 };
+}
+
+/** A tyre of both axles in the air; the body as far over as the stiffer axle could hold. */
+function tippedOver(car: CarInRoll, demand: Demand, onFour: Rolled, lifted: Lifted): Rolled {
+  const elastic = eachAxle(car, (_, end) => leftToSprings(demand, end, lifted[end]));
+  const stiffer = car.front.rollStiffness > car.rear.rollStiffness ? "front" : "rear";
+  const { rollStiffness, track } = car[stiffer];
+  const held = (elastic[stiffer] * track) / rollStiffness;
+  const angle = rollStiffness > 0 ? held : onFour.angle[stiffer];
+  return { angle: { front: angle, rear: angle }, elastic, lifted };
 }

@@ -1,0 +1,112 @@
+import type { HandlingCar } from "../balance/handling-car.js";
+import { handlingCarOf } from "../balance/handling-car-of.js";
+import { barRollStiffnessOf, meanOf, rideRateOf, wheelRateOf } from "../car/axle.js";
+import type { Car } from "../car/car.js";
+import { tyreNamed } from "../car/tyres.js";
+import { distributeLoadTransfer } from "../load/distribution.js";
+import { type Axles, eachAxle } from "../load/wheels.js";
+import { oneWheelRate } from "../spring/one-wheel.js";
+import { rideFrequency } from "../spring/ride.js";
+import { type Rest, restOf } from "../statics/rest.js";
+import { GRAVITY } from "../units.js";
+
+/** What a set-up change may move besides balance: the car at rest and in a gentle turn. */
+export interface CarFigures {
+  /** m, mean of both sides */
+  readonly rideHeight: Axles<number>;
+  /** rad at rest, mean of both sides */
+  readonly camber: Axles<number>;
+  /** rad at rest, mean of both sides */
+  readonly toe: Axles<number>;
+  /** Hz of the body on springs and tyres */
+  readonly rideFrequency: Axles<number>;
+  /** N/m that one wheel meets when it alone rises */
+  readonly oneWheelRate: Axles<number>;
+  /** m of travel left before the bump stop; Infinity when the file gives no travel */
+  readonly bumpTravel: Axles<number>;
+  /** m² of one tyre at its load at rest, gross */
+  readonly patchArea: Axles<number>;
+  /** rad/(m/s²) */
+  readonly rollGradient: number;
+  /** share of the load transfer that the front axle makes while all wheels are down, 0–1 */
+  readonly frontTransferShare: number;
+  /** share of the weight on the front wheels, 0–1 */
+  readonly frontWeightShare: number;
+  /** share of the weight on right front and left rear, 0–1 */
+  readonly crossWeightShare: number;
+  /** Hz of the body in roll */
+  readonly rollFrequency: number;
+  /** damping of that motion, 1 is just no overshoot */
+  readonly rollDampingRatio: number;
+}
+
+/**
+ * What a set-up change may move besides balance.
+ *
+ * @param measured - the car whose file gave the heights; the car itself when left out
+ * @throws RangeError when the car cannot stand on its springs
+ */
+export function figuresOf(car: Car, measured: Car = car): CarFigures {
+  const rest = restOf(car, measured);
+  const handling = handlingCarOf(car, measured);
+  return {
+    rideHeight: eachAxle(rest.rideHeight, meanOf),
+    camber: eachAxle(rest.camber, meanOf),
+    toe: eachAxle(rest.toe, meanOf),
+    rideFrequency: eachAxle(car, (axle, end) => {
+      const load = rest.load[end].left + rest.load[end].right;
+      return rideFrequency(rideRateOf(axle), (load / GRAVITY - axle.unsprungMass) / 2);
+    }),
+    oneWheelRate: eachAxle(car, (axle) =>
+      oneWheelRate({
+        wheelRate: wheelRateOf(axle),
+        barRollStiffness: barRollStiffnessOf(axle),
+        track: axle.track,
+      }),
+    ),
+    bumpTravel: eachAxle(
+      car,
+      ({ geometry }, end) => (geometry.bumpTravel ?? Infinity) - meanOf(rest.travel[end]),
+    ),
+    patchArea: eachAxle(car, (_, end) => patchAreaAtRest(car, rest, end)),
+    ...gentleTurn(handling),
+    frontWeightShare: rest.frontShare,
+    crossWeightShare: rest.crossShare,
+    ...rollMotion(handling),
+  };
+}
+
+function patchAreaAtRest(car: Car, rest: Rest, end: "front" | "rear"): number {
+  const { name, pressure } = car[end].tyre;
+  const state = { load: meanOf(rest.load[end]), pressure: meanOf(pressure) };
+  return tyreNamed(name).contactPatch(state).area;
+}
+
+const GENTLE = 1; // m/s², all wheels down on any car
+
+function gentleTurn(car: HandlingCar) {
+  const { rollAngle, frontShare } = distributeLoadTransfer(car, GENTLE);
+  const angle = (rollAngle.front + rollAngle.rear) / 2;
+  return { rollGradient: angle / GENTLE, frontTransferShare: frontShare };
+}
+
+/** The body in roll as one mass on one spring and damper – Gillespie 1992, ch. 5. */
+function rollMotion({
+  front,
+  rear,
+  sprungMass,
+  sprungHeight,
+  sprungFrontShare,
+  rollInertia,
+}: HandlingCar) {
+  const axis =
+    sprungFrontShare * front.rollCentreHeight + (1 - sprungFrontShare) * rear.rollCentreHeight;
+  const arm = sprungHeight - axis;
+  const stiffness = front.rollStiffness + rear.rollStiffness - sprungMass * GRAVITY * arm;
+  const inertia = rollInertia + sprungMass * arm ** 2; // about the roll axis
+  const damping = front.rollDamping + rear.rollDamping;
+  return {
+    rollFrequency: Math.sqrt(stiffness / inertia) / (2 * Math.PI),
+    rollDampingRatio: damping / (2 * Math.sqrt(stiffness * inertia)),
+  };
+}

@@ -1,0 +1,97 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { axleLoadsOf } from "../../../lib/car/axle-loads.js";
+import { formatCar, parseCar } from "../../../lib/car/file/parse.js";
+import { limitBalanceOf } from "../../../lib/car/limit-balance.js";
+import { totalMassOf } from "../../../lib/car/masses.js";
+import { applyChange } from "../../../lib/change/apply.js";
+import { figuresOf } from "../../../lib/change/figures.js";
+import { possibleChanges } from "../../../lib/change/steps.js";
+import { GRAVITY } from "../../../lib/units.js";
+import { anyCar, RUNS } from "./any-car.js";
+
+const runs = { numRuns: RUNS };
+const acceleration = fc.double({ min: -20, max: 20, noNaN: true });
+
+/** Every number in a result, wherever it is. */
+function numbersIn(value: unknown): number[] {
+  if (typeof value === "number") return [value];
+  if (typeof value !== "object" || value === null) return [];
+  return Object.values(value).flatMap(numbersIn);
+}
+
+/** A result, or nothing where the car was refused in a sentence. */
+function unlessRefused<T>(work: () => T): T | undefined {
+  try {
+    return work();
+  } catch (error) {
+    expect(error).toBeInstanceOf(RangeError);
+    expect((error as Error).message).toMatch(/\.$/);
+    return undefined;
+  }
+}
+
+test("any car at any lateral acceleration has finite loads that sum to its weight", () => {
+  fc.assert(
+    fc.property(anyCar, acceleration, (car, ay) => {
+      const result = axleLoadsOf(car, ay);
+      expect(numbersIn(result).every(Number.isFinite)).toBe(true);
+      const weight = totalMassOf(car).mass * GRAVITY;
+      const loads = [...numbersIn(result.front.load), ...numbersIn(result.rear.load)];
+      const sum = loads.reduce((a, b) => a + b);
+      expect(Math.abs(sum / weight - 1)).toBeLessThan(1e-9);
+      expect(Math.min(...loads)).toBeGreaterThanOrEqual(-1e-9 * weight);
+    }),
+    runs,
+  );
+});
+
+test("the loads of any car hold the moment of its side forces and of its leaning body", () => {
+  fc.assert(
+    fc.property(anyCar, acceleration, (car, ay) => {
+      const result = axleLoadsOf(car, ay);
+      fc.pre(!result.tipped);
+      const { mass, height } = totalMassOf(car);
+      const made = result.front.total * car.front.track + result.rear.total * car.rear.track;
+      const asked = mass * height * ay + result.momentFromRoll;
+      const size = Math.abs(mass * height * ay) + Math.abs(result.momentFromRoll) + 1;
+      expect(Math.abs(made - asked) / size).toBeLessThan(1e-9);
+    }),
+    runs,
+  );
+});
+
+test("the limit of any car is finite and above nothing", () => {
+  fc.assert(
+    fc.property(anyCar, (car) => {
+      const limit = unlessRefused(() => limitBalanceOf(car));
+      if (limit === undefined) return;
+      expect(numbersIn(limit).every(Number.isFinite)).toBe(true);
+      expect(limit.lateralAcceleration).toBeGreaterThan(0);
+    }),
+    runs,
+  );
+});
+
+test("any car can be written and read without loss", () => {
+  fc.assert(
+    fc.property(anyCar, (car) => {
+      expect(parseCar(formatCar(car)).car).toEqual(car);
+    }),
+    runs,
+  );
+});
+
+test("any change that a car allows gives figures without NaN, or is refused in a sentence", () => {
+  fc.assert(
+    fc.property(anyCar, fc.nat(), (car, pick) => {
+      const changes = possibleChanges(car);
+      fc.pre(changes.length > 0);
+      const change = changes[pick % changes.length];
+      if (change === undefined) return;
+      const figures = unlessRefused(() => figuresOf(applyChange(car, change), car));
+      for (const number of numbersIn(figures)) expect(number).not.toBeNaN();
+    }),
+    runs,
+  );
+});
