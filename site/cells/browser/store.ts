@@ -7,14 +7,16 @@
 const nameOf = (key: string): string => `rollbook:${key}`;
 const beforeOf = (key: string): string => `rollbook:${key}:before`;
 
-/** Values of this visit, for a browser that keeps nothing. */
+/** Values of this visit that the device refused to keep. */
 const held = new Map<string, string>();
 
 function get(name: string): string | null {
+  const mine = held.get(name);
+  if (mine !== undefined) return mine;
   try {
-    return localStorage.getItem(name) ?? held.get(name) ?? null;
+    return localStorage.getItem(name);
   } catch {
-    return held.get(name) ?? null;
+    return null;
   }
 }
 
