@@ -53,7 +53,7 @@ function springEnergy(
   const spacing = spring.spacing ?? track;
   const carried = (loads[0] + loads[1] - then.unsprungMass * g) / 2;
   const moment = ((loads[0] - loads[1]) / 2) * (track / spacing); // about the middle of the beam
-  return ([0, 1] as const).reduce((sum, side) => {
+  return ([0, 1] as const).reduce<number>((sum, side) => {
     const sign = side === 0 ? 1 : -1;
     const wheelThere = (up[0] + up[1]) / 2 + ((sign * spacing) / track) * ((up[0] - up[1]) / 2);
     const closing = wheelThere - bodyAt((sign * spacing) / 2);
@@ -72,7 +72,7 @@ export function minimise(f: (x: readonly number[]) => number, n: number): number
       return (at(1e-5) - at(-1e-5)) / 2e-5;
     });
   let x = new Array<number>(n).fill(0);
-  let h = x.map((_, i) => x.map((__, j) => (i === j ? 1e-6 : 0)));
+  let h = x.map((_, i) => x.map((__, j): number => (i === j ? 1e-6 : 0)));
   let d = gradient(x);
   for (let round = 0; round < 400; round++) {
     const way = h.map((row) => -row.reduce((sum, value, j) => sum + value * (d[j] ?? 0), 0));
