@@ -10,17 +10,18 @@ test("an upright club tyre at 200 kPa has friction 1.30 less 0.05 for each kN", 
   expect(front(4500)).toBeCloseTo(4500 * 1.075, 6);
 });
 
-test("a stiffer front bar lowers the limit of the front axle and raises that of the rear", () => {
-  const bar = fc.double({ min: 0, max: 40e3, noNaN: true });
+test("while all wheels are down, a stiffer front bar takes from the front limit and gives to the rear", () => {
+  const bar = fc.double({ min: 0, max: 30e3, noNaN: true });
+  const softRear = fc.double({ min: 0, max: 5e3, noNaN: true });
   fc.assert(
-    fc.property(bar, bar, bar, (a, b, rear) => {
+    fc.property(bar, bar, softRear, (a, b, rear) => {
       fc.pre(Math.abs(a - b) > 100);
       const soft = limitBalanceOf(withBars(demoCar, { front: Math.min(a, b), rear })).axle;
       const stiff = limitBalanceOf(withBars(demoCar, { front: Math.max(a, b), rear })).axle;
       expect(stiff.front).toBeLessThanOrEqual(soft.front);
       expect(stiff.rear).toBeGreaterThanOrEqual(soft.rear);
     }),
-    { numRuns: 50 },
+    { numRuns: 300 },
   );
 });
 
