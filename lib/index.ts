@@ -39,6 +39,7 @@ export * from "./linkage/corner-motion.js";
 export * from "./linkage/front-view.js";
 export * from "./linkage/front-view-axle.js";
 export * from "./linkage/front-view-drawing.js";
+export * from "./linkage/front-view-of-corner.js";
 export * from "./linkage/instant-centre.js";
 export * from "./linkage/jacking.js";
 export * from "./linkage/jacking-rise.js";

@@ -57,7 +57,8 @@ export function frontViewSwingArm(linkage: FrontViewLinkage): number {
 /**
  * Camber gain, rad/m: camber lost (top leaning in) for each metre of bump at this moment.
  *
- * Zero with parallel arms. Camber against the ground in roll follows as
+ * Zero with parallel arms. A car file and the rates of a corner in space give the change of camber instead,
+ * which has the other sign. Camber against the ground in roll follows as
  * (1 − half track × gain) of the roll angle.
  */
 export function camberGain(linkage: FrontViewLinkage): number {

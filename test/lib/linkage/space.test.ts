@@ -7,6 +7,7 @@ import { type Corner, mirrorCorner } from "../../../lib/linkage/corner.js";
 import { moveCorner } from "../../../lib/linkage/corner-motion.js";
 import { mirrorFrontView } from "../../../lib/linkage/front-view.js";
 import { frontViewAxle } from "../../../lib/linkage/front-view-axle.js";
+import { frontViewOf } from "../../../lib/linkage/front-view-of-corner.js";
 import { camberGain } from "../../../lib/linkage/instant-centre.js";
 import { linkForces } from "../../../lib/linkage/link-forces.js";
 import { moveFrontView } from "../../../lib/linkage/move-front-view.js";
@@ -76,6 +77,50 @@ describe("a corner in space whose pivots run along the car", () => {
         expect(space.rollCentreHeight).toBeCloseTo(flat.rollCentre.height, 8);
       }),
     );
+  });
+});
+
+describe("the front view of a corner in space", () => {
+  it("gives back the front view that a corner was made from", () => {
+    fc.assert(
+      fc.property(frontViews, (linkage) => {
+        const view = frontViewOf(plane(linkage));
+        expect(camberGain(view)).toBeCloseTo(camberGain(linkage), 9);
+        expect(view.contactPatch).toEqual(linkage.contactPatch);
+      }),
+    );
+  });
+
+  it("has the roll centre and camber gain of a corner whose pivots are inclined alike", () => {
+    // upright and arms then turn about lines of one direction: the toe link cannot steer
+    const inclined = { x: 1, y: 0.08, z: -0.06 };
+    const along = (p: Point, by: number): Point => ({
+      x: p.x + by * inclined.x,
+      y: p.y + by * inclined.y,
+      z: p.z + by * inclined.z,
+    });
+    const { upperRear, lowerRear, lowerOuter } = wishbones;
+    const left = {
+      ...wishbones,
+      upperFront: along(upperRear, 0.25),
+      lowerFront: along(lowerRear, 0.33),
+      toeInner: along(lowerRear, 0.05),
+      toeOuter: along(lowerOuter, -0.12),
+      camber: 0,
+      toe: 0,
+    };
+    const space = standAxle({ kind: "independent", left });
+    const view = frontViewOf(left);
+    const flat = rollCentre(view, mirrorFrontView(view));
+    expect(space.rollCentreHeight).toBeCloseTo(flat.height, 9);
+    expect(space.left.own.camber).toBeCloseTo(-camberGain(view), 9);
+  });
+
+  it("is near the corner's own roll centre when its pivots are not", () => {
+    const space = standAxle({ kind: "independent", left: strutCorner });
+    const view = frontViewOf(strutCorner);
+    const flat = rollCentre(view, mirrorFrontView(view));
+    expect(Math.abs(space.rollCentreHeight - flat.height)).toBeLessThan(0.002);
   });
 });
 
