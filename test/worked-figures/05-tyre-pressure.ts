@@ -66,11 +66,11 @@ const sealed = (pressure: number, from: number, to: number) =>
 const coldStart = 170e3; // Pa: the cold setting to the nearest 5 kPa
 
 export const pins: Pins = {
-  "measured-per-kilopascal": {
-    value: (1e3 * (292.7e3 - 228.5e3)) / (12 * 6894.757293168),
+  "measured-per-step": {
+    value: (5e3 * (292.7e3 - 228.5e3)) / (12 * 6894.757293168),
     from: "Tse 2021, 255/40R17 at 24 and 36 psi; psi from NIST SP 811",
   },
-  "stiffness-per-kilopascal": { value: (215e3 * 0.65) / 200, from: "k0·c/p0, club tyre" },
+  "stiffness-per-step": { value: (215e3 * 0.65 * 5) / 200, from: "k0·c·Δp/p0, club tyre" },
   "tyre-stiffness-gain": { value: 0.65 * 0.1, from: "c·Δp/p0" },
   "ride-rate-gain": {
     value: rideRate(more) / rideRate(warm) - 1,
@@ -91,7 +91,7 @@ export const pins: Pins = {
     from: "Pacejka 2012, App. 3, at 4 kN: 58077.8 and 48580.1 N/rad; within their six digits",
     within: 2e-5,
   },
-  "one-degree": { value: (200e3 + air) / (20 + kelvin), from: "ideal gas: whole p over T" },
+  "one-kelvin": { value: (200e3 + air) / (20 + kelvin), from: "ideal gas: whole p over T" },
   "cold-setting": { value: sealed(200e3, 55, 20), from: "ideal gas, 55 °C back to 20 °C" },
   "front-limit-change": {
     value: frontLimit(more) - frontLimit(warm),
