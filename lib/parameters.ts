@@ -83,7 +83,7 @@ export const parameters = {
   pointCoordinate: shown("Coordinate of a joint", "x", "length", [-3, 3, 0.001, 0, 3]),
   bumpTravel: shown("Travel in bump", "s_b", "lengthSmall", [5, 250, 5, 60, 0]),
   droopTravel: shown("Travel in droop", "s_d", "lengthSmall", [5, 250, 5, 60, 0]),
-  camber: shown("Camber", "\\gamma", "angle", [-6, 3, 0.1, -1.5, 1]),
+  camber: shown("Camber", "\\gamma", "angle", [-6, 3, 0.25, -1.5, 2]),
   toe: shown("Toe-in per wheel", "\\delta_0", "angle", [-2, 2, 0.05, 0, 2]),
 
   // Springs, bars, dampers

@@ -44,11 +44,15 @@ export interface CarFigures {
  * What a set-up change may move besides balance.
  *
  * @param measured - the car whose file gave the heights; the car itself when left out
+ * @param handling - the car ready to be driven, where it is at hand
  * @throws RangeError when the car cannot stand on its springs
  */
-export function figuresOf(car: Car, measured: Car = car): CarFigures {
+export function figuresOf(
+  car: Car,
+  measured: Car = car,
+  handling: HandlingCar = handlingCarOf(car, measured),
+): CarFigures {
   const rest = restOf(car, measured);
-  const handling = handlingCarOf(car, measured);
   return {
     rideHeight: eachAxle(rest.rideHeight, meanOf),
     camber: eachAxle(rest.camber, meanOf),

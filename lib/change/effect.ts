@@ -1,0 +1,101 @@
+import type { Car } from "../car/car.js";
+import { eachAxle, type Wheels } from "../load/wheels.js";
+import { type Margin, marginsOf } from "../statics/margins.js";
+import { putBack, withTurns } from "../statics/put-back.js";
+import { restOf } from "../statics/rest.js";
+import { applyChange } from "./apply.js";
+import { type Behaviour, behaviourOf, differenceOf, USUAL_SPEED } from "./behaviour.js";
+import type { Change } from "./change.js";
+
+/** What a change does to a car. */
+export interface Effect {
+  /** The car after it. */
+  readonly car: Car;
+  /** How much everything moved, after minus before. */
+  readonly moved: Behaviour;
+  /** Limits of the class that hold before and not after. */
+  readonly broken: readonly Margin[];
+}
+
+/** What a change does alone, and with the seats turned so that the car stands as before. */
+export interface EffectWithPutBack extends Effect {
+  /** Left out where nothing is to be put back, or the seats cannot do it. */
+  readonly putBack?: Effect & { readonly turns: Wheels<number> };
+}
+
+/** The car that changes start from: set so, measured so, and what it does. */
+export interface Baseline {
+  readonly car: Car;
+  /** The car whose file gave the heights. */
+  readonly measured: Car;
+  readonly speed: number;
+  readonly behaviour: Behaviour;
+  /** How far it is inside the limits of its class. */
+  readonly margins: readonly Margin[];
+}
+
+/** Where changes start from: the car with what it does at a speed, m/s. */
+export function baselineOf(car: Car, measured: Car = car, speed = USUAL_SPEED): Baseline {
+  const [behaviour, margins] = [behaviourOf(car, measured, speed), marginsOf(car, measured)];
+  return { car, measured, speed, behaviour, margins };
+}
+
+/**
+ * What a change does: balance in each part of a corner and all else that moves.
+ *
+ * @throws RangeError when the change cannot be made, or the changed car cannot stand
+ */
+export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
+  const effect = effectOn(applyChange(before.car, change), before);
+  if (change.lever === "seatTurns" || !stanceMoved(effect.moved)) return effect;
+  const back = putBackEffect(effect.car, before);
+  return back === undefined ? effect : { ...effect, putBack: back };
+}
+
+function effectOn(car: Car, before: Baseline): Effect {
+  const { measured, speed, behaviour } = before;
+  const moved = differenceOf(behaviourOf(car, measured, speed), behaviour);
+  return { car, moved, broken: newlyBroken(car, before) };
+}
+
+const SEEN_HEIGHT = 0.5e-3; // m
+const SEEN_CROSS_WEIGHT = 1e-3; // share
+
+function stanceMoved({ figures: { rideHeight, crossWeightShare } }: Behaviour): boolean {
+  const height = Math.max(Math.abs(rideHeight.front), Math.abs(rideHeight.rear));
+  return height > SEEN_HEIGHT || Math.abs(crossWeightShare) > SEEN_CROSS_WEIGHT;
+}
+
+/** The car with its seats turned back to where it stood, if it has seats that reach that far. */
+function putBackEffect(car: Car, before: Baseline): EffectWithPutBack["putBack"] {
+  try {
+    const stance = restOf(before.car, before.measured);
+    const { roundedTurns } = putBack(car, before.measured, stance);
+    const turned = withTurns(car, roundedTurns);
+    if (!seatsReach(turned)) return undefined;
+    return { ...effectOn(turned, before), turns: roundedTurns };
+  } catch (error) {
+    if (error instanceof RangeError) return undefined; // a wheel in the air, or nothing to turn
+    throw error;
+  }
+}
+
+function seatsReach(car: Car): boolean {
+  const { front, rear } = eachAxle(car, ({ spring, adjusters }) => {
+    const range = adjusters?.seatTurns;
+    if (range === undefined) return false;
+    const { left, right } = spring.seatTurns;
+    return Math.min(left, right) >= range.min && Math.max(left, right) <= range.max;
+  });
+  return front && rear;
+}
+
+function newlyBroken(car: Car, { measured, margins }: Baseline): Margin[] {
+  const wasBroken = (now: Margin) =>
+    margins.some((then) => then.margin < 0 && sameLimit(then, now));
+  return marginsOf(car, measured).filter((now) => now.margin < 0 && !wasBroken(now));
+}
+
+function sameLimit(a: Margin, b: Margin): boolean {
+  return a.parameter === b.parameter && a.where === b.where && a.kind === b.kind;
+}

@@ -1,0 +1,41 @@
+import type { Car } from "../car/car.js";
+import type { Change } from "./change.js";
+import { type Baseline, baselineOf, type EffectWithPutBack, effectOf } from "./effect.js";
+import { labelOf } from "./label.js";
+import { possibleChanges } from "./steps.js";
+
+/** One row of the change table: what a change does, or why the car cannot be so. */
+export type ChangeRow = {
+  readonly change: Change;
+  /** The change in words and metric units. */
+  readonly label: string;
+} & (
+  | { readonly effect: EffectWithPutBack; readonly refused?: undefined }
+  | { readonly effect?: undefined; readonly refused: string }
+);
+
+/**
+ * Every single change that a car allows, with what it does to balance in each part of a corner and
+ * to all else.
+ *
+ * @param options - measured (the car whose file gave the heights), speed (m/s), steps (how many
+ * steps of its adjuster a change makes)
+ * @throws RangeError when the car itself cannot stand on its springs
+ */
+export function changeTable(
+  car: Car,
+  options: { measured?: Car; speed?: number; steps?: number } = {},
+): ChangeRow[] {
+  const before = baselineOf(car, options.measured ?? car, options.speed);
+  return possibleChanges(car, options.steps).map((change) => rowOf(change, before));
+}
+
+function rowOf(change: Change, before: Baseline): ChangeRow {
+  const label = labelOf(change, before.car);
+  try {
+    return { change, label, effect: effectOf(change, before) };
+  } catch (error) {
+    if (error instanceof RangeError) return { change, label, refused: error.message };
+    throw error;
+  }
+}

@@ -1,0 +1,45 @@
+import { expect, test } from "vitest";
+import { demoCar } from "../../../lib/car/demo-car.js";
+import { figuresOf } from "../../../lib/change/figures.js";
+
+const figures = figuresOf(demoCar);
+
+test("at rest the demo car stands as its file says", () => {
+  expect(figures.rideHeight.front).toBeCloseTo(0.13, 12);
+  expect(figures.rideHeight.rear).toBeCloseTo(0.14, 12);
+  expect(figures.camber.front).toBeCloseTo((-1.5 * Math.PI) / 180, 12);
+  expect(figures.toe.rear).toBeCloseTo((0.1 * Math.PI) / 180, 12);
+  expect(figures.bumpTravel.front).toBeCloseTo(0.06, 12);
+  expect(figures.frontWeightShare).toBeCloseTo(1 - 1.1525 / 2.4, 9);
+});
+
+test("its front end bounces at 1.537 Hz", () => {
+  // by hand: 25 350 and 215 000 N/m in series under half of 561.375 − 75 kg
+  const ride = (25350 * 215e3) / (25350 + 215e3);
+  const mass = (1080 * (1 - 1.1525 / 2.4) - 75) / 2;
+  expect(figures.rideFrequency.front).toBeCloseTo(Math.sqrt(ride / mass) / (2 * Math.PI), 6);
+});
+
+test("one front wheel over a kerb meets its spring and half the bar", () => {
+  expect(figures.oneWheelRate.front).toBeCloseTo(25350 + 22e3 * 0.6 ** 2, 6); // by hand: k·i²
+});
+
+test("it rolls by ms·d/(ΣKφ − ms·g·d) for each m/s²", () => {
+  const series = (a: number, b: number) => (a * b) / (a + b);
+  const tyres = (track: number) => 0.5 * 215e3 * track ** 2;
+  const front = series(0.5 * 25350 * 1.44 ** 2 + 22e3 * (0.6 * 1.44) ** 2, tyres(1.44));
+  const rear = series(0.5 * 28125 * 1.45 ** 2 + 5e3 * (0.6 * 1.45) ** 2, tyres(1.45));
+  const back = (810 * 1.07 + 80 * 1.35 + 30 * 2.2) / 920 / 2.4; // share of the sprung mass behind
+  const height = (810 * 0.54 + 80 * 0.48 + 30 * 0.4) / 920;
+  const arm = height - ((1 - back) * 0.05 + back * 0.09);
+  const byHand = (920 * arm) / (front + rear - 920 * 9.80665 * arm);
+  expect(figures.rollGradient).toBeCloseTo(byHand, 9);
+});
+
+test("the body in roll is quicker than in bounce and damped short of no overshoot", () => {
+  // common practice, no source
+  expect(figures.rollFrequency).toBeGreaterThan(1.5);
+  expect(figures.rollFrequency).toBeLessThan(3);
+  expect(figures.rollDampingRatio).toBeGreaterThan(0.2);
+  expect(figures.rollDampingRatio).toBeLessThan(1);
+});
