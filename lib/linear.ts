@@ -1,6 +1,7 @@
 /** Rows of a matrix. */
 export type Matrix = readonly (readonly number[])[];
 
+const NEXT_TO_NONE = 1e-6; // least pivot of something stable, against its diagonal
 const SINGULAR = 1e-12; // least pivot, against the greatest entry of its row
 
 /**
@@ -27,8 +28,7 @@ function eliminate(rows: number[][], scales: number[], column: number): void {
   swap(scales, column, best);
   const pivot = rows[column] ?? [];
   for (const row of rows.slice(column + 1)) {
-    const factor = (row[column] ?? 0) / (pivot[column] ?? 1);
-    for (let j = column; j < row.length; j++) row[j] = (row[j] ?? 0) - factor * (pivot[j] ?? 0);
+    subtract(row, pivot, (row[column] ?? 0) / (pivot[column] ?? 1), column);
   }
 }
 
@@ -48,6 +48,27 @@ function swap<Item>(items: Item[], i: number, j: number): void {
   const [a, b] = [items[i], items[j]];
   if (a === undefined || b === undefined) return;
   [items[i], items[j]] = [b, a];
+}
+
+/**
+ * Solves equations whose matrix is symmetric and positive, as that of anything stable is.
+ *
+ * @throws RangeError when some motion meets no resistance, or next to none
+ * @see K = L·D·Lᵀ, Golub & Van Loan 2013, ch. 4.1
+ */
+export function solveStable(matrix: Matrix, right: readonly number[]): number[] {
+  const rows = matrix.map((row, i) => [...row, right[i] ?? 0]);
+  rows.forEach((pivotRow, i) => {
+    const pivot = pivotRow[i] ?? 0;
+    if (!(pivot > NEXT_TO_NONE * (matrix[i]?.[i] ?? 0)))
+      throw new RangeError("Some motion meets no resistance: nothing holds it in place.");
+    for (const row of rows.slice(i + 1)) subtract(row, pivotRow, (row[i] ?? 0) / pivot, i);
+  });
+  return substitute(rows);
+}
+
+function subtract(row: number[], other: readonly number[], factor: number, from: number): void {
+  for (let j = from; j < row.length; j++) row[j] = (row[j] ?? 0) - factor * (other[j] ?? 0);
 }
 
 /** Matrix times vector. */

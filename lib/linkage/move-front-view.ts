@@ -11,6 +11,7 @@ import {
 import { cross, distance, minus, plus, turn } from "./front-view-vector.js";
 
 const BODY_POINTS = ["lowerInner", "upperInner", "strutTop"];
+const MOST_ARM_ANGLE = 1.2; // rad
 
 /** A linkage after wheel travel, and what the travel did to the wheel. */
 export interface MovedFrontView<Linkage extends FrontViewLinkage = FrontViewLinkage> {
@@ -68,7 +69,7 @@ export function solveLowerArm<Linkage extends FrontViewLinkage>(
     angle = next;
     missNow = missAt(angle);
   }
-  if (!(Math.abs(missNow) < 1e-11)) throw outOfReach();
+  if (!(Math.abs(missNow) < 1e-11 && Math.abs(angle) < MOST_ARM_ANGLE)) throw outOfReach();
   const moved = uprightMotion(linkage, angle);
   return mapFrontView(linkage, (point, name) =>
     BODY_POINTS.includes(name) ? point : moved(point),

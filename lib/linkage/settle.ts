@@ -32,7 +32,7 @@ export function settle(carrier: Carrier, road: Road): Pose {
   for (let i = 0; i < MOST_STEPS; i++) {
     const conditions = conditionsAt(carrier, road, pose);
     const worst = Math.max(...conditions.map(({ miss }) => Math.abs(miss)));
-    if (worst < CLOSE_ENOUGH || (i > 10 && worst < ACCEPTED)) return pose;
+    if (worst < CLOSE_ENOUGH || (i > 10 && worst < ACCEPTED)) return requireUpright(pose);
     const six = solveLinear(
       conditions.map(({ row }) => row),
       conditions.map(({ miss }) => -miss),
@@ -40,6 +40,12 @@ export function settle(carrier: Carrier, road: Road): Pose {
     pose = step(pose, twistFrom(six));
   }
   throw new RangeError("The travel is more than the links can reach: choose less travel.");
+}
+
+/** Refuses a carrier that has turned over: a solution on paper, which no wheel can reach. */
+function requireUpright(pose: Pose): Pose {
+  if (Math.min(pose.x.x, pose.y.y, pose.z.z) > 0.4) return pose;
+  throw new RangeError("The links turn the wheel over in this position: choose less travel.");
 }
 
 /** How the constraints change with a small motion: six rows, the wheels last. */

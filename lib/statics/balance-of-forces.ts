@@ -1,6 +1,6 @@
 import type { Car } from "../car/car.js";
 import { sprungMassOf } from "../car/masses.js";
-import { solveLinear } from "../linear.js";
+import { solveStable } from "../linear.js";
 import { GRAVITY } from "../units.js";
 import { bodyRow, type Elastic, endsOf, wheelRow } from "./springs-of-car.js";
 
@@ -51,8 +51,9 @@ export function restingPosition(
   const inTheAir = new Set<Elastic>();
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const holding = elastics.filter((one) => !inTheAir.has(one));
-    const position = solveLinear(stiffnessMatrix(holding), startingForces(holding, weights));
+    const position = solveStable(stiffnessMatrix(holding), startingForces(holding, weights));
     const wrong = worstMistake(elastics, inTheAir, position);
+    if (!position.every(Number.isFinite)) break;
     if (wrong === undefined) return position;
     if (!inTheAir.delete(wrong)) inTheAir.add(wrong);
   }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { leastNorm, multiply, solveLinear } from "../../lib/linear.js";
+import { leastNorm, multiply, solveLinear, solveStable } from "../../lib/linear.js";
 
 const numbers = (length: number) =>
   fc.array(fc.double({ min: -10, max: 10, noNaN: true }), { minLength: length, maxLength: length });
@@ -56,6 +56,28 @@ describe("linear equations", () => {
         [1, 2],
       ),
     ).toThrow(/do not fix the unknowns/);
+  });
+
+  it("solves what is stable, and refuses what would fall over", () => {
+    // 2x + y = 5, x + 2y = 4 give x = 2, y = 1; x + 2y, 2x + y is a saddle
+    const [x, y] = solveStable(
+      [
+        [2, 1],
+        [1, 2],
+      ],
+      [5, 4],
+    );
+    expect(x).toBeCloseTo(2, 12);
+    expect(y).toBeCloseTo(1, 12);
+    expect(() =>
+      solveStable(
+        [
+          [1, 2],
+          [2, 1],
+        ],
+        [1, 1],
+      ),
+    ).toThrow(/nothing holds it/);
   });
 
   it("takes the shortest of many solutions", () => {

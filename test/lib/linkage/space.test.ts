@@ -266,3 +266,56 @@ describe("corners that cannot be", () => {
     expect(() => moveCorner(broken)).toThrow(/toeInner y/);
   });
 });
+
+describe("joints anywhere", () => {
+  const anyPoint = fc.record({ x: within(0.6), y: within(0.9), z: within(0.6) });
+  const anyCorner = fc.record({
+    kind: fc.constant("double wishbone" as const),
+    wheelCentre: fc.constant({ x: 0, y: 0.75, z: 0.3 }),
+    camber: within(0.05),
+    toe: within(0.05),
+    upperFront: anyPoint,
+    upperRear: anyPoint,
+    upperOuter: anyPoint,
+    lowerFront: anyPoint,
+    lowerRear: anyPoint,
+    lowerOuter: anyPoint,
+    toeInner: anyPoint,
+    toeOuter: anyPoint,
+  });
+
+  it("give finite numbers or are refused with a sentence", () => {
+    fc.assert(
+      fc.property(anyCorner, within(0.1), within(0.1), (left, heave, rollAngle) => {
+        try {
+          const { left: wheel, rollCentreHeight } = standAxle(
+            { kind: "independent", left },
+            { heave, rollAngle },
+          );
+          expect(Number.isFinite(rollCentreHeight)).toBe(true);
+          expect(Object.values(wheel.own).every(Number.isFinite)).toBe(true);
+          expect(Number.isFinite(wheel.camber + wheel.toe)).toBe(true);
+        } catch (error) {
+          expect(error).toBeInstanceOf(RangeError);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it("give finite numbers in the front view, or are refused with a sentence", () => {
+    fc.assert(
+      fc.property(anyCorner, within(0.1), within(0.1), (corner, heave, rollAngle) => {
+        try {
+          const axle = frontViewAxle(frontViewOf(corner), { heave, rollAngle });
+          const { height, leftHeight, rightHeight } = axle.rollCentre;
+          expect(Number.isFinite(height + leftHeight + rightHeight + axle.track)).toBe(true);
+          expect(Number.isFinite(axle.left.camber + axle.right.camber)).toBe(true);
+        } catch (error) {
+          expect(error).toBeInstanceOf(RangeError);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
