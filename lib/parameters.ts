@@ -1,5 +1,5 @@
 import { requireInRange } from "./check.js";
-import { fromShown, type Quantity, toShown, type UnitSystem, unitOf } from "./units.js";
+import { fromShown, type Quantity, toShown, unitOf } from "./units.js";
 
 /** One number that a reader may set. All numbers in SI; the step is round in the shown metric unit. */
 export interface Parameter {
@@ -139,20 +139,6 @@ export function requireParameter(key: ParameterKey, value: number, field?: strin
   const metric = (x: number) => tidy(toShown(quantity, x));
   requireInRange(field ?? name, metric(value), metric(min), metric(max), unitOf(quantity));
   throw new RangeError(`${field ?? name} must lie in its range.`);
-}
-
-/** Step and decimals of a slider in a unit system; US steps are rounded to 1, 2 or 5 × 10ⁿ. */
-export function shownStep(
-  { quantity, step, decimals }: Parameter,
-  system: UnitSystem,
-): { step: number; decimals: number } {
-  if (unitOf(quantity, system) === unitOf(quantity, "metric"))
-    return { step: tidy(toShown(quantity, step)), decimals };
-  const rough = toShown(quantity, step, system);
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const digit = [1, 2, 5, 10].find((d) => d >= (rough / power) * 0.75) ?? 10;
-  const round = tidy(digit * power);
-  return { step: round, decimals: Math.max(0, -Math.floor(Math.log10(round) + 1e-9)) };
 }
 
 /** Drops the last two binary digits' noise of a converted number. */

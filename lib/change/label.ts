@@ -1,6 +1,7 @@
 import type { Car } from "../car/car.js";
 import { type Parameter, parameters } from "../parameters.js";
-import { format, type UnitSystem, unitOf } from "../units.js";
+import { decimalsIn } from "../shown-range.js";
+import { format, type UnitSystem } from "../units.js";
 import { type Change, isEndChange } from "./change.js";
 import { carLenses, endLenses } from "./levers.js";
 
@@ -27,6 +28,5 @@ function wordsOf(change: Change, car: Car): { where: string; row: Parameter; bef
 }
 
 function shown({ quantity, decimals }: Parameter, value: number, system: UnitSystem): string {
-  const finer = unitOf(quantity, system) === unitOf(quantity) ? decimals : decimals + 1;
-  return format(quantity, value, finer, system);
+  return format(quantity, value, decimalsIn(quantity, decimals, system), system);
 }

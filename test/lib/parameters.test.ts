@@ -4,7 +4,6 @@ import {
   type ParameterKey,
   parameters,
   requireParameter,
-  shownStep,
 } from "../../lib/parameters.js";
 import { toShown } from "../../lib/units.js";
 
@@ -25,22 +24,11 @@ describe.each(rows)("the row of %s", (key, row) => {
   test("shows every step with its decimals", () => {
     expect(whole(toShown(row.quantity, row.step) * 10 ** row.decimals)).toBe(true);
   });
-
-  test("has a US step that its US decimals show", () => {
-    const { step, decimals } = shownStep(row, "us");
-    expect(whole(step * 10 ** decimals)).toBe(true);
-    expect(decimals).toBeLessThanOrEqual(6);
-  });
 });
 
 test("no two rows share a name", () => {
   const names = rows.map(([, row]) => row.name);
   expect(new Set(names).size).toBe(names.length);
-});
-
-test("US steps are round in the unit on the gauge", () => {
-  expect(shownStep(parameters.tyrePressure, "us")).toEqual({ step: 1, decimals: 0 });
-  expect(shownStep(parameters.tyrePressure, "metric")).toEqual({ step: 5, decimals: 0 });
 });
 
 test("a value outside its row is refused in the shown unit", () => {

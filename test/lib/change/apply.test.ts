@@ -70,9 +70,7 @@ test("a change that the car has no adjuster for is refused", () => {
 test("a label names the change in the units of the reader", () => {
   const softer: Change = { lever: "springRate", end: "rear", by: -5e3 };
   expect(labelOf(softer, demoCar)).toBe("rear spring rate 50\u00a0N/mm → 45\u00a0N/mm");
-  expect(labelOf(softer, demoCar, "us")).toBe(
-    "rear spring rate 285.5\u00a0lbf/in → 257.0\u00a0lbf/in",
-  );
+  expect(labelOf(softer, demoCar, "us")).toBe("rear spring rate 286\u00a0lbf/in → 257\u00a0lbf/in");
 });
 
 function rounded(car: object): unknown {
