@@ -53,15 +53,19 @@ function swap<Item>(items: Item[], i: number, j: number): void {
 /**
  * Solves equations whose matrix is symmetric and positive, as that of anything stable is.
  *
+ * @param refusal - the sentence for what is not stable
  * @throws RangeError when some motion meets no resistance, or next to none
  * @see K = L·D·Lᵀ, Golub & Van Loan 2013, ch. 4.1
  */
-export function solveStable(matrix: Matrix, right: readonly number[]): number[] {
+export function solveStable(
+  matrix: Matrix,
+  right: readonly number[],
+  refusal = "Some motion meets no resistance: nothing holds it in place.",
+): number[] {
   const rows = matrix.map((row, i) => [...row, right[i] ?? 0]);
   rows.forEach((pivotRow, i) => {
     const pivot = pivotRow[i] ?? 0;
-    if (!(pivot > NEXT_TO_NONE * (matrix[i]?.[i] ?? 0)))
-      throw new RangeError("Some motion meets no resistance: nothing holds it in place.");
+    if (!(pivot > NEXT_TO_NONE * (matrix[i]?.[i] ?? 0))) throw new RangeError(refusal);
     for (const row of rows.slice(i + 1)) subtract(row, pivotRow, (row[i] ?? 0) / pivot, i);
   });
   return substitute(rows);

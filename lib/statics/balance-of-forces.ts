@@ -7,6 +7,8 @@ import { bodyRow, type Elastic, endsOf, wheelRow } from "./springs-of-car.js";
 /** Where a car comes to rest: seven changes from the measured state. */
 export type Position = readonly number[];
 
+const CANNOT_STAND =
+  "The car cannot stand on its springs: they are too soft for its weight, or set too unevenly.";
 const MOST_ROUNDS = 12;
 const ROUNDING = 1e-12; // m
 
@@ -51,13 +53,17 @@ export function restingPosition(
   const inTheAir = new Set<Elastic>();
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const holding = elastics.filter((one) => !inTheAir.has(one));
-    const position = solveStable(stiffnessMatrix(holding), startingForces(holding, weights));
+    const position = solveStable(
+      stiffnessMatrix(holding),
+      startingForces(holding, weights),
+      CANNOT_STAND,
+    );
     const wrong = worstMistake(elastics, inTheAir, position);
     if (!position.every(Number.isFinite)) break;
     if (wrong === undefined) return position;
     if (!inTheAir.delete(wrong)) inTheAir.add(wrong);
   }
-  throw new RangeError("The car cannot stand on its springs: seat turns or masses are too uneven.");
+  throw new RangeError(CANNOT_STAND);
 }
 
 /** The tyre that pulls hardest on the road, or is deepest in it without pushing, if there is one. */

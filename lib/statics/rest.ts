@@ -41,7 +41,7 @@ export interface Rest {
  * Left out: the car itself, with its seats turned back to zero
  * @throws RangeError when the car cannot stand on its springs
  * @example
- * restOf({ ...demoCar, driver: undefined }, demoCar).rideHeight.front.left
+ * restOf(demoCar).rideHeight.front.left // 0.13
  */
 export function restOf(car: Car, measured: Car = car): Rest {
   const elastics = elasticsOf(car, measured);
