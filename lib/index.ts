@@ -73,6 +73,7 @@ export * from "./spring/seat-turns.js";
 export * from "./statics/margins.js";
 export * from "./statics/measured-loads.js";
 export * from "./statics/put-back.js";
+export * from "./statics/reading.js";
 export * from "./statics/rest.js";
 export * from "./tyre/club-tyre.js";
 export * from "./tyre/contact-patch.js";

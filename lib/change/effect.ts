@@ -1,8 +1,9 @@
 import type { Car } from "../car/car.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
 import { type Margin, marginsOf } from "../statics/margins.js";
-import { putBack, withTurns } from "../statics/put-back.js";
+import { putBack } from "../statics/put-back.js";
 import { restOf } from "../statics/rest.js";
+import { withTurns } from "../statics/seat-turns.js";
 import { applyChange } from "./apply.js";
 import { type Behaviour, behaviourOf, differenceOf, USUAL_SPEED } from "./behaviour.js";
 import type { Change } from "./change.js";

@@ -2,10 +2,8 @@ import type { Car } from "../car/car.js";
 import { sprungMassOf } from "../car/masses.js";
 import { solveStable } from "../linear.js";
 import { GRAVITY } from "../units.js";
-import { bodyRow, type Elastic, endsOf, wheelRow } from "./springs-of-car.js";
-
-/** Where a car comes to rest: seven changes from the measured state. */
-export type Position = readonly number[];
+import { bodyRow, endsOf, type Position, wheelRow } from "./position.js";
+import type { Elastic } from "./springs-of-car.js";
 
 const CANNOT_STAND =
   "The car cannot stand on its springs: they are too soft for its weight, or set too unevenly.";

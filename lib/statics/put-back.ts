@@ -1,10 +1,16 @@
 import type { Car } from "../car/car.js";
-import { leastNorm, type Matrix, solveLinear, transpose } from "../linear.js";
-import { eachAxle, sumOfWheels, type Wheels } from "../load/wheels.js";
-import { eachSide, type Rest, restOf } from "./rest.js";
-
-/** What the seats should restore: where the body stands and, if wanted, the cross weight. */
-export type Stance = Pick<Rest, "heave" | "pitch" | "roll" | "crossShare">;
+import { leastNorm, solveLinear } from "../linear.js";
+import { eachAxle, type Wheels } from "../load/wheels.js";
+import { type Rest, restOf } from "./rest.js";
+import {
+  responsePerTurn,
+  restOnFour,
+  type Stance,
+  stanceOf,
+  wheelsFrom,
+  withTurns,
+} from "./seat-turns.js";
+import { eachSide } from "./sides.js";
 
 /** How to bring a changed car back to where it stood. */
 export interface PutBack {
@@ -21,13 +27,6 @@ export interface PutBack {
   /** The car with the rounded turns made: what rounding leaves. */
   readonly rounded: Rest;
 }
-
-const WHEELS = [
-  ["front", "left"],
-  ["front", "right"],
-  ["rear", "left"],
-  ["rear", "right"],
-] as const;
 
 /**
  * Which seat turns bring the heights back after a change, and with them camber and toe.
@@ -68,16 +67,6 @@ export function putBack(
   };
 }
 
-/** The car with more turns at its spring seats. */
-export function withTurns(car: Car, turns: Wheels<number>): Car {
-  const ends = eachAxle(turns, (sides, end) => {
-    const { spring } = car[end];
-    const seatTurns = eachSide(sides, (more, side) => spring.seatTurns[side] + more);
-    return { ...car[end], spring: { ...spring, seatTurns } };
-  });
-  return { ...car, ...ends };
-}
-
 /** Camber and toe to add at each wheel, rad, so that alignment is again as it was. */
 export function alignmentBack(
   now: Rest,
@@ -88,47 +77,6 @@ export function alignmentBack(
       eachSide(sides, (value, side) => before[what][end][side] - value),
     );
   return { camber: missing("camber"), toe: missing("toe") };
-}
-
-/** What a stance is, as numbers that are proportional to seat turns. */
-function stanceOf(
-  { heave, pitch, roll, crossShare }: Stance,
-  load: Wheels<number>,
-  withCrossWeight: boolean,
-): number[] {
-  const body = [heave, pitch, roll];
-  return withCrossWeight ? [...body, crossShare * sumOfWheels(load)] : body;
-}
-
-/** How one turn at each seat changes the stance: a row for each number of the stance. */
-function responsePerTurn(
-  car: Car,
-  measured: Car,
-  withCrossWeight: boolean,
-  start: readonly number[],
-): Matrix {
-  const columns = WHEELS.map(([end, side]) => {
-    const turned = withTurns(
-      car,
-      wheelsFrom(WHEELS.map(([e, s]) => (e === end && s === side ? 1 : 0))),
-    );
-    const rest = restOnFour(turned, measured);
-    const stance = stanceOf(rest, rest.load, withCrossWeight);
-    return stance.map((value, i) => value - (start[i] ?? 0));
-  });
-  return transpose(columns);
-}
-
-function restOnFour(car: Car, measured: Car): Rest {
-  const rest = restOf(car, measured);
-  for (const [end, side] of WHEELS)
-    if (rest.load[end][side] <= 0)
-      throw new RangeError(`The ${end} ${side} wheel is in the air: put that right first.`);
-  return rest;
-}
-
-function wheelsFrom([fl = 0, fr = 0, rl = 0, rr = 0]: readonly number[]): Wheels<number> {
-  return { front: { left: fl, right: fr }, rear: { left: rl, right: rr } };
 }
 
 function toStep(value: number, step: number): number {

@@ -1,7 +1,10 @@
-import type { Axle, Car } from "../car/car.js";
-import { eachAxle, type Sides, sumOfWheels, type Wheels } from "../load/wheels.js";
+import type { Car } from "../car/car.js";
+import { eachAxle, sumOfWheels, type Wheels } from "../load/wheels.js";
+import { camberOf, leanOf, toeOf } from "./alignment-at-rest.js";
 import { deflection, restingPosition, weightsOf } from "./balance-of-forces.js";
-import { type Elastic, elasticsOf, endsOf } from "./springs-of-car.js";
+import { endsOf } from "./position.js";
+import { eachSide } from "./sides.js";
+import { type Elastic, elasticsOf } from "./springs-of-car.js";
 
 /** A car at rest on level ground. */
 export interface Rest {
@@ -65,14 +68,6 @@ export function restOf(car: Car, measured: Car = car): Rest {
   };
 }
 
-/** The same work done for both sides. */
-export function eachSide<T, U>(
-  { left, right }: Sides<T>,
-  work: (value: T, side: "left" | "right") => U,
-): Sides<U> {
-  return { left: work(left, "left"), right: work(right, "right") };
-}
-
 function loadsOf(elastics: readonly Elastic[], position: readonly number[]): Wheels<number> {
   const [fl = 0, fr = 0, rl = 0, rr = 0] = elastics
     .filter(({ pushesOnly }) => pushesOnly)
@@ -96,27 +91,6 @@ function wheelTravel(rise: Wheels<number>, position: readonly number[]): Wheels<
     front: { left: fl - rise.front.left, right: fr - rise.front.right },
     rear: { left: rl - rise.rear.left, right: rr - rise.rear.right },
   };
-}
-
-/** Lean of what holds the wheels upright, rad, > 0 to the right: the body, or a beam. */
-function leanOf(car: Car, end: "front" | "rear", position: readonly number[]): number {
-  const [, , roll = 0, fl = 0, fr = 0, rl = 0, rr = 0] = position;
-  const { spring, track } = car[end];
-  if (spring.spacing === undefined) return roll;
-  return (end === "front" ? fl - fr : rl - rr) / track;
-}
-
-function camberOf({ camber, geometry }: Axle, travel: Sides<number>, lean: number): Sides<number> {
-  const gain = geometry.camberGain ?? 0;
-  return eachSide(
-    camber,
-    (set, side) => set + gain * travel[side] + (side === "left" ? -lean : lean),
-  );
-}
-
-function toeOf({ toe, geometry }: Axle, travel: Sides<number>): Sides<number> {
-  const gain = geometry.toeGain ?? 0;
-  return eachSide(toe, (set, side) => set + gain * travel[side]);
 }
 
 function sharesOf(load: Wheels<number>) {

@@ -5,14 +5,11 @@ import { tyreNamed } from "../car/tyres.js";
 import type { Sides } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
 import { measuredLoadsOf } from "./measured-loads.js";
+import { bodyRow, type End, endsOf, wheelRow } from "./position.js";
 
 /**
  * Something elastic: it pushes back with stiffness × deflection, and its deflection follows the
  * position of the car: deflection = atStart + row · position.
- *
- * The position is seven changes from the measured state: heave of the body at half the wheelbase
- * (m, > 0 up), pitch (rad, > 0 nose down), roll (rad, > 0 right side down), and the rise of the
- * wheels front left, front right, rear left, rear right (m).
  */
 export interface Elastic {
   readonly stiffness: number;
@@ -20,33 +17,6 @@ export interface Elastic {
   readonly row: readonly number[];
   /** A tyre only pushes: without deflection it is off the ground. */
   readonly pushesOnly: boolean;
-}
-
-/** Which end of the car: where its axle is, and which of the seven changes its wheels are. */
-export interface End {
-  readonly name: "front" | "rear";
-  readonly behindFrontAxle: number;
-  readonly leftWheel: number;
-}
-
-/** Both ends of a car. */
-export function endsOf({ wheelbase }: Car): readonly [End, End] {
-  return [
-    { name: "front", behindFrontAxle: 0, leftWheel: 3 },
-    { name: "rear", behindFrontAxle: wheelbase, leftWheel: 5 },
-  ];
-}
-
-/** Rise of a point of the body, as a row over the seven changes. */
-export function bodyRow(car: Car, behindFrontAxle: number, leftOfCentre: number): number[] {
-  return [1, behindFrontAxle - car.wheelbase / 2, leftOfCentre, 0, 0, 0, 0];
-}
-
-/** Rise of the left and right wheel mixed by their shares, as a row over the seven changes. */
-export function wheelRow({ leftWheel }: End, left: number, right: number): number[] {
-  return [0, 0, 0, 0, 0, 0, 0].map((_, i) =>
-    i === leftWheel ? left : i === leftWheel + 1 ? right : 0,
-  );
 }
 
 /**

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
-import { marginsOf, readingAgainst } from "../../../lib/statics/margins.js";
+import { marginsOf } from "../../../lib/statics/margins.js";
+import { readingAgainst } from "../../../lib/statics/reading.js";
 
 describe("margins to the class limits", () => {
   it("names each limit at each wheel and how far inside it is", () => {
