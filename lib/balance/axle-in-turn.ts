@@ -1,7 +1,7 @@
 import type { Axles } from "../load/wheels.js";
 import type { MagicFormula61Coefficients } from "../tyre/magic-formula-61-coefficients.js";
 import { GRAVITY } from "../units.js";
-import { axleLoadsWhenDriving, type Driving } from "./driving.js";
+import { axleLoadsWhenDriving, type Driving, longitudinalForces } from "./driving.js";
 import { axleMasses, type HandlingAxle, type HandlingCar } from "./handling-car.js";
 import { type Line, type TransferLines, transferLines } from "./transfer-line.js";
 
@@ -22,6 +22,8 @@ export interface AxleInTurn {
   readonly tyre: MagicFormula61Coefficients;
   /** kg that this axle must hold in the turn */
   readonly mass: number;
+  /** N that both tyres push with, below 0 braking */
+  readonly push: number;
   /** left tyre */
   readonly inner: TyreInTurn;
   /** right tyre */
@@ -53,6 +55,7 @@ export function axlesInTurn(
 ): AxlesInTurn | undefined {
   const masses = axleMasses(car);
   const loads = axleLoadsWhenDriving(car, driving);
+  const push = longitudinalForces(car, driving);
   const innerFront = innerAtRest(car.front, loads.front);
   const innerRear = innerAtRest(car.rear, loads.rear);
   const lines = transferLines(car, { front: innerFront, rear: innerRear }, lifted);
@@ -64,6 +67,7 @@ export function axlesInTurn(
   const front = axleInTurn(
     car.front,
     masses.front,
+    push.front,
     innerFront,
     loads.front - innerFront,
     { offset: transfer.front.offset + extra.front, slope: transfer.front.slope },
@@ -72,6 +76,7 @@ export function axlesInTurn(
   const rear = axleInTurn(
     car.rear,
     masses.rear,
+    push.rear,
     innerRear,
     loads.rear - innerRear,
     { offset: transfer.rear.offset + extra.rear, slope: transfer.rear.slope },
@@ -110,6 +115,7 @@ function damperTransfer(car: HandlingCar, lines: TransferLines, jerk: number): A
 function axleInTurn(
   axle: HandlingAxle,
   mass: number,
+  push: number,
   innerLoad: number,
   outerLoad: number,
   transfer: Line,
@@ -125,6 +131,7 @@ function axleInTurn(
   return {
     tyre: axle.tyre,
     mass,
+    push,
     inner: {
       load: { offset: innerLoad - transfer.offset, slope: -transfer.slope },
       inclination: turned(axle.camber.left + camberMoved, lean, roll),

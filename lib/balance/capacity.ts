@@ -1,6 +1,6 @@
 import { findPeak, findRoot } from "../solve.js";
 import type { AxleInTurn } from "./axle-in-turn.js";
-import { axleSideForce, type SideForceAndSlope } from "./axle-side-force.js";
+import { axleSideForce } from "./axle-side-force.js";
 
 /** The hardest turn an axle can hold, and the slopes found there, for a quick start next time. */
 export interface Capacity {
@@ -30,31 +30,22 @@ export const coldStart: Capacity = {
   loadEffect: 0,
 };
 
-/** Side force of an axle at a slip angle and a lateral acceleration. */
-export type SideForceOf = (axle: AxleInTurn, slipAngle: number, ay: number) => SideForceAndSlope;
-
 /**
  * The lateral acceleration at which an axle gives all it has: max over α of F(α, ay) = m·ay.
  *
  * Slip angle and lateral acceleration are found together by Newton steps: F bends like a parabola
  * near its peak, so its top lies F′²/2F″ above, and there only the loads still change it. A start
  * from a similar car takes three or four steps.
- *
- * @param sideForce - how the axle answers; pure cornering when left out
  */
-export function axleCapacity(
-  axle: AxleInTurn,
-  start: Capacity = coldStart,
-  sideForce: SideForceOf = axleSideForce,
-): Capacity {
+export function axleCapacity(axle: AxleInTurn, start: Capacity = coldStart): Capacity {
   let { slipAngle, lateralAcceleration: ay, curvature, loadEffect } = start;
   let before = Infinity;
   for (let i = 0; i < 40; i++) {
-    const { force, slope } = sideForce(axle, slipAngle, ay);
+    const { force, slope } = axleSideForce(axle, slipAngle, ay);
     if (curvature >= 0 || i % 6 === 5) {
-      const beside = sideForce(axle, slipAngle + SMALL_ANGLE, ay);
+      const beside = axleSideForce(axle, slipAngle + SMALL_ANGLE, ay);
       curvature = (beside.slope - slope) / SMALL_ANGLE;
-      const tighter = sideForce(axle, slipAngle, ay + SMALL_TURN);
+      const tighter = axleSideForce(axle, slipAngle, ay + SMALL_TURN);
       loadEffect = (tighter.force - force) / SMALL_TURN;
     }
     if (!(curvature < 0 && loadEffect < axle.mass)) break;
@@ -69,13 +60,13 @@ export function axleCapacity(
     if (Math.abs(turnStep) < TOLERANCE && Math.abs(angleStep) < ANGLE_TOLERANCE)
       return { slipAngle, lateralAcceleration: ay, curvature, loadEffect };
   }
-  return searchCapacity(axle, sideForce);
+  return searchCapacity(axle);
 }
 
 /** The same by safe and slow searches, for axles far from ordinary. */
-export function searchCapacity(axle: AxleInTurn, sideForce: SideForceOf = axleSideForce): Capacity {
+export function searchCapacity(axle: AxleInTurn): Capacity {
   const best = (ay: number) =>
-    findPeak((angle) => sideForce(axle, angle, ay).force, 0, WIDEST_ANGLE, 1e-7);
+    findPeak((angle) => axleSideForce(axle, angle, ay).force, 0, WIDEST_ANGLE, 1e-7);
   const spare = (ay: number) => best(ay).value - axle.mass * ay;
   const cannot = { lateralAcceleration: 0, slipAngle: 0, curvature: 0, loadEffect: 0 };
   if (!(spare(0) > 0)) return cannot;

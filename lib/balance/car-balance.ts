@@ -1,9 +1,9 @@
 import type { Axles } from "../load/wheels.js";
-import { type AxlesInTurn, axlesInTurn } from "./axle-in-turn.js";
-import { sideForceUnder } from "./axle-slip.js";
-import { axleCapacity, type Capacity, coldStart, type SideForceOf } from "./capacity.js";
-import { type Driving, longitudinalForces } from "./driving.js";
+import type { AxlesInTurn } from "./axle-in-turn.js";
+import { axleCapacity, type Capacity, coldStart } from "./capacity.js";
+import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
+import { onFourWheels, onThreeWheels } from "./loads-in-turn.js";
 
 /** The hardest left turn of each axle of a car, and of the car. */
 export interface CarBalance extends Axles<Capacity> {
@@ -28,6 +28,8 @@ const unknown: BalanceStart = { front: coldStart, rear: coldStart };
  * How hard each axle of a car can turn to the left, and which end says stop.
  *
  * Each tyre with its real load, lean, toe and pressure; braking or driving as the driver does it.
+ * Each axle by itself, at small steer angles: `trim` also knows that a steered tyre pulls back, and
+ * that tyres of one axle run at slightly different slip angles and may push unevenly.
  *
  * @param start - the balance of a similar car makes it several times faster
  * @throws RangeError when the springs cannot hold the body up
@@ -37,33 +39,17 @@ export function carBalance(
   driving: Driving,
   start: BalanceStart = unknown,
 ): CarBalance {
-  const onFour = axlesInTurn(car, driving);
-  if (onFour === undefined) throw new RangeError(CANNOT_STAND);
-  const forces = longitudinalForces(car, driving);
-  const answers = { front: answerTo(forces.front), rear: answerTo(forces.rear) };
-  const first = capacities(onFour, start, answers);
+  const onFour = onFourWheels(car, driving);
+  const first = capacities(onFour, start);
   if (Math.max(first.front.lateralAcceleration, first.rear.lateralAcceleration) <= onFour.holdsUpTo)
     return summary(first, onFour, false);
-  return pastLift(car, driving, onFour, first, answers);
+  return pastLift(car, driving, onFour, first);
 }
 
-const CANNOT_STAND =
-  "roll stiffness of the two axles together must be greater than sprung mass × gravity × " +
-  "height above the roll axis, or the body falls over at rest.";
-
-/** Side force when the tyres also have to push or brake; a small push changes nothing. */
-function answerTo(demand: number): SideForceOf | undefined {
-  return demand === 0 ? undefined : sideForceUnder(demand);
-}
-
-function capacities(
-  axles: AxlesInTurn,
-  start: BalanceStart,
-  answers: Axles<SideForceOf | undefined>,
-): Axles<Capacity> {
+function capacities(axles: AxlesInTurn, start: BalanceStart): Axles<Capacity> {
   return {
-    front: axleCapacity(axles.front, start.front, answers.front),
-    rear: axleCapacity(axles.rear, start.rear, answers.rear),
+    front: axleCapacity(axles.front, start.front),
+    rear: axleCapacity(axles.rear, start.rear),
   };
 }
 
@@ -73,11 +59,9 @@ function pastLift(
   driving: Driving,
   onFour: AxlesInTurn,
   before: Axles<Capacity>,
-  answers: Axles<SideForceOf | undefined>,
 ): CarBalance {
-  const lifted = { front: onFour.liftsNext === "front", rear: onFour.liftsNext === "rear" };
-  const onThree = axlesInTurn(car, driving, lifted);
-  const after = onThree && capacities(onThree, before, answers);
+  const onThree = onThreeWheels(car, driving, onFour);
+  const after = onThree && capacities(onThree, before);
   const holdsUpTo = onThree?.holdsUpTo ?? onFour.holdsUpTo;
   const axle = (end: "front" | "rear"): Capacity => {
     const early = before[end].lateralAcceleration <= onFour.holdsUpTo;

@@ -35,9 +35,13 @@ export function longitudinalDemand(car: HandlingCar, driving: Driving): number {
 
 /** How the tyres of the two axles share that force, N: by the brakes or by the drive. */
 export function longitudinalForces(car: HandlingCar, driving: Driving): Axles<number> {
-  const total = longitudinalDemand(car, driving);
-  const front = total * (total < 0 ? car.brakeFrontShare : car.driveFrontShare);
-  return { front, rear: total - front };
+  return sharePushOverAxles(car, longitudinalDemand(car, driving));
+}
+
+/** A push of the whole car, N, on its axles: by the drive, or by the brakes when below zero. */
+export function sharePushOverAxles(car: HandlingCar, push: number): Axles<number> {
+  const front = push * (push < 0 ? car.brakeFrontShare : car.driveFrontShare);
+  return { front, rear: push - front };
 }
 
 /**

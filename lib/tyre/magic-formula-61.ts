@@ -25,7 +25,8 @@ export interface FullTyre extends Tyre {
   contactPatch(state: TyreState): ContactPatch;
 }
 
-const slipAngleRange = { minimum: -0.96, maximum: 0.96 }; // rad – Pacejka 2012, Table A3.1
+/** Slip angles that the formula is for, rad; wider ones are clamped. */
+export const slipAngleRange = { minimum: -0.96, maximum: 0.96 }; // rad – Pacejka 2012, Table A3.1
 const slipRange = { minimum: -1, maximum: 1 };
 const unloaded: PlaneForce = { longitudinal: 0, side: 0 };
 

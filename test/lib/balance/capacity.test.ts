@@ -2,17 +2,16 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { axlesInTurn } from "../../../lib/balance/axle-in-turn.js";
 import { axleSideForce } from "../../../lib/balance/axle-side-force.js";
-import { axleForce, sideForceUnder, slipForDemand } from "../../../lib/balance/axle-slip.js";
 import { axleCapacity, searchCapacity } from "../../../lib/balance/capacity.js";
 import type { HandlingCar } from "../../../lib/balance/handling-car.js";
-import { anyCar, lightCar } from "./cars.js";
+import { anyCar } from "./cars.js";
 
 const ends = ["front", "rear"] as const;
 
 function axleOf(car: HandlingCar, end: "front" | "rear") {
   const axles = axlesInTurn(car, { speed: 25 });
   if (axles === undefined) throw new Error("a car of these tests stands on its springs");
-  return axles[end];
+  return { ...axles[end], push: 0 };
 }
 
 test("at its limit an axle holds its mass, and no slip angle holds more", () => {
@@ -52,29 +51,14 @@ test("the slope of side force is its derivative", () => {
   );
 });
 
-test("tyres that push give the push asked for, and the more they push the less they hold", () => {
-  const axle = axleOf(lightCar, "rear");
-  const held = [0, 1000, 2000, 3000].map((demand) => {
-    const found = slipForDemand(axle, demand, 0.08, 6);
-    expect(found?.force.longitudinal).toBeCloseTo(demand, 2);
-    return found?.force.side ?? NaN;
-  });
-  expect(held).toEqual([...held].sort((a, b) => b - a));
-});
-
-test("a push that no slip can give is refused", () => {
-  expect(slipForDemand(axleOf(lightCar, "rear"), 20e3, 0.08, 6)).toBeUndefined();
-});
-
-test("with nothing to push, combined slip gives pure side force", () => {
-  const axle = axleOf(lightCar, "front");
-  expect(axleForce(axle, 0, 0.1, 8).side).toBeCloseTo(axleSideForce(axle, 0.1, 8).force, 8);
-});
-
-test("the slope under a push is the derivative with the push held", () => {
-  const axle = axleOf(lightCar, "rear");
-  const under = sideForceUnder(2000);
-  const step = 1e-5;
-  const difference = under(axle, 0.1 + step, 7).force - under(axle, 0.1 - step, 7).force;
-  expect(under(axle, 0.1, 7).slope / (difference / (2 * step))).toBeCloseTo(1, 3);
+test("the more an axle pushes or brakes, the less it holds", () => {
+  fc.assert(
+    fc.property(anyCar, fc.double({ min: 0, max: 3000, noNaN: true }), (car, push) => {
+      const axle = axleOf(car, "rear");
+      const held = (force: number) =>
+        axleSideForce({ ...axle, push: force }, 0.12, 6).force - axleSideForce(axle, 0.12, 6).force;
+      expect(held(push * 1.1)).toBeLessThanOrEqual(held(push) + 1e-9);
+      expect(held(-push)).toBeCloseTo(held(push), 9);
+    }),
+  );
 });

@@ -1,0 +1,62 @@
+import { carBalance } from "./car-balance.js";
+import { type Driving, requireDriving } from "./driving.js";
+import type { HandlingCar } from "./handling-car.js";
+import { type Trim, trim } from "./trim.js";
+
+/** One point of a handling curve. */
+export interface HandlingPoint {
+  /** m/s² */
+  readonly lateralAcceleration: number;
+  /** rad that the driver must steer more than the corner alone asks: above 0 understeer */
+  readonly understeerAngle: number;
+  /** rad, both front wheels */
+  readonly steer: number;
+  /** rad, ISO 8855 */
+  readonly sideSlip: number;
+}
+
+/**
+ * Steering against lateral acceleration at one speed, from straight ahead to the last turn the
+ * tyres can hold.
+ *
+ * @param points - how many points to try, evenly spread up to the limit of the weaker axle
+ * @returns fewer points when steady balance ends sooner
+ */
+export function handlingCurve(car: HandlingCar, driving: Driving, points = 41): HandlingPoint[] {
+  requireDriving(driving);
+  const limit = carBalance(car, driving).lateralAcceleration;
+  const curve: HandlingPoint[] = [];
+  let last: Trim | undefined;
+  for (let i = 0; i < points; i++) {
+    last = trim(car, driving, (limit * i) / (points - 1), last);
+    if (last === undefined) break;
+    curve.push(pointOf(last, car, driving));
+  }
+  return curve;
+}
+
+function pointOf(state: Trim, car: HandlingCar, driving: Driving): HandlingPoint {
+  const { lateralAcceleration, steer, sideSlip } = state;
+  const geometric = Math.atan((car.wheelbase * state.yawRate) / driving.speed); // L/R – SAE J670
+  return { lateralAcceleration, understeerAngle: steer - geometric, steer, sideSlip };
+}
+
+const SMALL_TURN = 0.02; // m/s²
+
+/**
+ * How much more steering each m/s² needs at one lateral acceleration, rad/(m/s²), at a constant
+ * speed: above 0 understeer, below 0 oversteer.
+ *
+ * @returns nothing when the tyres cannot hold that turn
+ */
+export function understeerGradientAt(
+  car: HandlingCar,
+  driving: Driving,
+  lateralAcceleration = 0,
+): number | undefined {
+  const less = trim(car, driving, lateralAcceleration - SMALL_TURN);
+  const more = trim(car, driving, lateralAcceleration + SMALL_TURN);
+  if (less === undefined || more === undefined) return undefined;
+  const [a, b] = [pointOf(less, car, driving), pointOf(more, car, driving)];
+  return (b.understeerAngle - a.understeerAngle) / (2 * SMALL_TURN);
+}

@@ -1,0 +1,49 @@
+import { type AxlesInTurn, axlesInTurn } from "./axle-in-turn.js";
+import type { Driving } from "./driving.js";
+import type { HandlingCar } from "./handling-car.js";
+
+/**
+ * Both axles as they are in a left turn of some lateral acceleration, wheels in the air included.
+ *
+ * @throws RangeError when the springs cannot hold the body, or the car tips over
+ */
+export function axlesAt(
+  car: HandlingCar,
+  driving: Driving,
+  lateralAcceleration: number,
+): AxlesInTurn {
+  const onFour = onFourWheels(car, driving);
+  if (lateralAcceleration <= onFour.holdsUpTo) return onFour;
+  const onThree = onThreeWheels(car, driving, onFour);
+  if (onThree !== undefined && lateralAcceleration <= onThree.holdsUpTo) return onThree;
+  const tips = onThree?.holdsUpTo ?? onFour.holdsUpTo;
+  throw new RangeError(
+    `lateral acceleration is ${lateralAcceleration} m/s² but the car tips over at ${tips} m/s².`,
+  );
+}
+
+/** Lateral acceleration to the left at which both inner wheels are off the ground, m/s². */
+export function tipsOverAt(car: HandlingCar, driving: Driving): number {
+  const onFour = onFourWheels(car, driving);
+  return onThreeWheels(car, driving, onFour)?.holdsUpTo ?? onFour.holdsUpTo;
+}
+
+/** @throws RangeError when the springs cannot hold the body */
+export function onFourWheels(car: HandlingCar, driving: Driving): AxlesInTurn {
+  const axles = axlesInTurn(car, driving);
+  if (axles === undefined)
+    throw new RangeError(
+      "roll stiffness of the two axles together must be greater than sprung mass × gravity × " +
+        "height above the roll axis, or the body falls over at rest.",
+    );
+  return axles;
+}
+
+/** The same car once the next inner wheel is off the ground; nothing when it then falls over. */
+export function onThreeWheels(
+  car: HandlingCar,
+  driving: Driving,
+  { liftsNext }: AxlesInTurn,
+): AxlesInTurn | undefined {
+  return axlesInTurn(car, driving, { front: liftsNext === "front", rear: liftsNext === "rear" });
+}
