@@ -161,7 +161,8 @@ export function fromShown(
   return value * quantities[quantity][system].size;
 }
 
-const MINUS = "\u2212";
+/** The true minus sign, U+2212. */
+export const MINUS = "\u2212";
 
 /**
  * An SI value as text in the shown unit, such as "200 kPa", "29.0 psi" or "−1.5°".

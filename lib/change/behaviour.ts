@@ -1,6 +1,12 @@
+import type { HandlingCar } from "../balance/handling-car.js";
 import { handlingCarOf } from "../balance/handling-car-of.js";
 import { mirrorCar } from "../balance/mirror-car.js";
-import { type PhaseName, phaseBalances, phaseNames } from "../balance/phases.js";
+import {
+  type PhaseBalances,
+  type PhaseName,
+  phaseBalances,
+  phaseNames,
+} from "../balance/phases.js";
 import type { Car } from "../car/car.js";
 import { type CarFigures, figuresOf } from "./figures.js";
 
@@ -21,17 +27,34 @@ export interface Behaviour {
 /** Speed at which balance is compared when none is given: 90 km/h. */
 export const USUAL_SPEED = 25; // m/s
 
+/** Balances of left and of right corners, from which those of a similar car are found quickly. */
+export interface BothCorners {
+  readonly left: PhaseBalances;
+  readonly right: PhaseBalances;
+}
+
+/** Balances of a car in left and right corners at a speed, m/s. */
+export function cornersOf(handling: HandlingCar, speed: number, start?: BothCorners): BothCorners {
+  const left = phaseBalances(handling, speed, start?.left);
+  return { left, right: phaseBalances(mirrorCar(handling), speed, start?.right ?? left) };
+}
+
 /**
  * Balance in each part of a corner, and all else that a change may move.
  *
  * @param measured - the car whose file gave the heights; the car itself when left out
  * @param speed - m/s
+ * @param start - corners of a similar car, for a quick start
  * @throws RangeError when the car cannot stand on its springs
  */
-export function behaviourOf(car: Car, measured: Car = car, speed = USUAL_SPEED): Behaviour {
+export function behaviourOf(
+  car: Car,
+  measured: Car = car,
+  speed = USUAL_SPEED,
+  start?: BothCorners,
+): Behaviour {
   const handling = handlingCarOf(car, measured);
-  const left = phaseBalances(handling, speed);
-  const right = phaseBalances(mirrorCar(handling), speed, left);
+  const { left, right } = cornersOf(handling, speed, start);
   const phase = (name: PhaseName): PhaseFigures => ({
     understeerMargin: (left[name].understeerMargin + right[name].understeerMargin) / 2,
     lateralAcceleration: (left[name].lateralAcceleration + right[name].lateralAcceleration) / 2,

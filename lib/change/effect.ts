@@ -1,3 +1,4 @@
+import { handlingCarOf } from "../balance/handling-car-of.js";
 import type { Car } from "../car/car.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
 import { type Margin, marginsOf } from "../statics/margins.js";
@@ -5,7 +6,14 @@ import { putBack } from "../statics/put-back.js";
 import { restOf } from "../statics/rest.js";
 import { withTurns } from "../statics/seat-turns.js";
 import { applyChange } from "./apply.js";
-import { type Behaviour, behaviourOf, differenceOf, USUAL_SPEED } from "./behaviour.js";
+import {
+  type Behaviour,
+  type BothCorners,
+  behaviourOf,
+  cornersOf,
+  differenceOf,
+  USUAL_SPEED,
+} from "./behaviour.js";
 import type { Change } from "./change.js";
 
 /** What a change does to a car. */
@@ -31,14 +39,16 @@ export interface Baseline {
   readonly measured: Car;
   readonly speed: number;
   readonly behaviour: Behaviour;
+  readonly corners: BothCorners;
   /** How far it is inside the limits of its class. */
   readonly margins: readonly Margin[];
 }
 
 /** Where changes start from: the car with what it does at a speed, m/s. */
 export function baselineOf(car: Car, measured: Car = car, speed = USUAL_SPEED): Baseline {
-  const [behaviour, margins] = [behaviourOf(car, measured, speed), marginsOf(car, measured)];
-  return { car, measured, speed, behaviour, margins };
+  const corners = cornersOf(handlingCarOf(car, measured), speed);
+  const behaviour = behaviourOf(car, measured, speed, corners);
+  return { car, measured, speed, behaviour, corners, margins: marginsOf(car, measured) };
 }
 
 /**
@@ -54,8 +64,8 @@ export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
 }
 
 function effectOn(car: Car, before: Baseline): Effect {
-  const { measured, speed, behaviour } = before;
-  const moved = differenceOf(behaviourOf(car, measured, speed), behaviour);
+  const { measured, speed, behaviour, corners } = before;
+  const moved = differenceOf(behaviourOf(car, measured, speed, corners), behaviour);
   return { car, moved, broken: newlyBroken(car, before) };
 }
 

@@ -4,7 +4,7 @@ import { demoCar } from "../../../../lib/car/demo-car.js";
 import { formatCar, parseCar } from "../../../../lib/car/file/parse.js";
 
 const file = () => JSON.parse(formatCar(demoCar));
-const faultsOf = (content: unknown) => parseCar(JSON.stringify(content)).faults ?? [];
+const faultsOf = (content: unknown) => [...(parseCar(JSON.stringify(content)).faults ?? [])];
 
 test("the demo car survives being written and read", () => {
   const read = parseCar(formatCar(demoCar));

@@ -1,0 +1,70 @@
+import { decimalsIn } from "../shown-range.js";
+import { formatNumber, MINUS, type Quantity, toShown, type UnitSystem, unitOf } from "../units.js";
+import type { CarFigures } from "./figures.js";
+
+/** How a figure of the car is called and shown. */
+export interface FigureName {
+  readonly name: string;
+  readonly quantity: Quantity;
+  /** Digits after the point in the metric unit. */
+  readonly decimals: number;
+}
+
+/** The names of all figures, in the order in which a driver asks for them. */
+export const figureNames: Readonly<Record<keyof CarFigures, FigureName>> = {
+  rideHeight: { name: "ride height", quantity: "lengthSmall", decimals: 1 },
+  camber: { name: "camber", quantity: "angle", decimals: 2 },
+  toe: { name: "toe-in", quantity: "angle", decimals: 2 },
+  rollGradient: { name: "roll", quantity: "rollGradient", decimals: 2 },
+  frontTransferShare: { name: "front share of transfer", quantity: "share", decimals: 1 },
+  rideFrequency: { name: "bounce", quantity: "frequency", decimals: 2 },
+  oneWheelRate: { name: "one-wheel stiffness", quantity: "stiffness", decimals: 1 },
+  bumpTravel: { name: "bump travel", quantity: "lengthSmall", decimals: 1 },
+  patchArea: { name: "contact patch", quantity: "area", decimals: 1 },
+  frontWeightShare: { name: "front weight", quantity: "share", decimals: 1 },
+  crossWeightShare: { name: "cross weight", quantity: "share", decimals: 2 },
+  rollFrequency: { name: "roll frequency", quantity: "frequency", decimals: 2 },
+  rollDampingRatio: { name: "roll damping", quantity: "ratio", decimals: 2 },
+};
+
+/**
+ * What moved, in words: every figure whose change shows in its last digit, such as
+ * "front ride height −8.6 mm".
+ *
+ * @param moved - figures after minus figures before
+ */
+export function movedInWords(moved: CarFigures, system: UnitSystem = "metric"): string[] {
+  const keys = Object.keys(figureNames) as (keyof CarFigures)[];
+  return keys.flatMap((key) => {
+    const change = moved[key];
+    const { name } = figureNames[key];
+    if (typeof change === "number") return visible(name, figureNames[key], change, system);
+    return [
+      ...visible(`front ${name}`, figureNames[key], change.front, system),
+      ...visible(`rear ${name}`, figureNames[key], change.rear, system),
+    ];
+  });
+}
+
+function visible(
+  name: string,
+  { quantity, decimals }: FigureName,
+  change: number,
+  system: UnitSystem,
+): string[] {
+  const text = signed(toShown(quantity, change, system), decimalsIn(quantity, decimals, system));
+  const hidden = Number(text.replace(MINUS, "-")) === 0;
+  return hidden ? [] : [`${name} ${text}${unitAfter(quantity, system)}`];
+}
+
+/** A share moves by points, not by percent of itself. */
+function unitAfter(quantity: Quantity, system: UnitSystem): string {
+  const unit = quantity === "share" ? "points" : unitOf(quantity, system);
+  return unit === "" || unit === "°" ? unit : ` ${unit}`;
+}
+
+/** A change as text, with + or − in front. */
+export function signed(value: number, decimals: number): string {
+  const text = formatNumber(value, decimals);
+  return value > 0 && Number(text) !== 0 ? `+${text}` : text;
+}
