@@ -35,6 +35,7 @@ export * from "./change/change.js";
 export * from "./change/effect.js";
 export * from "./change/figures.js";
 export * from "./change/label.js";
+export * from "./change/moved.js";
 export * from "./change/steps.js";
 export * from "./change/table.js";
 export * from "./check.js";
