@@ -87,7 +87,7 @@ export function loadSensitiveTyre(tyre: LoadSensitiveTyre, name = "simple tyre")
   };
 }
 
-/** Brush model: 3x − 3x² + x³ until the whole patch slides at x = 1 – Pacejka 2012, eq. 3.8. */
+/** Brush model: 3x − 3x² + x³ until the whole patch slides at x = 1 – Pacejka 2012, ch. 3. */
 function shareOfPeak(share: number): number {
   const x = Math.min(1, Math.abs(share));
   return Math.sign(share) * (3 * x - 3 * x ** 2 + x ** 3);

@@ -1,0 +1,87 @@
+import type { HandlingCar } from "../balance/handling-car.js";
+import { requireInRange } from "../check.js";
+import { type Happening, type MovingState, whatHappens } from "./moving-car.js";
+import { rungeKuttaStep } from "./runge-kutta.js";
+
+/** One moment of a drive. */
+export interface Moment extends MovingState, Happening {
+  /** s since the start */
+  readonly time: number;
+  /** rad of the front wheels */
+  readonly steer: number;
+}
+
+/** A drive at a constant speed with a steer angle that changes. */
+export interface Drive {
+  /** m/s */
+  readonly speed: number;
+  /** s */
+  readonly duration: number;
+  /** rad of the front wheels at a time, above 0 to the left */
+  readonly steer: (time: number) => number;
+  /**
+   * m that a tyre rolls to build up most of its side force; 0.5 when left out: cornering stiffness
+   * over side stiffness of the published tyre – Pacejka 2012, Table A3.1
+   */
+  readonly relaxationLength?: number;
+  /** s between moments; 0.005 when left out */
+  readonly step?: number;
+}
+
+/** A car that goes straight ahead. */
+export const straightAhead: MovingState = {
+  lateralSpeed: 0,
+  yawRate: 0,
+  rollAngle: 0,
+  rollRate: 0,
+  sideForce: { front: 0, rear: 0 },
+};
+
+/**
+ * Drives a car and reports every moment, the first one included.
+ *
+ * @param start - the state at the start; straight ahead when left out
+ * @throws RangeError when speed, duration or step is out of range
+ */
+export function drive(
+  car: HandlingCar,
+  { speed, duration, steer, relaxationLength = 0.5, step = 0.005 }: Drive,
+  start: MovingState = straightAhead,
+): Moment[] {
+  requireInRange("speed", speed, 1, 120, "m/s");
+  requireInRange("duration", duration, 0, 60, "s");
+  requireInRange("relaxation length", relaxationLength, 0.01, 5, "m");
+  requireInRange("step", step, 1e-4, Math.min(0.02, relaxationLength / speed), "s");
+  const slopes = (time: number, numbers: readonly number[]) => {
+    const state = stateOf(numbers);
+    const now = whatHappens(car, speed, steer(time), state);
+    const pace = speed / relaxationLength; // how much of the missing force comes in a second
+    return [
+      now.lateralAcceleration - speed * state.yawRate,
+      now.yawAcceleration,
+      state.rollRate,
+      now.rollAcceleration,
+      pace * (now.settledSideForce.front - state.sideForce.front),
+      pace * (now.settledSideForce.rear - state.sideForce.rear),
+    ];
+  };
+  const moments: Moment[] = [];
+  let numbers = numbersOf(start);
+  for (let i = 0; i <= Math.round(duration / step); i++) {
+    const time = i * step;
+    const state = stateOf(numbers);
+    const angle = steer(time);
+    moments.push({ time, steer: angle, ...state, ...whatHappens(car, speed, angle, state) });
+    numbers = rungeKuttaStep(slopes, time, numbers, step);
+  }
+  return moments;
+}
+
+function stateOf(numbers: readonly number[]): MovingState {
+  const [lateralSpeed = 0, yawRate = 0, rollAngle = 0, rollRate = 0, front = 0, rear = 0] = numbers;
+  return { lateralSpeed, yawRate, rollAngle, rollRate, sideForce: { front, rear } };
+}
+
+function numbersOf({ lateralSpeed, yawRate, rollAngle, rollRate, sideForce }: MovingState) {
+  return [lateralSpeed, yawRate, rollAngle, rollRate, sideForce.front, sideForce.rear];
+}
