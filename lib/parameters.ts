@@ -1,5 +1,4 @@
-import { requireInRange } from "./check.js";
-import { fromShown, type Quantity, toShown, unitOf } from "./units.js";
+import { fromShown, type Quantity } from "./units.js";
 
 /** One number that a reader may set. All numbers in SI; the step is round in the shown metric unit. */
 export interface Parameter {
@@ -47,6 +46,8 @@ export const parameters = {
   // The car as a whole
   mass: shown("Mass", "m", "mass", [300, 3000, 10, 1080, 0]),
   sprungMass: shown("Sprung mass", "m_s", "mass", [200, 2800, 10, 920, 0]),
+  driver: shown("Driver", "m_d", "mass", [0, 200, 1, 80, 0]),
+  passenger: shown("Passenger", "m_p", "mass", [0, 200, 1, 0, 0]),
   extraMass: shown("Extra mass", "m_x", "mass", [0, 300, 1, 0, 0]),
   ballast: shown("Ballast", "m_b", "mass", [0, 300, 1, 0, 0]),
   fuel: shown("Fuel", "m_f", "mass", [0, 150, 1, 30, 0]),
@@ -124,24 +125,3 @@ export const parameters = {
 
 /** The name of a row of the table, such as "lateralAcceleration". */
 export type ParameterKey = keyof typeof parameters;
-
-/**
- * Passes a value through when it lies in the range of its row.
- *
- * @param key - row of the table
- * @param value - SI value
- * @param field - what to call it in the sentence; the row's name when left out
- * @throws RangeError naming field, value and range in the shown metric unit
- */
-export function requireParameter(key: ParameterKey, value: number, field?: string): number {
-  const { name, quantity, min, max } = parameters[key];
-  if (value >= min && value <= max) return value;
-  const metric = (x: number) => tidy(toShown(quantity, x));
-  requireInRange(field ?? name, metric(value), metric(min), metric(max), unitOf(quantity));
-  throw new RangeError(`${field ?? name} must lie in its range.`);
-}
-
-/** Drops the last two binary digits' noise of a converted number. */
-function tidy(value: number): number {
-  return Number(value.toPrecision(12));
-}

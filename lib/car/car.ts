@@ -181,4 +181,4 @@ export type AxleLever =
   | "damperRebound";
 
 /** What can be adjusted on the whole car. */
-export type CarLever = "brakeFrontShare" | "ballast" | "fuel";
+export type CarLever = "brakeFrontShare" | "driver" | "passenger" | "fuel" | "ballast";

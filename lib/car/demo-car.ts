@@ -91,6 +91,7 @@ export const demoCar: Car = {
   wheelbase: 2.4,
   body: { mass: 810, behindFrontAxle: 1.07, leftOfCentre: -0.03, height: 0.54 },
   driver: { mass: 80, behindFrontAxle: 1.35, leftOfCentre: 0.35, height: 0.48 },
+  passenger: { mass: 0, behindFrontAxle: 1.35, leftOfCentre: -0.35, height: 0.48 },
   fuel: { mass: 30, behindFrontAxle: 2.2, leftOfCentre: 0, height: 0.4 },
   ballast: { mass: 0, behindFrontAxle: 2.3, leftOfCentre: 0, height: 0.35 },
   inertia: { roll: 350, pitch: 1250, yaw: 1400 },
@@ -108,7 +109,9 @@ export const demoCar: Car = {
   },
   adjusters: {
     brakeFrontShare: { min: 0.56, max: 0.76, step: 0.02 },
-    ballast: { min: 0, max: 60, step: 5 },
+    driver: { min: 50, max: 120, step: 10 },
+    passenger: { min: 0, max: 120, step: 80 },
     fuel: { min: 5, max: 45, step: 5 },
+    ballast: { min: 0, max: 60, step: 5 },
   },
 };

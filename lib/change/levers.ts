@@ -93,12 +93,14 @@ export const carLenses: Readonly<Record<CarLever, CarLens>> = {
     get: (car) => car.brakeFrontShare,
     set: (car, brakeFrontShare) => ({ ...car, brakeFrontShare }),
   },
-  ballast: placed("ballast"),
+  driver: placed("driver"),
+  passenger: placed("passenger"),
   fuel: placed("fuel"),
+  ballast: placed("ballast"),
 };
 
 /** Mass in a place that the file gives. */
-function placed(where: "ballast" | "fuel"): CarLens {
+function placed(where: "driver" | "passenger" | "fuel" | "ballast"): CarLens {
   return {
     parameter: where,
     get: (car) => car[where]?.mass,

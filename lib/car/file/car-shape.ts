@@ -26,7 +26,7 @@ import {
 const sides = (key: ParameterKey, about: string) =>
   group(about, { left: number(key), right: number(key) });
 
-const placed = (about: string, key: ParameterKey = "extraMass"): ShapeOf<PlacedMass> =>
+const placed = (about: string, key: ParameterKey): ShapeOf<PlacedMass> =>
   group(about, {
     mass: number(key, "Mass"),
     behindFrontAxle: number("behindFrontAxle"),
@@ -138,8 +138,8 @@ export const carShape: ShapeOf<Car> = group("A car", {
   notes: optional(text("Anything worth knowing")),
   wheelbase: number("wheelbase"),
   body: placed("Sprung mass without driver, passenger, fuel and ballast", "sprungMass"),
-  driver: optional(placed("Driver with seat pads and helmet")),
-  passenger: optional(placed("Passenger or instructor")),
+  driver: optional(placed("Driver with seat pads and helmet", "driver")),
+  passenger: optional(placed("Passenger or instructor", "passenger")),
   fuel: optional(placed("Fuel in the tank", "fuel")),
   ballast: optional(placed("Ballast, fixed to the body", "ballast")),
   inertia: optional(
@@ -166,8 +166,10 @@ export const carShape: ShapeOf<Car> = group("A car", {
   adjusters: optional(
     group("What can be adjusted on the whole car", {
       brakeFrontShare: adjuster("brakeFrontShare"),
-      ballast: adjuster("ballast"),
+      driver: adjuster("driver"),
+      passenger: adjuster("passenger"),
       fuel: adjuster("fuel"),
+      ballast: adjuster("ballast"),
     }),
   ),
 });

@@ -1,9 +1,9 @@
-import { standAxle } from "../../linkage/axle-in-space.js";
 import { distributeLoadTransfer } from "../../load/distribution.js";
 import { barRateOf } from "../axle.js";
 import { carInRoll } from "../axle-loads.js";
 import type { AntiRollBar, Axle, Car } from "../car.js";
 import { frontShareOf, totalMassOf } from "../masses.js";
+import { geometryOfLinkage } from "./linkage-geometry.js";
 
 /** What is wrong with a car whose fields are each in their range, one sentence each. */
 export function inconsistenciesOf(car: Car): string[] {
@@ -15,7 +15,7 @@ export function inconsistenciesOf(car: Car): string[] {
 function axleFaults({ bar, linkage, adjusters }: Axle, end: string): string[] {
   return [
     ...(bar === undefined ? [] : barFaults(bar, `${end}.bar`)),
-    ...(linkage === undefined ? [] : thrown(() => standAxle(linkage), `${end}.linkage: `)),
+    ...(linkage === undefined ? [] : thrown(() => geometryOfLinkage(linkage), `${end}.linkage: `)),
     ...adjusterFaults(adjusters, `${end}.adjusters`),
   ];
 }

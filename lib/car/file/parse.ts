@@ -12,6 +12,7 @@ export type ReadCar =
   | { readonly car?: undefined; readonly faults: readonly string[] };
 
 const LONGEST_FILE = 1_000_000; // characters, far above any car
+const DEEPEST = 40; // parts inside parts, far above any car
 const faultsOfCar = validatorOf(carShape);
 
 /**
@@ -24,17 +25,20 @@ const faultsOfCar = validatorOf(carShape);
 export function parseCar(text: string): ReadCar {
   if (text.length > LONGEST_FILE)
     return { faults: [`The file is longer than ${LONGEST_FILE} characters.`] };
+  let json: unknown;
   try {
-    return carFromJson(JSON.parse(text));
+    json = JSON.parse(text);
   } catch (error) {
     return { faults: [`The file is not JSON: ${error instanceof Error ? error.message : error}.`] };
   }
+  return carFromJson(json);
 }
 
 /** Reads a car from parsed JSON, as `parseCar`. */
 export function carFromJson(json: unknown): ReadCar {
   if (typeof json !== "object" || json === null || Array.isArray(json))
     return { faults: ["The file must be one JSON object: a car with its fields."] };
+  if (deeperThan(json, DEEPEST)) return { faults: [`The file is nested deeper than ${DEEPEST}.`] };
   const migrated = migrate({ ...json });
   if ("fault" in migrated) return { faults: [migrated.fault] };
   const { content, notes } = migrated;
@@ -46,6 +50,12 @@ export function carFromJson(json: unknown): ReadCar {
   const guided = withLinkageGeometry(read);
   const unknown = unknownFieldsOf(carShape, content).map(kept);
   return { car: guided.car, notes: [...notes, ...guided.notes, ...unknown] };
+}
+
+/** Whether a value has parts inside parts inside parts, more than so many times. */
+function deeperThan(value: unknown, levels: number): boolean {
+  if (typeof value !== "object" || value === null) return false;
+  return levels === 0 || Object.values(value).some((part) => deeperThan(part, levels - 1));
 }
 
 const kept = (path: string) => `${path} is not a field this workbook knows: it is kept as it is.`;

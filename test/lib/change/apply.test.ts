@@ -10,8 +10,8 @@ const all = possibleChanges(demoCar);
 const named = all.map((change) => [labelOf(change, demoCar), change] as const);
 
 test("the demo car allows each of its levers to be moved both ways, but where it is at an end", () => {
-  // 9 levers at two ends and 3 of the car, up and down; ballast is at its least
-  expect(all.length).toBe(2 * (9 * 2 + 3) - 1);
+  // 9 levers at two ends and 5 of the car, up and down; ballast and passenger are at their least
+  expect(all.length).toBe(2 * (9 * 2 + 5) - 2);
   expect(all.filter(({ lever }) => lever === "ballast")).toEqual([{ lever: "ballast", by: 5 }]);
 });
 

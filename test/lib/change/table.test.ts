@@ -102,8 +102,8 @@ test("what moved is the changed car's behaviour minus the first car's", () => {
 
 test("the table has a row for every change that the car allows, each with its label", () => {
   const rows = changeTable(demoCar);
-  expect(rows.length).toBe(41);
-  expect(new Set(rows.map(({ label }) => label)).size).toBe(41);
+  expect(rows.length).toBe(44);
+  expect(new Set(rows.map(({ label }) => label)).size).toBe(44);
   for (const row of rows) expect(row.effect?.moved.phases.middle).toBeDefined();
 });
 

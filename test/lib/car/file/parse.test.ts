@@ -163,6 +163,43 @@ test("whatever is put in place of any field, the answer is a car or sentences, n
   );
 });
 
+test("a text with bytes changed, cut or doubled is a car or sentences, never an error", () => {
+  const text = formatCar(demoCar);
+  const place = fc.integer({ min: 0, max: text.length });
+  const hurt = fc.record({ at: place, until: place, put: fc.string({ maxLength: 4 }) });
+  fc.assert(
+    fc.property(fc.array(hurt, { minLength: 1, maxLength: 3 }), (hurts) => {
+      const broken = hurts.reduce(
+        (t, { at, until, put }) => t.slice(0, at) + put + t.slice(until),
+        text,
+      );
+      const read = parseCar(broken);
+      for (const fault of read.faults ?? []) expect(fault).toMatch(/\.$/);
+      if (read.car) expect(parseCar(formatCar(read.car)).car).toEqual(read.car);
+    }),
+    { numRuns: Number(process.env.LAW_RUNS ?? 500) },
+  );
+});
+
+test("a file nested without end is refused, as a whole and inside a field that is not known", () => {
+  const deep = "[".repeat(9e4) + "]".repeat(9e4);
+  const sentence = "The file is nested deeper than 40.";
+  expect(parseCar(`{"name": ${deep}}`).faults).toEqual([sentence]);
+  expect(parseCar(formatCar(demoCar).replace("{", `{"mine": ${deep},`)).faults).toEqual([sentence]);
+});
+
+test("names that JavaScript knows are fields like any other", () => {
+  for (const name of ["__proto__", "constructor", "toString"]) {
+    const text = formatCar(demoCar).replace("{", `{"${name}": {"kind": "${name}"},`);
+    expect(parseCar(text)).toHaveProperty("notes.length", 1);
+    const content = file();
+    content.front.linkage = { kind: name };
+    expect(faultsOf(content)).toEqual([
+      `front.linkage.kind is "${name}" but must be one of: independent, beam axle.`,
+    ]);
+  }
+});
+
 function pathsOf(value: unknown, path: string[] = []): string[][] {
   if (typeof value !== "object" || value === null) return [path];
   const inside = Object.entries(value).flatMap(([name, part]) => pathsOf(part, [...path, name]));
