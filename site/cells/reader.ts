@@ -1,5 +1,6 @@
 import {
   type Car,
+  decimalsIn,
   demoCar,
   format as formatIn,
   type Quantity,
@@ -21,7 +22,8 @@ export function currentCar(): Car {
 
 /** An SI value in the reader's unit, with about as many telling digits as `decimals` gives in metric. */
 export function format(quantity: Quantity, value: number, decimals: number): string {
-  return formatIn(quantity, value, decimals, reader.units);
+  const { units } = reader;
+  return formatIn(quantity, value, decimalsIn(quantity, decimals, units), units);
 }
 
 /** Tyre or tire, by the units that the reader chose. */

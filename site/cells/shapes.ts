@@ -30,7 +30,8 @@ const colours: Record<Tone, string> = {
 
 const dashes: Partial<Record<Tone, string>> = { rear: "8 4", inside: "2 3", muted: "4 4" };
 const weights = { fine: "1.25", normal: "2.5", heavy: "4" };
-const characterWidth = 8;
+/** Of the larger type that a phone gets. */
+const characterWidth = 9.5;
 
 const pathOf = (points: readonly Point[], { x, y }: Frame): string =>
   linePath<Point>()

@@ -1,6 +1,7 @@
 import { type ChildProcess, fork } from "node:child_process";
+import { createRequire } from "node:module";
 import { availableParallelism } from "node:os";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { CourseError, codeCells, type Notebook } from "../build/notebook.js";
 import { cellFailure } from "./failure.js";
 import type { CellResult } from "./tslab.js";
@@ -11,10 +12,11 @@ export type Outputs = Readonly<Record<string, readonly string[]>>;
 
 export type Progress = (notebook: Notebook, done: number, total: number) => void;
 
+const typescriptLoader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
 const workerPath = fileURLToPath(new URL("worker.ts", import.meta.url));
 
 const startWorker = (directory: string): ChildProcess =>
-  fork(workerPath, { cwd: directory, execArgv: ["--import", import.meta.resolve("tsx")] });
+  fork(workerPath, { cwd: directory, execArgv: ["--import", typescriptLoader] });
 
 function outputsOf(notebook: Notebook, results: readonly CellResult[]): Outputs {
   const outputs: Record<string, readonly string[]> = {};
