@@ -1,0 +1,43 @@
+import { phaseNames } from "../../lib/balance/phases.js";
+import type { SetUpReport } from "./set-up-report.js";
+import { textTable } from "./text-table.js";
+import type { Writer } from "./writer.js";
+
+/** How fast each end can turn in each part of a corner. */
+export function balance(
+  { balance: { phases, ...steady } }: SetUpReport,
+  { number, value, change, unit }: Writer,
+): string {
+  const ay = (x: number) => number("acceleration", x, 2);
+  const rows = phaseNames.map((name) => {
+    const { lateralAcceleration, front, rear, first, understeerMargin, lifted } = phases[name];
+    const up = (["front", "rear"] as const).filter((end) => lifted[end]).join(", ");
+    const shift = change("acceleration", understeerMargin, 2);
+    return [
+      name,
+      ay(lateralAcceleration),
+      ay(front.lateralAcceleration),
+      ay(rear.lateralAcceleration),
+      shift,
+      first,
+      up,
+    ];
+  });
+  const head = ["", "car", "front", "rear", "margin", "first", "wheel up"];
+  const gradient = steady.understeerGradient;
+  const speeds = [
+    ["Characteristic", steady.characteristicSpeed] as const,
+    ["Critical", steady.criticalSpeed] as const,
+  ].flatMap(([name, speed]) =>
+    speed === undefined ? [] : `${name} speed ${value("speed", speed, 0)}.`,
+  );
+  const words =
+    gradient === undefined
+      ? []
+      : [`Understeer gradient ${value("understeerGradient", gradient, 2)}.`];
+  return [
+    `Limit in a left corner, ${unit("acceleration")} (margin above 0: the front gives up first)`,
+    textTable([head, ...rows]),
+    [...words, ...speeds].join(" "),
+  ].join("\n");
+}

@@ -1,0 +1,66 @@
+import { figureNames } from "../../lib/change/moved.js";
+import { parameters } from "../../lib/parameters.js";
+import type { Margin } from "../../lib/statics/margins.js";
+import type { Quantity } from "../../lib/units.js";
+import type { SetUpReport } from "./set-up-report.js";
+import { textTable } from "./text-table.js";
+import type { Writer } from "./writer.js";
+
+/** What was asked, and what the car weighs. */
+export function heading({ car, asked, mass, atRest }: SetUpReport, { value }: Writer): string {
+  const centre = mass.centreOfGravity;
+  return [
+    `Set-up report: ${car}`,
+    `A corner at ${value("acceleration", asked.lateralAcceleration, 1)} and ${value("speed", asked.speed, 0)}.`,
+    `Mass ${value("mass", mass.total, 0)}, of it ${value("mass", mass.sprung, 0)} on the springs; centre of ` +
+      `gravity ${value("length", centre.height, 3)} high, ${value("length", centre.behindFrontAxle, 3)} behind the front axle.`,
+    `Front weight ${value("share", atRest.frontShare, 1)}, left ${value("share", atRest.leftShare, 1)}, cross weight ${value("share", atRest.crossShare, 1)}.`,
+  ].join("\n");
+}
+
+/** How stiff the car is and how it stands. */
+export function rates(
+  { stiffness, figures }: SetUpReport,
+  { number, value, unit }: Writer,
+): string {
+  const row = (name: string, quantity: Quantity, decimals: number, front: number, rear: number) => [
+    `${name}, ${unit(quantity)}`,
+    number(quantity, front, decimals),
+    number(quantity, rear, decimals),
+  ];
+  const axle = (name: string, key: keyof typeof stiffness.front, quantity: Quantity) =>
+    row(name, quantity, 1, stiffness.front[key], stiffness.rear[key]);
+  const figure = (key: "rideFrequency" | "oneWheelRate" | "rideHeight" | "camber" | "toe") => {
+    const { name, quantity, decimals } = figureNames[key];
+    return row(name, quantity, decimals, figures[key].front, figures[key].rear);
+  };
+  const table = textTable([
+    ["", "front", "rear"],
+    axle("wheel rate", "wheelRate", "stiffness"),
+    axle("tyre", "tyreStiffness", "stiffness"),
+    axle("ride rate", "rideRate", "stiffness"),
+    axle("bar at its ends", "barRate", "stiffness"),
+    axle("bar in roll", "barRollStiffness", "rollStiffness"),
+    axle("axle in roll", "rollStiffness", "rollStiffness"),
+    ...(["oneWheelRate", "rideFrequency", "rideHeight", "camber", "toe"] as const).map(figure),
+  ]);
+  const { rollGradient, rollFrequency, rollDampingRatio } = figures;
+  const roll = `Roll ${value("rollGradient", rollGradient, 2)}, at ${value("frequency", rollFrequency, 2)}, damping ${rollDampingRatio.toFixed(2)}.`;
+  return `Stiffness and stance\n${table}\n${roll}`;
+}
+
+/** How far the car is inside the limits of its class. */
+export function limits(margins: readonly Margin[], { value }: Writer): string {
+  if (margins.length === 0) return "Class limits\n  The file gives none.";
+  const rows = margins.map(({ parameter, where, value: now, limit, kind, margin }) => {
+    const { name, quantity, decimals } = parameters[parameter];
+    const shown = (x: number) => value(quantity, x, decimals);
+    return [
+      `${name}, ${where}`,
+      shown(now),
+      `${kind} ${shown(limit)}`,
+      margin < 0 ? "BROKEN" : `${shown(margin)} left`,
+    ];
+  });
+  return `Class limits\n${textTable(rows)}`;
+}
