@@ -7,6 +7,7 @@ export const words = {
   reasons: "Answer: decide on a letter first",
   right: "Right.",
   notSo: "Not so.",
+  reasonsOpen: "The model’s answer, and why",
   modelSays: "The model says",
   expect: "I expect",
   because: "because",
@@ -15,7 +16,7 @@ export const words = {
   fileIt: "File my prediction",
   takeBack: "Take it back",
   yourPrediction: "Your prediction",
-  unlocks: " comes first; it unlocks the sliders.",
+  unlocks: " comes first; it opens this figure.",
   modelAgrees: "The model agrees.",
   nowMove: "Now move the sliders and see why.",
   youSaid: (letter: string, confidence: string, reason: string) =>

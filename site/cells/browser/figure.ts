@@ -34,12 +34,18 @@ function showUnits(place: Element): void {
   }
 }
 
-function lockUntilFiled(controls: HTMLFieldSetElement, prediction: string): void {
+/** Hides the picture, which is the answer, and locks the sliders until the prediction is filed. */
+function lockUntilFiled(
+  place: HTMLElement,
+  controls: HTMLFieldSetElement,
+  prediction: string,
+): void {
   const link = element("a", { href: `#${prediction}` }, words.yourPrediction);
   const notice = element("p", { class: "locked" }, link, words.unlocks);
   const settle = () => {
     const open = isFiled(prediction);
     controls.disabled = !open;
+    place.toggleAttribute("data-locked", !open);
     notice.hidden = open;
   };
   controls.before(notice);
@@ -94,7 +100,7 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
     const controls = element("fieldset", { class: "controls" }, ...rows, back);
     says.setAttribute("aria-live", "polite");
     place.append(controls);
-    if (spec.after) lockUntilFiled(controls, spec.after);
+    if (spec.after) lockUntilFiled(place, controls, spec.after);
   }
   reset();
   place.dataset.live = "";

@@ -71,8 +71,11 @@ export function predict(spec: PredictSpec): void {
   undo.addEventListener("click", () => takeBack(spec.id));
   list.before(form, outcome, undo);
 
+  const fold = reasons.querySelector("summary");
+
   const settle = () => {
     const own = filed(spec.id);
+    if (fold) fold.textContent = own ? words.reasonsOpen : words.reasons;
     form.hidden = own !== undefined;
     undo.hidden = own === undefined;
     list.hidden = own === undefined;

@@ -69,8 +69,16 @@ function axisTitles({ x, y }: Chart<never>, layout: Layout, units: UnitSystem): 
     return made;
   };
   return [
-    title(`${axisLabel(x, units)} →`, { x: width - 18, y: height - 10, "text-anchor": "end" }),
-    title(`↑ ${axisLabel(y, units)}`, { x: 4, y: box.y - 12, "text-anchor": "start" }),
+    title(axisLabel(x, units) + (x.names ? "" : " →"), {
+      x: width - 18,
+      y: height - 10,
+      "text-anchor": "end",
+    }),
+    title((y.names ? "" : "↑ ") + axisLabel(y, units), {
+      x: 4,
+      y: box.y - 12,
+      "text-anchor": "start",
+    }),
   ];
 }
 
