@@ -85,6 +85,7 @@ export * from "./statics/seat-turns.js";
 export * from "./transient/drive.js";
 export * from "./transient/linear-car.js";
 export * from "./transient/moving-car.js";
+export * from "./transient/moving-loads.js";
 export * from "./transient/step-figures.js";
 export * from "./transient/step-steer.js";
 export * from "./tyre/club-tyre.js";

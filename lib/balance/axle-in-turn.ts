@@ -1,9 +1,11 @@
 import type { Axles } from "../load/wheels.js";
 import type { MagicFormula61Coefficients } from "../tyre/magic-formula-61-coefficients.js";
 import { GRAVITY } from "../units.js";
+import { damperTransfer } from "./damper-transfer.js";
 import { axleLoadsWhenDriving, type Driving, longitudinalForces } from "./driving.js";
 import { axleMasses, type HandlingAxle, type HandlingCar } from "./handling-car.js";
-import { type Line, type TransferLines, transferLines } from "./transfer-line.js";
+import { type Line, transferLines } from "./transfer-line.js";
+import { leanPerRoll, steerPerRoll } from "./wheel-angles.js";
 
 /** One tyre of an axle in a left turn, as straight lines in lateral acceleration. */
 export interface TyreInTurn {
@@ -93,25 +95,6 @@ function innerAtRest(axle: HandlingAxle, load: number): number {
   return Math.min(load, Math.max(0, load / 2 + axle.leftExcessLoad));
 }
 
-const noTransfer = { front: 0, rear: 0 };
-
-/**
- * Load that dampers move while the body rolls, N, on top of the steady transfer.
- *
- * The moment needed is the same, so what a stiff damper takes on early at one end is missing at the
- * other: ΔF = φ̇·(C − ΣC·K/ΣK)/t, with φ̇ = roll gain × lateral jerk – balance of moments about the
- * roll axis.
- */
-function damperTransfer(car: HandlingCar, lines: TransferLines, jerk: number): Axles<number> {
-  if (jerk === 0) return noTransfer;
-  const { front, rear } = car;
-  const rollRate = (lines.rollAngle.front.slope + lines.rollAngle.rear.slope) * 0.5 * jerk;
-  const stiffness = front.rollStiffness + rear.rollStiffness;
-  const damping = front.rollDamping + rear.rollDamping;
-  const moment = rollRate * (front.rollDamping - (damping * front.rollStiffness) / stiffness);
-  return { front: moment / front.track, rear: -moment / rear.track };
-}
-
 function axleInTurn(
   axle: HandlingAxle,
   mass: number,
@@ -122,10 +105,8 @@ function axleInTurn(
   roll: Line,
 ): AxleInTurn {
   const heave = (innerLoad + outerLoad - mass * GRAVITY) / (2 * axle.wheelRate); // m of bump, both
-  const bumpPerRoll = axle.suspensionRollShare * (axle.track / 2); // m of bump outside for each rad
-  const taken = axle.independent ? 1 : 1 - axle.suspensionRollShare; // a beam rolls on its tyres only
-  const lean = -taken - axle.camberGain * bumpPerRoll;
-  const steer = axle.toeGain * bumpPerRoll;
+  const lean = leanPerRoll(axle);
+  const steer = steerPerRoll(axle);
   const camberMoved = axle.camberGain * heave;
   const toeMoved = axle.toeGain * heave;
   return {

@@ -14,10 +14,11 @@ export interface Capacity {
   readonly loadEffect: number;
 }
 
-const TOLERANCE = 2e-6; // m/s²; what is left is some fifty times smaller
+const TOLERANCE = 5e-6; // m/s²; what is left is some fifty times smaller
 const ANGLE_TOLERANCE = 1e-4; // rad; the same
 const SMALL_ANGLE = 1e-4; // rad, for a difference
 const SMALL_TURN = 1e-3; // m/s², for a difference
+const FAR = 0.05; // a step, m/s² or rad, after which slopes are looked at again
 const LONGEST_STEP = 0.05; // rad
 const WIDEST_ANGLE = 0.9; // rad
 const FASTEST_TURN = 100; // m/s²
@@ -39,10 +40,10 @@ export const coldStart: Capacity = {
  */
 export function axleCapacity(axle: AxleInTurn, start: Capacity = coldStart): Capacity {
   let { slipAngle, lateralAcceleration: ay, curvature, loadEffect } = start;
-  let before = Infinity;
+  let before = 0;
   for (let i = 0; i < 40; i++) {
     const { force, slope } = axleSideForce(axle, slipAngle, ay);
-    if (curvature >= 0 || i % 6 === 5) {
+    if (curvature >= 0 || before > FAR) {
       const beside = axleSideForce(axle, slipAngle + SMALL_ANGLE, ay);
       curvature = (beside.slope - slope) / SMALL_ANGLE;
       const tighter = axleSideForce(axle, slipAngle, ay + SMALL_TURN);
@@ -53,8 +54,7 @@ export function axleCapacity(axle: AxleInTurn, start: Capacity = coldStart): Cap
     const top = force + 0.5 * slope * angleStep; // F − F′²/2F″
     const turnStep = (top - axle.mass * ay) / (axle.mass - loadEffect);
     const step = Math.abs(angleStep) + Math.abs(turnStep);
-    if (step > before * 0.5) curvature = 0; // steps do not shrink: look again
-    before = step;
+    before = step > before * 0.5 && i > 0 ? Infinity : step; // steps that do not shrink: look again
     slipAngle += Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, angleStep));
     ay = Math.max(0, ay + turnStep);
     if (Math.abs(turnStep) < TOLERANCE && Math.abs(angleStep) < ANGLE_TOLERANCE)

@@ -1,14 +1,14 @@
 import { requireInRange } from "../check.js";
-import type { Axles, Sides } from "../load/wheels.js";
+import type { Axles } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
-import type { AxleInTurn, AxlesInTurn } from "./axle-in-turn.js";
-import { axleSideForce } from "./axle-side-force.js";
 import { type Driving, longitudinalDemand, requireDriving, sharePushOverAxles } from "./driving.js";
-import { type CarForces, carForces, type Motion, type WheelAtWork } from "./four-wheels.js";
-import { axleDistances, carMass, type HandlingCar } from "./handling-car.js";
+import { type CarForces, carForces, type Motion } from "./four-wheels.js";
+import { carMass, type HandlingCar } from "./handling-car.js";
 import { axlesAt } from "./loads-in-turn.js";
 import { mirrorCar } from "./mirror-car.js";
+import { mirrorTrim } from "./mirror-trim.js";
 import { newton } from "./newton.js";
+import { trimStart } from "./trim-start.js";
 
 /** A car in steady balance: what the driver and each wheel must do for this motion. */
 export interface Trim extends CarForces {
@@ -84,7 +84,7 @@ function leftTrim(
       yawMoment / (weight * car.wheelbase), // ΣMz = 0
     ];
   };
-  const from = start ? [start.sideSlip, start.steer] : guess(car, axles, driving, ay);
+  const from = start ? [start.sideSlip, start.steer] : trimStart(car, axles, driving, ay);
   const push = start ? (start.push.front + start.push.rear) / weight : along / weight;
   const found = newton(residuals, [...from, push], [1e-7, 1e-7, 1e-7]);
   if (found === undefined) return undefined;
@@ -107,53 +107,4 @@ function leftTrim(
 function yawRateFor(driving: Driving, ay: number, sideSlip: number): number {
   const ax = driving.longitudinalAcceleration ?? 0;
   return (ay * Math.cos(sideSlip) - ax * Math.sin(sideSlip)) / driving.speed; // r = an/v
-}
-
-/** A first idea: each axle by itself, no push, small angles. */
-function guess(car: HandlingCar, axles: AxlesInTurn, driving: Driving, ay: number): number[] {
-  const yawRate = ay / driving.speed;
-  const at = axleDistances(car);
-  const front = slipAngleFor(axles.front, ay);
-  const rear = slipAngleFor(axles.rear, ay);
-  const sideSlip = (at.rear * yawRate) / driving.speed - rear; // α_r = b·r/v − β
-  const steer = front + sideSlip + (at.front * yawRate) / driving.speed; // α_f = δ − β − a·r/v
-  return [sideSlip, steer];
-}
-
-/** Slip angle at which an axle holds its mass, or the best it has, rad. */
-function slipAngleFor(axle: AxleInTurn, ay: number): number {
-  let slipAngle = 0;
-  for (let i = 0; i < 12; i++) {
-    const { force, slope } = axleSideForce(axle, slipAngle, ay);
-    if (!(slope > 0)) break;
-    slipAngle += Math.min(0.03, (axle.mass * ay - force) / slope);
-  }
-  return slipAngle;
-}
-
-function mirrorTrim(trim: Trim): Trim {
-  return {
-    ...trim,
-    lateralAcceleration: -trim.lateralAcceleration,
-    steer: -trim.steer,
-    sideSlip: -trim.sideSlip,
-    yawRate: -trim.yawRate,
-    side: -trim.side,
-    yawMoment: -trim.yawMoment,
-    rollAngle: { front: -trim.rollAngle.front, rear: -trim.rollAngle.rear },
-    wheels: { front: mirrorWheels(trim.wheels.front), rear: mirrorWheels(trim.wheels.rear) },
-  };
-}
-
-function mirrorWheels({ left, right }: Sides<WheelAtWork>): Sides<WheelAtWork> {
-  return { left: mirrorWheel(right), right: mirrorWheel(left) };
-}
-
-function mirrorWheel(wheel: WheelAtWork): WheelAtWork {
-  return {
-    ...wheel,
-    inclination: -wheel.inclination,
-    slipAngle: -wheel.slipAngle,
-    sideForce: -wheel.sideForce,
-  };
 }

@@ -1,0 +1,31 @@
+import type { Sides } from "../load/wheels.js";
+import type { WheelAtWork } from "./four-wheels.js";
+import type { Trim } from "./trim.js";
+
+/** The trim of the car seen in a mirror. */
+export function mirrorTrim(trim: Trim): Trim {
+  return {
+    ...trim,
+    lateralAcceleration: -trim.lateralAcceleration,
+    steer: -trim.steer,
+    sideSlip: -trim.sideSlip,
+    yawRate: -trim.yawRate,
+    side: -trim.side,
+    yawMoment: -trim.yawMoment,
+    rollAngle: { front: -trim.rollAngle.front, rear: -trim.rollAngle.rear },
+    wheels: { front: mirrorWheels(trim.wheels.front), rear: mirrorWheels(trim.wheels.rear) },
+  };
+}
+
+function mirrorWheels({ left, right }: Sides<WheelAtWork>): Sides<WheelAtWork> {
+  return { left: mirrorWheel(right), right: mirrorWheel(left) };
+}
+
+function mirrorWheel(wheel: WheelAtWork): WheelAtWork {
+  return {
+    ...wheel,
+    inclination: -wheel.inclination,
+    slipAngle: -wheel.slipAngle,
+    sideForce: -wheel.sideForce,
+  };
+}
