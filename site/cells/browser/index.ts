@@ -1,5 +1,6 @@
 /** The twin of ../index.ts for the page: the same calls find what the kernel left and bring it to life. */
 
+export { span, upTo } from "../domain.js";
 export {
   area,
   arrow,
