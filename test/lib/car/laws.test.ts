@@ -1,14 +1,20 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
+import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
 import { axleLoadsOf } from "../../../lib/car/axle-loads.js";
+import type { Car } from "../../../lib/car/car.js";
+import { demoCar } from "../../../lib/car/demo-car.js";
 import { formatCar, parseCar } from "../../../lib/car/file/parse.js";
 import { limitBalanceOf } from "../../../lib/car/limit-balance.js";
 import { totalMassOf } from "../../../lib/car/masses.js";
 import { applyChange } from "../../../lib/change/apply.js";
+import { behaviourOf, cornersOf } from "../../../lib/change/behaviour.js";
 import { figuresOf } from "../../../lib/change/figures.js";
 import { possibleChanges } from "../../../lib/change/steps.js";
 import { GRAVITY } from "../../../lib/units.js";
 import { anyCar, RUNS } from "./any-car.js";
+
+vi.setConfig({ testTimeout: 60_000 + 100 * RUNS });
 
 const runs = { numRuns: RUNS };
 const acceleration = fc.double({ min: -20, max: 20, noNaN: true });
@@ -95,3 +101,68 @@ test("any change that a car allows gives figures without NaN, or is refused in a
     runs,
   );
 });
+
+test("balance and figures of any car are without NaN in every part of a corner, or refused", () => {
+  fc.assert(
+    fc.property(anyCar, fc.double({ min: 5, max: 60, noNaN: true }), (car, speed) => {
+      const behaviour = unlessRefused(() => behaviourOf(car, car, speed));
+      for (const number of numbersIn(behaviour)) expect(number).not.toBeNaN();
+      for (const number of numbersIn(behaviour?.phases)) expect(number).toSatisfy(Number.isFinite);
+    }),
+    runs,
+  );
+});
+
+/** The demo car after some changes that it allows, at one wheel or at both. */
+const anyClubCar: fc.Arbitrary<Car> = fc
+  .array(
+    fc.tuple(fc.nat(), fc.constantFrom("left", "right", undefined), fc.integer({ min: 1, max: 6 })),
+    {
+      maxLength: 6,
+    },
+  )
+  .map((picks) =>
+    picks.reduce((car, [pick, side, steps]) => {
+      const changes = possibleChanges(car, steps);
+      const change = changes[pick % Math.max(1, changes.length)];
+      if (change === undefined) return car;
+      return applyChange(car, side && "end" in change ? { ...change, side } : change);
+    }, demoCar),
+  );
+
+test("a car and its mirror image do the same", () => {
+  fc.assert(
+    fc.property(anyClubCar, (car) => {
+      const [one, other] = [
+        behaviourOf(car, demoCar),
+        behaviourOf(mirrored(car), mirrored(demoCar)),
+      ];
+      for (const [i, number] of numbersIn(one.phases).entries())
+        expect(numbersIn(other.phases)[i]).toBeCloseTo(number, 4);
+    }),
+    runs,
+  );
+});
+
+test("what a car does is found the same from whichever car the search begins", () => {
+  fc.assert(
+    fc.property(anyClubCar, anyClubCar, (car, before) => {
+      const start = cornersOf(handlingCarOf(before, demoCar), 25);
+      const [cold, warm] = [behaviourOf(car, demoCar), behaviourOf(car, demoCar, 25, start)];
+      for (const [i, number] of numbersIn(cold.phases).entries())
+        expect(numbersIn(warm.phases)[i]).toBeCloseTo(number, 4);
+    }),
+    runs,
+  );
+});
+
+/** Everything on the other side of the centre line. */
+function mirrored(car: Car): Car {
+  return JSON.parse(JSON.stringify(car), (_, value) => {
+    if (value && typeof value === "object" && "left" in value && "right" in value)
+      return { left: value.right, right: value.left };
+    if (value && typeof value === "object" && "leftOfCentre" in value)
+      return { ...value, leftOfCentre: -value.leftOfCentre };
+    return value;
+  });
+}
