@@ -159,7 +159,7 @@ test("whatever is put in place of any field, the answer is a car or sentences, n
       if (read.faults) for (const fault of read.faults) expect(fault).toMatch(/\.$/);
       else expect(parseCar(formatCar(read.car)).car).toEqual(read.car);
     }),
-    { numRuns: 500 },
+    { numRuns: Number(process.env.LAW_RUNS ?? 500) },
   );
 });
 
