@@ -29,7 +29,7 @@ function withTables(page: string): string {
 }
 
 function table(fields: Readonly<Record<string, Shape>>): string {
-  const head = ["| field | what | in the file | the same as shown |", "|---|---|---|---|"];
+  const head = ["| field | what | in the file | the same as shown |", "| --- | --- | --- | --- |"];
   const told: Told = new Map();
   const rows = Object.entries(fields).flatMap(([name, shape]) => rowsOf(name, shape, told));
   return [...head, ...rows.map((cells) => `| ${cells.join(" | ")} |`), ""].join("\n");

@@ -6,8 +6,13 @@ import { carFileDocs } from "../../../../site/car-file-docs.js";
 const page = readFileSync("docs/car-file.md", "utf8");
 const made = carFileDocs(page);
 
+/** A page without what the formatter decides. */
+function plain(markdown = ""): string {
+  return markdown.replace(/-{3,}/g, "---").replace(/[*_]/g, "").replace(/ +/g, " ");
+}
+
 test("the tables of the car file are those of the parameter table", () => {
-  expect(made["docs/car-file.md"]).toBe(page);
+  expect(plain(made["docs/car-file.md"])).toBe(plain(page));
 });
 
 test("the JSON Schema of the car file is that of the parameter table", () => {
