@@ -1,6 +1,7 @@
-import type { HandlingCar } from "../balance/handling-car.js";
+import { axleDistances, carMass, type HandlingCar } from "../balance/handling-car.js";
 import { requireInRange } from "../check.js";
 import { type Happening, type MovingState, whatHappens } from "./moving-car.js";
+import { rollingBody } from "./rolling-body.js";
 import { rungeKuttaStep } from "./runge-kutta.js";
 
 /** One moment of a drive. */
@@ -51,7 +52,8 @@ export function drive(
   requireInRange("speed", speed, 1, 120, "m/s");
   requireInRange("duration", duration, 0, 60, "s");
   requireInRange("relaxation length", relaxationLength, 0.01, 5, "m");
-  requireInRange("step", step, 1e-4, Math.min(0.02, relaxationLength / speed), "s");
+  requireInRange("step", step, 1e-4, 0.1, "s");
+  const substeps = Math.ceil(step * fastestRate(car, speed / relaxationLength));
   const slopes = (time: number, numbers: readonly number[]) => {
     const state = stateOf(numbers);
     const now = whatHappens(car, speed, steer(time), state);
@@ -72,9 +74,18 @@ export function drive(
     const state = stateOf(numbers);
     const angle = steer(time);
     moments.push({ time, steer: angle, ...state, ...whatHappens(car, speed, angle, state) });
-    numbers = rungeKuttaStep(slopes, time, numbers, step);
+    for (let j = 0; j < substeps; j++)
+      numbers = rungeKuttaStep(slopes, time + (j / substeps) * step, numbers, step / substeps);
   }
   return moments;
+}
+
+/** The fastest thing that goes on in a car, 1/s: tyres building up force, dampers stopping a body. */
+function fastestRate(car: HandlingCar, tyres: number): number {
+  const { front, rear } = axleDistances(car);
+  const { lever, inertia, damping, stiffness } = rollingBody(car, front, rear);
+  const free = inertia - lever ** 2 / carMass(car); // the car gives way under the rolling body
+  return Math.max(tyres, damping / free, Math.sqrt(Math.abs(stiffness) / free));
 }
 
 function stateOf(numbers: readonly number[]): MovingState {
