@@ -55,12 +55,12 @@ function numberFault(shape: NumberShape, input: unknown): string {
   const kind = shape.whole ? "a whole number " : "";
   const unit = typeof input === "number" ? ` ${quantities[shape.quantity].si}` : "";
   const also = file === shown ? "" : ` (${shown})`;
-  return `is ${brief(input)}${unit.trimEnd()} but must be ${kind}from ${file}${also}.`;
+  return `is ${inShort(input)}${unit.trimEnd()} but must be ${kind}from ${file}${also}.`;
 }
 
 function textSchema({ choices }: TextShape): v.GenericSchema {
   const wanted = choices === undefined ? "a text" : `one of: ${choices.join(", ")}`;
-  const say = ({ input }: { input: unknown }) => `is ${brief(input)} but must be ${wanted}.`;
+  const say = ({ input }: { input: unknown }) => `is ${inShort(input)} but must be ${wanted}.`;
   return choices === undefined
     ? v.pipe(v.string(say), v.maxLength(LONGEST, tooLong))
     : v.picklist(choices, say);
@@ -75,7 +75,7 @@ function groupSchema({ fields }: GroupShape): v.GenericSchema {
 }
 
 function listSchema({ item, most }: ListShape): v.GenericSchema {
-  const say = ({ input }: { input: unknown }) => `is ${brief(input)} but must be a list.`;
+  const say = ({ input }: { input: unknown }) => `is ${inShort(input)} but must be a list.`;
   return v.pipe(
     v.array(schemaOf(item), say),
     v.minLength(1, "must have at least one entry."),
@@ -87,18 +87,18 @@ function variantSchema({ kinds }: VariantShape): v.GenericSchema {
   const groups = Object.values(kinds).map(groupSchema) as ReturnType<typeof v.looseObject>[];
   const wanted = Object.keys(kinds).join(", ");
   const say = ({ input }: { input: unknown }) =>
-    `is ${brief(input)} but must be one of: ${wanted}.`;
+    `is ${inShort(input)} but must be one of: ${wanted}.`;
   return v.variant("kind", groups as never, say);
 }
 
 function notAGroup({ input, received }: { input: unknown; received: string }): string {
   return received === "undefined"
     ? "is missing."
-    : `is ${brief(input)} but must be a group of fields.`;
+    : `is ${inShort(input)} but must be a group of fields.`;
 }
 
 /** A value from a file, short enough for a sentence. */
-function brief(value: unknown): string {
+function inShort(value: unknown): string {
   const json = JSON.stringify(value) ?? String(value);
   return json.length > 40 ? `${json.slice(0, 40)}…` : json;
 }
