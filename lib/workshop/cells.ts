@@ -1,0 +1,73 @@
+import { type CarBalance, carBalance } from "../balance/car-balance.js";
+import { handlingCarOf } from "../balance/handling-car-of.js";
+import { mirrorCar } from "../balance/mirror-car.js";
+import { type PhaseName, phaseNames, phases } from "../balance/phases.js";
+import type { Car } from "../car/car.js";
+import { GRAVITY } from "../units.js";
+import { rearFirst } from "./feel.js";
+import { levelRoadAccelerationOf, type Venue, type VenueCorner } from "./venue.js";
+
+/** What the model says of one part of one corner. */
+export interface Cell {
+  readonly corner: string;
+  readonly phase: PhaseName;
+  /** m/s² between the ends at the limit; above 0 the rear slides first, below 0 the front */
+  readonly balance: number;
+  /** m/s² that the car can do there, on a level road */
+  readonly lateralAcceleration: number;
+  /** m/s² that it can do more than the middle of the corner asks for; below 0: too fast for it */
+  readonly spare: number;
+}
+
+/**
+ * Balance in each part of each corner of a venue, at its own speed, direction and grade.
+ *
+ * A grade asks the tyres for a push of its own, g·sin(slope), as if the car gained speed.
+ *
+ * @param measured - the car whose file gave the heights; the car itself when left out
+ * @throws RangeError when the car cannot stand on its springs
+ */
+export function cellsOf(car: Car, venue: Venue, measured: Car = car): Cell[] {
+  const left = handlingCarOf(car, measured);
+  const right = mirrorCar(left);
+  let start: CarBalance | undefined;
+  return venue.corners.flatMap((corner) =>
+    phaseNames.map((phase) => {
+      const handling = corner.direction === "left" ? left : right;
+      start = carBalance(handling, drivingIn(corner, phase), start);
+      return cellOf(corner, phase, start);
+    }),
+  );
+}
+
+function drivingIn({ speed, grade = 0 }: VenueCorner, phase: PhaseName) {
+  const { longitudinalAcceleration = 0, ...rest } = phases[phase];
+  const uphill = GRAVITY * Math.sin(Math.atan(grade));
+  return { ...rest, speed, longitudinalAcceleration: longitudinalAcceleration + uphill };
+}
+
+function cellOf(corner: VenueCorner, phase: PhaseName, found: CarBalance): Cell {
+  return {
+    corner: corner.name,
+    phase,
+    balance: rearFirst(found.understeerMargin),
+    lateralAcceleration: found.lateralAcceleration,
+    spare: found.lateralAcceleration - levelRoadAccelerationOf(corner),
+  };
+}
+
+/** How far a change moves the balance of one part of one corner. */
+export interface CellShift {
+  readonly corner: string;
+  readonly phase: PhaseName;
+  /** m/s², above 0 towards the rear sliding first */
+  readonly shift: number;
+}
+
+/** How far balance moved in each cell from one set-up to another. */
+export function shiftsOf(before: readonly Cell[], after: readonly Cell[]): CellShift[] {
+  return after.map(({ corner, phase, balance }) => {
+    const old = before.find((cell) => cell.corner === corner && cell.phase === phase);
+    return { corner, phase, shift: old === undefined ? 0 : balance - old.balance };
+  });
+}

@@ -1,0 +1,131 @@
+import { type PhaseName, phaseNames } from "../balance/phases.js";
+import type { Car } from "../car/car.js";
+import { differenceOf } from "../change/behaviour.js";
+import type { Change } from "../change/change.js";
+import { type Baseline, baselineOf, effectOf } from "../change/effect.js";
+import type { CarFigures } from "../change/figures.js";
+import { labelOf } from "../change/label.js";
+import type { Wheels } from "../load/wheels.js";
+import { type Margin, marginsOf } from "../statics/margins.js";
+import { type CellShift, cellsOf, shiftsOf } from "./cells.js";
+import { differenceOfSetUps } from "./difference.js";
+import { rearFirst } from "./feel.js";
+import { cycleMinutes, minutesFor, type StageMinutes, usualMinutes } from "./minutes.js";
+import type { Plan, PlanStep } from "./plan.js";
+import { venueSpeed } from "./venue.js";
+import { type PlanWarning, warningsOf } from "./warnings.js";
+
+/** Shift of balance in each part of a corner, m/s², above 0 towards the rear sliding first. */
+export type PhaseShifts = Readonly<Record<PhaseName, number>>;
+
+/** One run of the plan, worked out for the car. */
+export interface SheetRow {
+  readonly step: PlanStep;
+  /** 1 is the first run */
+  readonly run: number;
+  /** Minutes after the start of the day. */
+  readonly startsAt: number;
+  readonly minutes: StageMinutes;
+  /** Minutes of the whole cycle with all rounds driven. */
+  readonly lasts: number;
+  /** The set-up of this run, put back. */
+  readonly car: Car;
+  /** What the hands do before this run, seats included. */
+  readonly toDo: readonly Change[];
+  /** The same in words and metric units. */
+  readonly labels: readonly string[];
+  /** Turns of the seats among them, where the car is put back. */
+  readonly putBackTurns?: Wheels<number>;
+  /** Against the run before; nothing in the first. */
+  readonly phases?: PhaseShifts;
+  /** Against the run before, corner by corner. */
+  readonly cells: readonly CellShift[];
+  /** What else moves against the run before. */
+  readonly moved?: CarFigures;
+  /** How far the car is inside the limits of its class. */
+  readonly margins: readonly Margin[];
+  readonly warnings: readonly PlanWarning[];
+  /** Why the step cannot be done; the car is then as in the run before. */
+  readonly refused?: string;
+}
+
+/** What changes between two runs, before it is put on the sheet. */
+interface Turn {
+  readonly car: Car;
+  readonly putBackTurns?: Wheels<number>;
+  readonly refused?: string;
+}
+
+/**
+ * The plan worked out: what to do, when, what balance should do, and what to beware of.
+ *
+ * @throws RangeError when the car of the plan cannot stand on its springs
+ */
+export function sheetOf(plan: Plan): SheetRow[] {
+  const rows: SheetRow[] = [];
+  for (const step of plan.steps) rows.push(rowOf(plan, step, rows));
+  return rows;
+}
+
+function rowOf(plan: Plan, step: PlanStep, before: readonly SheetRow[]): SheetRow {
+  const last = before.at(-1);
+  const from = last?.car ?? plan.car;
+  const turn = turnOf(plan, step, from);
+  const toDo = differenceOfSetUps(from, turn.car).changes;
+  const minutes = minutesOf(step, toDo);
+  const shifts = last === undefined ? undefined : shiftsBetween(plan, from, turn.car);
+  const row = {
+    step,
+    run: before.length + 1,
+    startsAt: last === undefined ? 0 : last.startsAt + last.lasts,
+    minutes,
+    lasts: cycleMinutes(minutes, roundsOf(plan)),
+    ...turn,
+    toDo,
+    labels: toDo.map((change) => labelOf(change, from)),
+    cells: shifts?.cells ?? [],
+    ...(shifts && { phases: shifts.phases, moved: shifts.moved }),
+    margins: marginsOf(turn.car, plan.car),
+  };
+  return { ...row, warnings: warningsOf(row, plan, before) };
+}
+
+function turnOf(plan: Plan, step: PlanStep, from: Car): Turn {
+  if (step.kind !== "change") return { car: step.kind === "no change" ? from : plan.car };
+  try {
+    const effect = effectOf(step.change, baselineAt(plan, from));
+    if (step.putBack === "nothing" || effect.putBack === undefined) return { car: effect.car };
+    return { car: effect.putBack.car, putBackTurns: effect.putBack.turns };
+  } catch (error) {
+    if (error instanceof RangeError) return { car: from, refused: error.message };
+    throw error;
+  }
+}
+
+function baselineAt(plan: Plan, car: Car): Baseline {
+  return baselineOf(car, plan.car, venueSpeed(plan.venue));
+}
+
+function shiftsBetween(plan: Plan, from: Car, to: Car) {
+  const [before, after] = [baselineAt(plan, from), baselineAt(plan, to)];
+  const phase = (name: PhaseName) =>
+    rearFirst(
+      after.behaviour.phases[name].understeerMargin -
+        before.behaviour.phases[name].understeerMargin,
+    );
+  return {
+    phases: Object.fromEntries(phaseNames.map((name) => [name, phase(name)])) as PhaseShifts,
+    cells: shiftsOf(cellsOf(from, plan.venue, plan.car), cellsOf(to, plan.venue, plan.car)),
+    moved: differenceOf(after.behaviour, before.behaviour).figures,
+  };
+}
+
+function minutesOf(step: PlanStep, toDo: readonly Change[]): StageMinutes {
+  const change = toDo.length === 0 ? 0 : Math.max(usualMinutes.change, minutesFor(toDo));
+  return { ...usualMinutes, change, ...step.minutes };
+}
+
+/** How often all cars go out in one run. */
+export function roundsOf({ drivers = [], cars = 1 }: Plan): number {
+  return Math.max(1, Math.ceil(drivers.length / cars));
+}

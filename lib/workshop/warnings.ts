@@ -1,0 +1,87 @@
+import { type PhaseName, phaseNames } from "../balance/phases.js";
+import { parameters } from "../parameters.js";
+import type { Margin } from "../statics/margins.js";
+import { LEAST_FELT_SHIFT } from "./feel.js";
+import type { Plan } from "./plan.js";
+import type { SheetRow } from "./sheet.js";
+import { testedChanges } from "./single.js";
+
+/** Something to know before a run. */
+export interface PlanWarning {
+  readonly kind:
+    | "refused"
+    | "too small to feel"
+    | "limit"
+    | "towards the rear"
+    | "several changes"
+    | "order"
+    | "time";
+  readonly sentence: string;
+}
+
+/** A row of the sheet before its warnings are known. */
+type Row = Omit<SheetRow, "warnings">;
+
+/** What to beware of in one run of a plan. */
+export function warningsOf(row: Row, plan: Plan, before: readonly SheetRow[]): PlanWarning[] {
+  return [
+    ...refused(row),
+    ...tooSmall(row, plan.leastFelt ?? LEAST_FELT_SHIFT),
+    ...brokenLimits(row.margins),
+    ...towardsTheRear(row, plan.leastFelt ?? LEAST_FELT_SHIFT),
+    ...severalChanges(row, plan, before.at(-1)),
+    ...order(row),
+    ...time(row, plan),
+  ];
+}
+
+function refused({ refused: sentence }: Row): PlanWarning[] {
+  return sentence === undefined ? [] : [{ kind: "refused", sentence }];
+}
+
+function tooSmall({ step, phases, refused }: Row, least: number): PlanWarning[] {
+  if (step.kind !== "change" || phases === undefined || refused !== undefined) return [];
+  const most = Math.max(...phaseNames.map((name) => Math.abs(phases[name])));
+  if (most >= least) return [];
+  const sentence = `It moves balance by at most ${most.toFixed(2)} m/s², less than the ${least.toFixed(2)} m/s² that is likely to be felt: make a larger change.`;
+  return [{ kind: "too small to feel", sentence }];
+}
+
+function brokenLimits(margins: readonly Margin[]): PlanWarning[] {
+  return margins
+    .filter(({ margin }) => margin < 0)
+    .map(({ parameter, where, kind }) => ({
+      kind: "limit",
+      sentence: `${parameters[parameter].name} ${where} is outside the class limit (${kind} allowed).`,
+    }));
+}
+
+/** Said only where it may surprise: the rear comes earlier than in the run before. */
+function towardsTheRear({ phases }: Row, least: number): PlanWarning[] {
+  if (phases === undefined) return [];
+  const where = phaseNames.filter((name: PhaseName) => phases[name] >= least);
+  if (where.length === 0) return [];
+  const sentence = `The rear slides earlier than in the run before (${where.join(", ")}): first lap slowly.`;
+  return [{ kind: "towards the rear", sentence }];
+}
+
+function severalChanges(row: Row, { car }: Plan, last: SheetRow | undefined): PlanWarning[] {
+  if (last === undefined) return [];
+  const tested = testedChanges(last.car, row.car, car);
+  if (tested.length < 2) return [];
+  const sentence = `${tested.length} things change at once: against the run before nobody can say which of them was felt.`;
+  return [{ kind: "several changes", sentence }];
+}
+
+function order({ step, run }: Row): PlanWarning[] {
+  if (run === 1 && step.kind !== "baseline")
+    return [{ kind: "order", sentence: "The first run should be the car as it is: the baseline." }];
+  return [];
+}
+
+function time({ startsAt, lasts }: Row, { minutes }: Plan): PlanWarning[] {
+  const over = startsAt + lasts - minutes;
+  if (over <= 0) return [];
+  const sentence = `It ends ${Math.ceil(over)} minutes after the day is over.`;
+  return [{ kind: "time", sentence }];
+}
