@@ -9,7 +9,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import type { Outputs, Progress } from "../kernel/run.js";
-import { bundleChapters, bundleShared } from "./bundle.js";
+import { bundleChapters, bundleFrame, bundleShared } from "./bundle.js";
 import { cachedOutputs } from "./cache.js";
 import { type Chapter, chapterOf, codePage } from "./chapter.js";
 import { chapterPage } from "./chapter-page.js";
@@ -80,6 +80,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
   try {
     await typecheck(notebooks, joined);
     await bundleShared(`${next}/course.js`);
+    await bundleFrame(`${next}/frame.js`);
     await bundleChapters(notebooks, joined, next);
     const outputs = await cachedOutputs(notebooks, progress);
     await writePages(notebooks, outputs, next);

@@ -47,6 +47,13 @@ export async function bundleShared(outfile: string): Promise<void> {
   });
 }
 
+/** Writes the script that draws axes in the page, which only loads it where it needs its own. */
+export async function bundleFrame(outfile: string): Promise<void> {
+  const entryPoints = [inRoot("site/frame/main.ts")];
+  const define = { "window.devicePixelRatio": "2" }; // else Plot moves its lines by half a pixel, which the curves do not
+  await build({ ...common, outfile, plugins: [fromShared], entryPoints, define });
+}
+
 function told(failure: BuildFailure, notebooks: readonly Notebook[]): CourseError {
   const faults = failure.errors.map(({ text, location }) => {
     const notebook = notebooks.find(({ name }) => location?.file.endsWith(`${name}.ts`));

@@ -1,6 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import type { Frame } from "./shapes.js";
 import type { Chart, Drawing, Interval, Panel } from "./spec.js";
+import { words } from "./words.js";
 
 /** Where a panel's picture stands inside its SVG, in user units. */
 export interface Layout extends Frame {
@@ -55,3 +56,23 @@ function drawingLayout<Values>({ view }: Drawing<Values>): Layout {
 export function layoutOf<Values>(panel: Panel<Values>): Layout {
   return isChart(panel) ? chartLayout(panel) : drawingLayout(panel);
 }
+
+/** Attributes of the SVG that a panel is drawn into. */
+export const pictureAttributes = ({ width, height }: Layout) => ({
+  viewBox: `0 0 ${width} ${height}`,
+  width,
+  height,
+});
+
+/** Attributes of its layer that is cut off at the frame. */
+export const clipAttributes = ({ box: { x, y, width, height } }: Layout) => ({
+  x,
+  y,
+  width,
+  height,
+  viewBox: [x, y, width, height].join(" "),
+});
+
+/** What a panel shows, for those who cannot see it. */
+export const panelLabel = <Values>(panel: Panel<Values>, title: string): string =>
+  isChart(panel) ? `${title}: ${words.against(panel.y.label, panel.x.label)}` : panel.label;

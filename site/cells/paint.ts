@@ -1,21 +1,14 @@
 import type { Mark } from "./marks.js";
 import { type Frame, type Shape, shapesOf } from "./shapes.js";
-
-const svgNamespace = "http://www.w3.org/2000/svg";
+import { setAttributes, svgElement } from "./svg-element.js";
 
 function reuse(layer: Element, index: number, tag: string): Element {
   const present = layer.children[index];
   if (present?.tagName.toLowerCase() === tag) return present;
-  const made = layer.ownerDocument.createElementNS(svgNamespace, tag);
+  const made = svgElement(layer.ownerDocument, tag);
   if (present) layer.replaceChild(made, present);
   else layer.appendChild(made);
   return made;
-}
-
-function setAttributes(element: Element, attributes: Readonly<Record<string, string>>): void {
-  for (const [name, value] of Object.entries(attributes)) {
-    if (element.getAttribute(name) !== value) element.setAttribute(name, value);
-  }
 }
 
 function paintLayer(layer: Element, shapes: readonly Shape[]): void {

@@ -29,6 +29,7 @@ export const words = {
   outOfRange: (name: string, from: string, to: string, unit: string, given: string) =>
     `${name} takes ${`${from} to ${to} ${unit}`.trim()}, not ${given}.`,
   notDrawn: (reason: string) => `Not drawn: ${reason}`,
+  noAxes: "The axes for your car could not be loaded; load the page again.",
   yourAnswer: "Your answer",
   check: "Check",
   typeNumber: "Type a number, such as 12.5.",

@@ -1,11 +1,13 @@
-import { type Layout, layoutOf } from "../layout.js";
+import { clipAttributes, type Layout, layoutOf, panelLabel, pictureAttributes } from "../layout.js";
 import type { Mark } from "../marks.js";
 import { paint } from "../paint.js";
-import { reader, spell } from "../reader.js";
+import { spell } from "../reader.js";
 import { type FigureSpec, type Inputs, type Panel, startValues, type ValuesOf } from "../spec.js";
+import { setAttributes } from "../svg-element.js";
 import { words } from "../words.js";
 import { element, placeOf } from "./element.js";
 import { isFiled, whenFiled } from "./filed.js";
+import { fitFrame } from "./frames.js";
 import { type Slider, slider } from "./slider.js";
 
 interface Stage<Values> {
@@ -24,14 +26,23 @@ function stages<Values>(place: Element, panels: readonly Panel<Values>[]): Stage
   });
 }
 
-/** Puts the frames in US units in place where the reader wants them. */
-function showUnits(place: Element): void {
-  if (reader.units !== "us") return;
-  for (const template of place.querySelectorAll<HTMLTemplateElement>(".panels > template")) {
-    const spare = template.content.querySelector("[data-frame]");
-    const present = template.previousElementSibling?.querySelector("[data-frame]");
-    if (spare && present) present.replaceWith(document.importNode(spare, true));
-  }
+/** Fits frames, sizes and labels of the pictures to the reader's car and units. */
+function fitPictures<Values>(
+  place: Element,
+  { panels, title }: { panels: readonly Panel<Values>[]; title: string },
+  tell: (sentence: string) => void,
+): void {
+  const pictures = place.querySelectorAll("svg.panel");
+  panels.forEach((panel, index) => {
+    const picture = pictures[index];
+    if (!picture) return;
+    const layout = layoutOf(panel);
+    const label = spell(panelLabel(panel, title));
+    setAttributes(picture, { ...pictureAttributes(layout), "aria-label": label });
+    const clipped = picture.querySelector("[data-layer=clipped]");
+    if (clipped) setAttributes(clipped, clipAttributes(layout));
+    fitFrame(picture, panel, layout).catch(({ message }: Error) => tell(message));
+  });
 }
 
 /** Hides the picture, which is the answer, and locks the sliders until the prediction is filed. */
@@ -60,7 +71,9 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   if (!place || !says) return;
   const title = place.querySelector("figcaption");
   if (title) title.textContent = spell(spec.title);
-  showUnits(place);
+  fitPictures(place, spec, (sentence) => {
+    says.before(element("p", { class: "fault", role: "alert" }, sentence));
+  });
   const stage = stages(place, spec.panels);
   const start = startValues(spec.inputs);
   let values: ValuesOf<I> = start;

@@ -3,6 +3,7 @@ export { escapeHtml } from "../escape.js";
 export { format, reader, spell } from "../reader.js";
 export { words } from "../words.js";
 export { element, placeOf } from "./element.js";
+export { offerFrame } from "./frames.js";
 export { chosenCar, type Garage, garage, keepGarage } from "./garage.js";
 export { type Slider, slider } from "./slider.js";
 export { drop, keep, recall } from "./store.js";

@@ -1,12 +1,8 @@
 import { escapeHtml } from "../escape.js";
-import { isChart } from "../layout.js";
-import { type FigureSpec, type Inputs, type Panel, startValues } from "../spec.js";
-import { words } from "../words.js";
+import { panelLabel } from "../layout.js";
+import { type FigureSpec, type Inputs, startValues } from "../spec.js";
 import { picture } from "./picture.js";
 import { show } from "./show.js";
-
-const panelLabel = <Values>(panel: Panel<Values>, title: string): string =>
-  isChart(panel) ? `${title}: ${words.against(panel.y.label, panel.x.label)}` : panel.label;
 
 /** A picture with its result in a sentence; on the page it comes alive under its inputs. */
 export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {

@@ -63,7 +63,9 @@ export function useBrowser() {
 
 /** Files every prediction of the page, so that all sliders open. */
 export async function fileAllPredictions(page: Page): Promise<void> {
-  for (const form of await page.locator("form.filing:visible").all()) {
+  const open = page.locator("form.filing:visible");
+  while ((await open.count()) > 0) {
+    const form = open.first();
     await form.locator("input[type=radio]").first().check();
     await form.locator("input[name$=reason]").fill("it feels so");
     await form.locator(".inline input[type=radio]").first().check();

@@ -1,0 +1,75 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { chapters, useBrowser } from "./browser.js";
+
+const { open } = useBrowser();
+
+/** Every frame, part by part, its attributes in one order. */
+const framesOf = (page: Page): Promise<string[][]> =>
+  page.evaluate(() => {
+    const told = (part: Element) => {
+      const attributes = [...part.attributes].map(({ name, value }) => `${name}="${value}"`).sort();
+      const text = part.children.length === 0 ? part.textContent : "";
+      return `${part.tagName} ${attributes.join(" ")} ${text}`;
+    };
+    return [...document.querySelectorAll("[data-frame]")].map((frame) =>
+      [frame, ...frame.querySelectorAll("*")].map(told),
+    );
+  });
+
+const loadsFrameScript = (page: Page): Promise<boolean> =>
+  page.evaluate(() =>
+    performance.getEntriesByType("resource").some(({ name }) => name.endsWith("/frame.js")),
+  );
+
+/** Waits until no frame is empty. */
+const framed = (page: Page) =>
+  page.waitForFunction(() =>
+    [...document.querySelectorAll("[data-frame]")].every(({ children }) => children.length > 0),
+  );
+
+describe.each(chapters)("axes of %s", (chapter) => {
+  it("are the kernel's for the workbook's own car in metric units, with no script of their own", async () => {
+    const { page } = await open(chapter);
+    expect((await framesOf(page)).length).toBeGreaterThan(0);
+    expect(await loadsFrameScript(page)).toBe(false);
+  });
+
+  it("come out of the page's script as they came out of the kernel", async () => {
+    const still = await open(chapter, { javaScriptEnabled: false });
+    const { page, errors } = await open(chapter);
+    await page.route("**/*.html", async (route) => {
+      const body = await (await route.fetch()).text();
+      await route.fulfill({
+        contentType: "text/html",
+        body: body.replace(/data-frame="/g, 'data-frame="of another car '),
+      });
+    });
+    await page.reload();
+    await page.waitForFunction(() => !document.querySelector('[data-frame^="of another"]'));
+    expect(await loadsFrameScript(page)).toBe(true);
+    expect(await framesOf(page)).toEqual(await framesOf(still.page));
+    expect(errors).toEqual([]);
+  });
+
+  it("show US units to a reader who chose them", async () => {
+    const { page, errors } = await open(chapter);
+    await page.getByRole("combobox", { name: "Units" }).selectOption("us");
+    await page.waitForURL("**");
+    await framed(page);
+    const texts = await page.locator("[data-frame] .axis-title").allTextContents();
+    expect(texts.join(" ")).not.toMatch(/\((N|kN|mm|m|kg|kPa|N·m\/°|N\/°|N\/mm|km\/h|m\/s²)\)/);
+    expect(errors).toEqual([]);
+  });
+
+  it("that cannot be loaded leave no false axis, and a sentence in their place", async () => {
+    const { page } = await open(chapter);
+    await page.getByRole("combobox", { name: "Units" }).selectOption("us");
+    await page.waitForURL("**");
+    await page.route("**/frame.js", (route) => route.abort());
+    await page.reload();
+    await page.locator(".figure .fault:not([hidden])", { hasText: "axes" }).first().waitFor();
+    const empty = await page.locator("[data-frame]:empty").count();
+    expect(empty).toBeGreaterThan(0);
+  });
+});
