@@ -3,6 +3,7 @@ import { handlingCarOf } from "../balance/handling-car-of.js";
 import { mirrorCar } from "../balance/mirror-car.js";
 import { type PhaseName, phaseNames, phases } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
+import type { Axles } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
 import { rearFirst } from "./feel.js";
 import { levelRoadAccelerationOf, type Venue, type VenueCorner } from "./venue.js";
@@ -15,6 +16,8 @@ export interface Cell {
   readonly balance: number;
   /** m/s² that the car can do there, on a level road */
   readonly lateralAcceleration: number;
+  /** axles whose inner wheel is in the air at that limit */
+  readonly lifted: Axles<boolean>;
   /** m/s² that it can do more than the middle of the corner asks for; below 0: too fast for it */
   readonly spare: number;
 }
@@ -52,6 +55,7 @@ function cellOf(corner: VenueCorner, phase: PhaseName, found: CarBalance): Cell 
     phase,
     balance: rearFirst(found.understeerMargin),
     lateralAcceleration: found.lateralAcceleration,
+    lifted: found.lifted,
     spare: found.lateralAcceleration - levelRoadAccelerationOf(corner),
   };
 }
