@@ -73,10 +73,13 @@ export async function fileAllPredictions(page: Page): Promise<void> {
   }
 }
 
-/** What a figure shows: its marks and its sentence. */
+/** What a figure shows: each mark with its attributes in a fixed order, and its sentence. */
 export const shownBy = (page: Page, id: string): Promise<string> =>
-  page
-    .locator(`#${id}`)
-    .evaluate((figure) =>
-      [...figure.querySelectorAll("[data-layer], .says")].map((part) => part.innerHTML).join("\n"),
-    );
+  page.locator(`#${id}`).evaluate((figure) =>
+    [...figure.querySelectorAll("[data-layer] *, .says")]
+      .map(({ tagName, attributes, textContent }) => {
+        const said = [...attributes].map(({ name, value }) => `${name}="${value}"`).sort();
+        return tagName === "P" ? textContent : [tagName, ...said, textContent].join(" ");
+      })
+      .join("\n"),
+  );
