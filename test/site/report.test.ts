@@ -15,7 +15,7 @@ const report = setUpReport(demoCar, asked);
 function run(content: string, ...options: string[]) {
   const file = join(folder, "car.json");
   writeFileSync(file, content);
-  const command = ["node_modules/tsx/dist/cli.mjs", "site/report.ts", file, ...options];
+  const command = ["node_modules/tsx/dist/cli.mjs", "site/commands/report.ts", file, ...options];
   return spawnSync(process.execPath, command, { encoding: "utf8" });
 }
 

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { carFileDocs } from "../../../../site/car-file-docs.js";
+import { carFileDocs } from "../../../../site/commands/car-file-docs.js";
 
-// Out of date? Run: npx tsx site/car-file-docs.ts && npm run format
+// Out of date? Run: npm run car-file-docs && npm run format
 const page = readFileSync("docs/car-file.md", "utf8");
 const made = carFileDocs(page);
 

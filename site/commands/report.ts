@@ -1,9 +1,10 @@
 import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { parseArgs } from "node:util";
-import { parseCar } from "../lib/car/file/parse.js";
-import { requireInRange } from "../lib/check.js";
-import { reportText } from "./report/report-text.js";
-import { setUpReport } from "./report/set-up-report.js";
+import { parseCar } from "../../lib/car/file/parse.js";
+import { requireInRange } from "../../lib/check.js";
+import { reportText } from "../report/report-text.js";
+import { setUpReport } from "../report/set-up-report.js";
 
 const USAGE = `Usage: npm run report -- car.json [--ay 9] [--speed 25] [--us] [--json]
 
@@ -15,7 +16,7 @@ const USAGE = `Usage: npm run report -- car.json [--ay 9] [--speed 25] [--us] [-
 /** Prints the report of a car file; everything that went wrong in sentences, and 1 as exit code. */
 function main(): void {
   const asked = question();
-  const read = parseCar(readFileSync(asked.file, "utf8"));
+  const read = parseCar(readFileSync(fromCaller(asked.file), "utf8"));
   if (read.faults !== undefined) throw new Error(read.faults.join("\n"));
   const report = setUpReport(read.car, asked.corner);
   for (const note of read.notes) console.error(`Note: ${note}`);
@@ -24,6 +25,9 @@ function main(): void {
     asked.json ? json() : reportText(report, read.car, asked.us ? "us" : "metric"),
   );
 }
+
+/** A path as the person who typed it means it: npm itself works at the top of the repository. */
+const fromCaller = (path: string): string => resolve(process.env.INIT_CWD ?? ".", path);
 
 function question() {
   const { values, positionals } = parseArgs({

@@ -1,13 +1,13 @@
 import { readFileSync, writeFileSync } from "node:fs";
-import { carShape } from "../lib/car/file/car-shape.js";
-import { carFileSchema } from "../lib/car/file/json-schema.js";
+import { carShape } from "../../lib/car/file/car-shape.js";
+import { carFileSchema } from "../../lib/car/file/json-schema.js";
 import {
   type GroupShape,
   type NumberShape,
   rangeInFile,
   rangeShown,
   type Shape,
-} from "../lib/car/file/shape.js";
+} from "../../lib/car/file/shape.js";
 
 /** The files that are made from the parameter table, and what must stand in them. */
 export function carFileDocs(page: string): Record<string, string> {
