@@ -9,6 +9,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import type { Outputs, Progress } from "../kernel/run.js";
+import { pages } from "../pages/pages.js";
 import { bundleChapters, bundleFrame, bundleShared } from "./bundle.js";
 import { cachedOutputs } from "./cache.js";
 import { type Chapter, chapterOf, codePage } from "./chapter.js";
@@ -18,6 +19,7 @@ import { formulaStyles } from "./fonts.js";
 import { listingPage } from "./listing-page.js";
 import { CourseError, type Notebook, readNotebook } from "./notebook.js";
 import { inRoot } from "./paths.js";
+import { writeSearchIndex } from "./search-index.js";
 import { writeSitePages } from "./site-pages.js";
 import { typecheck, writeJoined } from "./typecheck.js";
 
@@ -35,14 +37,11 @@ export function readNotebooks(folder = inRoot("notebooks")): Notebook[] {
   return names.sort().map((file) => readNotebook(`${folder}/${file}`));
 }
 
-async function writePages(
+function writeChapters(
   notebooks: readonly Notebook[],
-  outputs: ReadonlyMap<string, Outputs>,
+  chapters: readonly Chapter[],
   out: string,
-): Promise<void> {
-  const chapters = notebooks.map((notebook) =>
-    chapterOf(notebook, outputs.get(notebook.name) ?? {}),
-  );
+): void {
   const welcome = readFileSync(inRoot("site/welcome.md"), "utf8");
   writeFileSync(`${out}/index.html`, contentsPage(chapters, welcome));
   notebooks.forEach((notebook, index) => {
@@ -50,7 +49,15 @@ async function writePages(
     writeFileSync(`${out}/${notebook.name}.html`, chapterPage(chapters, index));
     writeFileSync(`${out}/${codePage(notebook)}`, listingPage(notebook, chapter));
   });
-  const formulas = await formulaStyles(chapters.map(({ html }) => html).join(""));
+}
+
+/** Writes the style sheet that all pages share, with the letters of the formulas in these pages. */
+async function writeStyles(out: string): Promise<void> {
+  const names = readdirSync(out).filter((file) => /(?<!\.code)\.html$/.test(file));
+  const bodies = names.map((file) =>
+    readFileSync(`${out}/${file}`, "utf8").replace(/^[\s\S]*<body>|<\/body>[\s\S]*$/g, ""),
+  );
+  const formulas = await formulaStyles(bodies.join(""));
   const styles = readFileSync(inRoot("site/styles/course.css"), "utf8");
   writeFileSync(`${out}/course.css`, formulas + styles);
 }
@@ -83,8 +90,13 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     await bundleFrame(`${next}/frame.js`);
     await bundleChapters(notebooks, joined, next);
     const outputs = await cachedOutputs(notebooks, progress);
-    await writePages(notebooks, outputs, next);
-    await writeSitePages(next);
+    const chapters = notebooks.map((notebook) =>
+      chapterOf(notebook, outputs.get(notebook.name) ?? {}),
+    );
+    writeChapters(notebooks, chapters, next);
+    await writeSitePages(next, chapters);
+    await writeStyles(next);
+    writeSearchIndex(next, chapters, pages);
     for (const { name } of notebooks) {
       cpSync(`${folder}/${name}.ipynb`, `${next}/${name}.ipynb`);
     }

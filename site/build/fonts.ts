@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { parseHTML } from "linkedom";
 import subsetFont from "subset-font";
+import { withoutDrawings } from "./drawings.js";
 import { inRoot } from "./paths.js";
 
 /** Each of KaTeX's fonts, and what in the HTML calls for it. */
@@ -68,7 +69,7 @@ const katexFile = (path: string) => readFileSync(inRoot(`node_modules/katex/dist
 
 /** The letters of every formula; the rest of the text is set in the reader's own fonts. */
 function lettersIn(html: string): string {
-  const { document } = parseHTML(`<body>${html}</body>`);
+  const { document } = parseHTML(`<body>${withoutDrawings(html)}</body>`);
   const formulas = [...document.querySelectorAll(".katex-html")];
   return [...new Set(formulas.map(({ textContent }) => textContent).join(""))].join("");
 }

@@ -59,3 +59,6 @@ wrapTable.table_close = () => "</table></div>";
 export function render(source: string, headings: Heading[] = []): string {
   return markdown.render(source, { headings });
 }
+
+/** A line of markdown as HTML without a paragraph around it. */
+export const renderInline = (source: string): string => markdown.renderInline(source);

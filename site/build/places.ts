@@ -1,4 +1,6 @@
 /** The pages that every page links to at its head. */
 export const places: readonly { readonly name: string; readonly label: string }[] = [
   { name: "index", label: "Chapters" },
+  { name: "words", label: "Words" },
+  { name: "search", label: "Search" },
 ];

@@ -1,6 +1,7 @@
 import { cpSync, existsSync, writeFileSync } from "node:fs";
 import { pages } from "../pages/pages.js";
 import { bundlePages } from "./bundle.js";
+import type { Chapter } from "./chapter.js";
 import { inRoot } from "./paths.js";
 import { shell } from "./shell.js";
 
@@ -9,14 +10,17 @@ export interface SitePage {
   readonly name: string;
   readonly title: string;
   readonly description: string;
-  /** HTML of the main part; it must make sense without JavaScript. */
-  readonly main: string;
+  /** HTML of the main part, from the chapters where it tells of them; it must make sense without JavaScript. */
+  readonly main: string | ((chapters: readonly Chapter[]) => string);
 }
 
 const part = (name: string, file: string): string => inRoot(`site/pages/${name}/${file}`);
 
 /** Writes every page of its own with its script and styles. */
-export async function writeSitePages(out: string): Promise<void> {
+export async function writeSitePages(
+  out: string,
+  chapters: readonly Chapter[] = [],
+): Promise<void> {
   const live = pages.filter(({ name }) => existsSync(part(name, "main.ts")));
   for (const page of pages) {
     const { name, title } = page;
@@ -24,7 +28,8 @@ export async function writeSitePages(out: string): Promise<void> {
     if (styled) cpSync(part(name, "style.css"), `${out}/${name}.css`);
     const scripts = live.includes(page) ? ["course.js", `${name}.js`] : ["course.js"];
     const styles = styled ? [`${name}.css`] : [];
-    const html = shell({ ...page, title: `${title} · Rollbook`, scripts, styles });
+    const main = typeof page.main === "string" ? page.main : page.main(chapters);
+    const html = shell({ ...page, main, title: `${title} · Rollbook`, scripts, styles });
     writeFileSync(`${out}/${name}.html`, html);
   }
   await bundlePages(
