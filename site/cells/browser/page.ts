@@ -6,5 +6,5 @@ export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";
 export { chosenCar, type Garage, garage, keepGarage } from "./garage.js";
 export { type Slider, slider } from "./slider.js";
-export { drop, keep, recall } from "./store.js";
+export { drop, keep, keptBelow, recall } from "./store.js";
 export { chooseUnits, chosenUnits } from "./units.js";

@@ -63,3 +63,19 @@ export function drop(key: string): void {
     }
   }
 }
+
+/** The text of every value whose key begins so, by the rest of its key; whether or not it can be read. */
+export function keptBelow(prefix: string): Map<string, string> {
+  const start = nameOf(prefix);
+  const names = [...namesOnDevice(), ...held.keys()].filter((name) => name.startsWith(start));
+  const own = names.filter((name) => !name.endsWith(":before"));
+  return new Map(own.map((name) => [name.slice(start.length), get(name) ?? ""]));
+}
+
+function namesOnDevice(): string[] {
+  try {
+    return Array.from({ length: localStorage.length }, (_, i) => localStorage.key(i) ?? "");
+  } catch {
+    return [];
+  }
+}

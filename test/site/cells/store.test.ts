@@ -1,11 +1,15 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { drop, keep, recall } from "../../../site/cells/browser/store.js";
+import { drop, keep, keptBelow, recall } from "../../../site/cells/browser/store.js";
 
 /** A device's store that can be told to be full. */
 function device() {
   const values = new Map<string, string>();
   const state = { full: false };
   const localStorage = {
+    get length() {
+      return values.size;
+    },
+    key: (index: number) => [...values.keys()][index] ?? null,
     getItem: (name: string) => values.get(name) ?? null,
     setItem(name: string, value: string) {
       if (state.full) throw new DOMException("full", "QuotaExceededError");
@@ -63,5 +67,21 @@ describe("the store on the device", () => {
     drop("count");
     expect(recall("count", asNumber)).toBeUndefined();
     expect(here.values.size).toBe(0);
+  });
+
+  it("lists what is kept below a name: what it could not keep too, what was there before not", () => {
+    keep("log/1", "one");
+    keep("log/1", "uno");
+    here.values.set("rollbook:log/2", "{ broken");
+    here.state.full = true;
+    keep("log/3", "three");
+    expect([...keptBelow("log/")]).toEqual([
+      ["1", '"uno"'],
+      ["2", "{ broken"],
+      ["3", '"three"'],
+    ]);
+    vi.stubGlobal("localStorage", undefined);
+    expect([...keptBelow("log/")]).toEqual([["3", '"three"']]);
+    for (const name of ["log/1", "log/2", "log/3"]) drop(name);
   });
 });
