@@ -1,0 +1,129 @@
+import { demoCar, format, type UnitSystem } from "@rollbook/lib";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type Asked, askAbout, refutation } from "../../../site/pages/questions/bank/asked.js";
+import { ideas } from "../../../site/pages/questions/bank/ideas.js";
+import { misconceptions } from "../../../site/pages/questions/bank/index.js";
+import type { Form } from "../../../site/pages/questions/bank/question.js";
+import type { Show } from "../../../site/pages/questions/bank/tell.js";
+import { anyCar } from "../../lib/car/any-car.js";
+import { bustard, otherCars } from "./other-cars.js";
+
+const showIn =
+  (units: UnitSystem): Show =>
+  (quantity, value, decimals) =>
+    format(quantity, value, decimals, units);
+const forms: readonly Form[] = ["first", "twin"];
+const all = misconceptions.flatMap((misconception) =>
+  forms.map((form) => ({ misconception, form, name: `${misconception.idea}, ${form}` })),
+);
+const names = all.map(({ name }) => name);
+const of = (name: string) => {
+  const found = all.find((one) => one.name === name);
+  if (!found) throw new Error(name);
+  return found;
+};
+
+function expectFair({ ask, choices, answer, ...rest }: Asked) {
+  expect(choices).toHaveLength(4);
+  expect(new Set(choices.map(({ text }) => text)).size).toBe(4);
+  expect(choices.filter(({ idea }) => idea === undefined)).toHaveLength(1);
+  expect(choices[answer]?.idea).toBeUndefined();
+  const words = [ask, ...choices.flatMap(({ text, because }) => [text, because])];
+  for (const text of words) {
+    expect(text).not.toMatch(/NaN|Infinity|undefined|\[object/);
+    expect(text).toMatch(/[.?]$/);
+  }
+  return rest;
+}
+
+describe("the bank", () => {
+  it("holds the fifteen misconceptions, each once", () => {
+    expect(misconceptions).toHaveLength(15);
+    expect(new Set(misconceptions.map(({ idea }) => idea)).size).toBe(15);
+  });
+
+  it("uses every wrong idea that it has a sight for", () => {
+    const used = new Set(
+      all.flatMap(({ misconception, form }) =>
+        [demoCar, ...otherCars].flatMap((car) =>
+          askAbout(car, misconception, form, showIn("metric")).choices.map(({ idea }) => idea),
+        ),
+      ),
+    );
+    expect(Object.keys(ideas).filter((idea) => !used.has(idea as keyof typeof ideas))).toEqual([]);
+  });
+
+  it("does not let anyone pass by always giving the same letter", () => {
+    for (const form of forms) {
+      const letters = misconceptions.map(
+        (one) => askAbout(demoCar, one, form, showIn("metric")).answer,
+      );
+      for (const letter of [0, 1, 2, 3]) {
+        const count = letters.filter((answer) => answer === letter).length;
+        expect(count).toBeGreaterThanOrEqual(2);
+        expect(count).toBeLessThanOrEqual(6);
+      }
+    }
+  });
+});
+
+describe.each(names)("question %s", (name) => {
+  const { misconception, form } = of(name);
+
+  it.each(["metric", "us"] as const)("is fair for the demo car in %s units", (units) => {
+    const asked = askAbout(demoCar, misconception, form, showIn(units));
+    expect(expectFair(asked)).toMatchObject({ about: demoCar.name });
+    expect(asked.instead).toBeUndefined();
+  });
+
+  it("offers the misconception itself among its wrong answers, each with an idea of its own", () => {
+    const { choices } = askAbout(demoCar, misconception, form, showIn("metric"));
+    const wrong = choices.flatMap(({ idea }) => idea ?? []);
+    expect(wrong).toContain(misconception.idea);
+    expect(new Set(wrong).size).toBe(3);
+  });
+
+  it("is fair for three other cars, about them or, with a reason, about the demo car", () => {
+    for (const car of otherCars) {
+      const asked = askAbout(car, misconception, form, showIn("metric"));
+      const { about, instead } = expectFair(asked);
+      expect(about).toBe(instead === undefined ? car.name : demoCar.name);
+      if (instead !== undefined) expect(instead).toMatch(/\.$/);
+    }
+  });
+
+  it("is asked about at least one of them itself", () => {
+    const own = otherCars.filter(
+      (car) => askAbout(car, misconception, form, showIn("metric")).instead === undefined,
+    );
+    expect(own.length).toBeGreaterThanOrEqual(1);
+  });
+});
+
+describe("any car", () => {
+  it("gets a fair question, about itself or with a reason about another", () => {
+    fc.assert(
+      fc.property(anyCar, fc.constantFrom(...names), (car, name) => {
+        const { misconception, form } = of(name);
+        expectFair(askAbout(car, misconception, form, showIn("metric")));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("without an anti-roll bar is not asked to take one off", () => {
+    const { misconception } = of("stiffer-moves-more, twin");
+    const asked = askAbout(bustard, misconception, "twin", showIn("metric"));
+    expect(asked.about).toBe(demoCar.name);
+    expect(asked.instead).toBe("it has no anti-roll bar to take off.");
+  });
+});
+
+describe("a refutation", () => {
+  it("is a link to a figure with its sliders set", () => {
+    expect(refutation("bar-helps-own-end").href).toBe(
+      "03-distribution-between-axles.html#axle-limits?rearBar=most",
+    );
+  });
+});
