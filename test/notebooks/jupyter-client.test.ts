@@ -11,7 +11,7 @@ interface WireCell {
   readonly cell_type: string;
   readonly outputs?: readonly {
     readonly output_type: string;
-    readonly data?: { "text/html"?: string };
+    readonly data?: { "text/html"?: string | readonly string[] };
   }[];
 }
 
@@ -60,7 +60,10 @@ describe("a Jupyter client with the tslab kernel", () => {
     const overTheWire = Object.fromEntries(
       cells
         .filter(({ cell_type }) => cell_type === "code")
-        .map(({ id, outputs = [] }) => [id, outputs.map(({ data }) => data?.["text/html"])]),
+        .map(({ id, outputs = [] }) => [
+          id,
+          outputs.map(({ data }) => [data?.["text/html"]].flat().join("")),
+        ]),
     );
     expect(overTheWire).toEqual(built.get(notebook?.name ?? ""));
   });

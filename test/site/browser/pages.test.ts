@@ -38,7 +38,7 @@ describe.each(pages)("page %s", (name) => {
   it.each(["light", "dark"] as const)(
     "passes axe in %s, folded and unfolded",
     async (colorScheme) => {
-      const { page } = await open(name, { colorScheme });
+      const { page } = await open(name, { colorScheme, bypassCSP: true });
       expect(await axeFaults(page)).toEqual([]);
       await fileAllPredictions(page);
       await page.evaluate(() => {
