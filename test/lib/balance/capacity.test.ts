@@ -4,6 +4,7 @@ import { axlesInTurn } from "../../../lib/balance/axle-in-turn.js";
 import { axleSideForce } from "../../../lib/balance/axle-side-force.js";
 import { axleCapacity, searchCapacity } from "../../../lib/balance/capacity.js";
 import type { HandlingCar } from "../../../lib/balance/handling-car.js";
+import { between } from "../evenly.js";
 import { anyCar } from "./cars.js";
 
 const ends = ["front", "rear"] as const;
@@ -41,7 +42,7 @@ test("quick steps and slow searches agree, from a cold and from a warm start", (
 
 test("the slope of side force is its derivative", () => {
   fc.assert(
-    fc.property(anyCar, fc.double({ min: -0.3, max: 0.3, noNaN: true }), (car, angle) => {
+    fc.property(anyCar, between(-0.3, 0.3), (car, angle) => {
       const axle = axleOf(car, "front");
       const step = 1e-6;
       const difference =
@@ -53,7 +54,7 @@ test("the slope of side force is its derivative", () => {
 
 test("the more an axle pushes or brakes, the less it holds", () => {
   fc.assert(
-    fc.property(anyCar, fc.double({ min: 0, max: 3000, noNaN: true }), (car, push) => {
+    fc.property(anyCar, between(0, 3000), (car, push) => {
       const axle = axleOf(car, "rear");
       const held = (force: number) =>
         axleSideForce({ ...axle, push: force }, 0.12, 6).force - axleSideForce(axle, 0.12, 6).force;

@@ -6,6 +6,7 @@ import type { HandlingAxle, HandlingCar } from "../../../lib/balance/handling-ca
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
 import { mirrorCar } from "../../../lib/balance/mirror-car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
+import { between } from "../evenly.js";
 import { anyCar, lightCar } from "./cars.js";
 
 const driving = { speed: 25 };
@@ -139,8 +140,8 @@ test("a map holds what single cars give", () => {
 });
 
 test("any car in any phase gives finite numbers", () => {
-  const ax = fc.double({ min: -12, max: 8, noNaN: true });
-  const jerk = fc.double({ min: -40, max: 40, noNaN: true });
+  const ax = between(-12, 8);
+  const jerk = between(-40, 40);
   fc.assert(
     fc.property(anyCar, ax, jerk, (car, longitudinalAcceleration, lateralJerk) => {
       const balance = carBalance(car, { speed: 25, longitudinalAcceleration, lateralJerk });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { HandlingAxle, HandlingCar } from "../../../lib/balance/handling-car.js";
 import { clubTyreCoefficients } from "../../../lib/tyre/club-tyre.js";
+import { between } from "../evenly.js";
 
 const degree = Math.PI / 180;
 const both = (value: number) => ({ left: value, right: value });
@@ -39,8 +40,6 @@ export const lightCar: HandlingCar = {
   front: axle,
   rear: { ...axle, rollStiffness: 20e3, rollCentreHeight: 0.12 },
 };
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 const anyAxle = fc.record({
   track: between(1.2, 1.8),

@@ -11,11 +11,11 @@ import { trim } from "../../../lib/balance/trim.js";
 import { yawMomentOf } from "../../../lib/balance/yaw-moment.js";
 import { GRAVITY } from "../../../lib/units.js";
 import { anyCar, RUNS } from "../car/any-car.js";
+import { between } from "../evenly.js";
 
 // Cars of these laws have every number anywhere in the range of the parameter table.
 
 const runs = { numRuns: RUNS };
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const speed = between(5, 60);
 
 /** A result, or nothing where the car was refused in a sentence. */

@@ -5,8 +5,8 @@ import { sharePush } from "../../../lib/balance/share-push.js";
 import { clubTyreCoefficients } from "../../../lib/tyre/club-tyre.js";
 import { combinedForce61 } from "../../../lib/tyre/magic-formula-61-combined.js";
 import { referenceTyreCoefficients } from "../../../lib/tyre/reference-tyre.js";
+import { between } from "../evenly.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const anyTyre = fc.record({
   coefficients: fc.constantFrom(clubTyreCoefficients, referenceTyreCoefficients),
   load: between(100, 8000),

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { transferLines } from "../../../lib/balance/transfer-line.js";
 import { axleLoads } from "../../../lib/load/car-in-roll.js";
 import { distributeLoadTransfer } from "../../../lib/load/distribution.js";
+import { between } from "../evenly.js";
 import { anyCar } from "./cars.js";
 
 const down = { front: false, rear: false };
@@ -10,7 +11,7 @@ const ends = ["front", "rear"] as const;
 
 test("the line gives the transfer and roll of the distribution while all wheels are down", () => {
   fc.assert(
-    fc.property(anyCar, fc.double({ min: 0.5, max: 12, noNaN: true }), (car, ay) => {
+    fc.property(anyCar, between(0.5, 12), (car, ay) => {
       const shared = distributeLoadTransfer(car, ay);
       if (shared.front.lifted || shared.rear.lifted) return;
       const lines = transferLines(car, { front: 0, rear: 0 }, down);
@@ -26,7 +27,7 @@ test("the line gives the transfer and roll of the distribution while all wheels 
 test("with one wheel in the air the line follows the distribution too", () => {
   let lifts = 0;
   fc.assert(
-    fc.property(anyCar, fc.double({ min: 8, max: 20, noNaN: true }), (car, ay) => {
+    fc.property(anyCar, between(8, 20), (car, ay) => {
       const shared = distributeLoadTransfer(car, ay);
       const lifted = { front: shared.front.lifted, rear: shared.rear.lifted };
       if (lifted.front === lifted.rear) return;

@@ -14,11 +14,12 @@ import { mirrorCar } from "../../../lib/balance/mirror-car.js";
 import { type Trim, trim } from "../../../lib/balance/trim.js";
 import { yawMomentOf } from "../../../lib/balance/yaw-moment.js";
 import { corneringStiffness61 } from "../../../lib/tyre/magic-formula-61-side.js";
+import { between } from "../evenly.js";
 import { anyCar, lightCar } from "./cars.js";
 
 const gravity = 9.80665;
-const ax = fc.double({ min: -2.5, max: 1.5, noNaN: true });
-const ay = fc.double({ min: -6, max: 6, noNaN: true });
+const ax = between(-2.5, 1.5);
+const ay = between(-6, 6);
 
 /** Forces and yaw moment on the car, summed here from what each wheel does in its place. */
 function sums(car: HandlingCar, state: Trim, speed: number) {
@@ -87,7 +88,7 @@ test("in trim forces, yaw moment, loads and overturning moment balance", () => {
 
 test("brakes and drive share their force between the axles as they are built", () => {
   fc.assert(
-    fc.property(anyCar, fc.double({ min: -2.5, max: -0.8, noNaN: true }), (car, braking) => {
+    fc.property(anyCar, between(-2.5, -0.8), (car, braking) => {
       const state = trim(car, { speed: 22, longitudinalAcceleration: braking }, 2);
       if (state === undefined) return;
       const { front, rear } = state.push;
@@ -173,7 +174,7 @@ test("held in its trim a car makes no yaw moment; with more steer it turns in", 
 });
 
 test("the held car turned over makes the opposite moment", () => {
-  const angle = fc.double({ min: -0.2, max: 0.2, noNaN: true });
+  const angle = between(-0.2, 0.2);
   fc.assert(
     fc.property(angle, angle, (sideSlip, steer) => {
       const held = yawMomentOf(lightCar, { speed: 20 }, { sideSlip, steer });

@@ -15,9 +15,9 @@ import { totalTransfer } from "../../../lib/transient/moving-loads.js";
 import { stepSteer } from "../../../lib/transient/step-steer.js";
 import { corneringStiffness61 } from "../../../lib/tyre/magic-formula-61-side.js";
 import { anyCar, lightCar } from "../balance/cars.js";
+import { between } from "../evenly.js";
 
 const gravity = 9.80665;
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const anyState = fc.record({
   lateralSpeed: between(-2, 2),
   yawRate: between(-0.6, 0.6),

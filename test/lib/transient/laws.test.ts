@@ -4,10 +4,10 @@ import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
 import { drive } from "../../../lib/transient/drive.js";
 import { stepSteer } from "../../../lib/transient/step-steer.js";
 import { anyCar, RUNS } from "../car/any-car.js";
+import { between } from "../evenly.js";
 
 // Cars of these laws have every number anywhere in the range of the parameter table.
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const speed = between(5, 60);
 
 /** A result, or nothing where the car was refused. */

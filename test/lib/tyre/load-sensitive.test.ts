@@ -9,9 +9,10 @@ import {
   simpleTyre,
 } from "../../../lib/tyre/load-sensitive.js";
 import { pairLoads, pairPeakSideForce } from "../../../lib/tyre/pair.js";
+import { between } from "../evenly.js";
 
 const tyre = loadSensitiveTyre(simpleTyre);
-const share = fc.double({ min: 0, max: 1, noNaN: true });
+const share = between(0, 1);
 
 test("friction falls by the sensitivity for each newton", () => {
   expect(frictionAtLoad(simpleTyre, 4000)).toBeCloseTo(1.3 - 0.2, 12); // by hand
