@@ -29,6 +29,11 @@ export const words = {
   outOfRange: (name: string, from: string, to: string, unit: string, given: string) =>
     `${name} takes ${`${from} to ${to} ${unit}`.trim()}, not ${given}.`,
   notDrawn: (reason: string) => `Not drawn: ${reason}`,
+  link: "Link to this state",
+  linkCopied: "Copied.",
+  linkInBar: "The link is in the address bar.",
+  noSuchInput: (name: string) => `The link sets “${name}”, which this figure does not have.`,
+  notANumber: (name: string, given: string) => `${name} takes a number, not “${given}”.`,
   noAxes: "The axes for your car could not be loaded; load the page again.",
   yourAnswer: "Your answer",
   check: "Check",

@@ -6,6 +6,7 @@ import { type FigureSpec, type Inputs, type Panel, startValues, type ValuesOf } 
 import { setAttributes } from "../svg-element.js";
 import { words } from "../words.js";
 import { element, placeOf } from "./element.js";
+import { linkFigure } from "./figure-link.js";
 import { isFiled, whenFiled } from "./filed.js";
 import { fitFrame } from "./frames.js";
 import { type Slider, slider } from "./slider.js";
@@ -77,8 +78,10 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   const stage = stages(place, spec.panels);
   const start = startValues(spec.inputs);
   let values: ValuesOf<I> = start;
+  let follow: (values: ValuesOf<I>) => void = () => {};
 
   function redraw(): void {
+    follow(values);
     try {
       const drawn = stage.map(({ draw }) => draw(values));
       const sentence = spec.says(values);
@@ -100,21 +103,23 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
     });
     sliders.set(key, made);
   }
-  function reset(): void {
-    values = start;
-    for (const [key, control] of sliders) control.set(start[key] ?? Number.NaN);
+  /** Sets all sliders: those named, and the others to where they start. */
+  function take(wanted: Readonly<Record<string, number>>): void {
+    values = { ...start, ...wanted };
+    for (const [key, control] of sliders) control.set(values[key] ?? Number.NaN);
     redraw();
   }
 
   if (sliders.size > 0) {
     const rows = [...sliders.values()].map(({ row }) => row);
     const back = element("button", { type: "button", class: "reset" }, words.reset);
-    back.addEventListener("click", reset);
+    back.addEventListener("click", () => take({}));
     const controls = element("fieldset", { class: "controls" }, ...rows, back);
     says.setAttribute("aria-live", "polite");
     place.append(controls);
     if (spec.after) lockUntilFiled(place, controls, spec.after);
+    follow = linkFigure(spec, place, controls, take);
   }
-  reset();
+  take({});
   place.dataset.live = "";
 }

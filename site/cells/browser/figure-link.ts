@@ -1,0 +1,57 @@
+import { linkToFigure, wantedFrom } from "../figure-link.js";
+import { reader, spell } from "../reader.js";
+import type { FigureSpec, Inputs, ValuesOf } from "../spec.js";
+import { words } from "../words.js";
+import { element } from "./element.js";
+
+/** Copies an address; where the browser refuses, it goes into the address bar. */
+async function copy(address: string): Promise<string> {
+  try {
+    await navigator.clipboard.writeText(address);
+    return words.linkCopied;
+  } catch {
+    history.replaceState(null, "", address);
+    return words.linkInBar;
+  }
+}
+
+/**
+ * Lets a figure be linked to with its sliders set: a button that is there once a slider has moved,
+ * and links that set them.
+ *
+ * @param take - sets the sliders
+ * @returns tells of values that the figure shows now
+ */
+export function linkFigure<I extends Inputs>(
+  { id, inputs }: Pick<FigureSpec<I>, "id" | "inputs">,
+  place: HTMLElement,
+  controls: HTMLElement,
+  take: (values: Readonly<Record<string, number>>) => void,
+): (values: ValuesOf<I>) => void {
+  const button = element("button", { type: "button", class: "link", hidden: true }, words.link);
+  const told = element("span", { class: "told", role: "status" });
+  const fault = element("p", { class: "fault", role: "alert", hidden: true });
+  controls.append(button, told, fault);
+  let end: string | undefined;
+  button.addEventListener("click", async () => {
+    if (end) told.textContent = await copy(location.href.replace(/#.*|$/s, end));
+  });
+
+  function follow(): void {
+    const wanted = wantedFrom(location.hash, id, inputs, reader.units);
+    if (!wanted) return;
+    take(wanted.values);
+    fault.textContent = spell(wanted.faults.join(" "));
+    fault.hidden = wanted.faults.length === 0;
+    requestAnimationFrame(() => place.scrollIntoView());
+  }
+  addEventListener("hashchange", follow);
+  queueMicrotask(follow);
+
+  return (values) => {
+    end = linkToFigure(id, inputs, values);
+    button.hidden = end === undefined;
+    told.textContent = "";
+    fault.hidden = true;
+  };
+}
