@@ -32,18 +32,18 @@ export function stepFigures({ step, values }: Response): StepFigures {
   const peak = Math.max(...shares);
   return {
     steady,
-    responseTime: step * crossing(shares, 0.9),
+    responseTime: timeToReach({ step, values: shares }, 0.9),
     peakTime: step * vertex(shares, shares.indexOf(peak)),
     overshoot: Math.max(0, peak - 1),
   };
 }
 
-/** Place, in samples, where a signal first reaches a level, between samples on a straight line. */
-function crossing(values: readonly number[], level: number): number {
+/** Time until a signal first reaches a level, s, on a straight line between samples; 0 if never. */
+export function timeToReach({ step, values }: Response, level: number): number {
   const i = values.findIndex((value) => value >= level);
-  if (i <= 0) return Math.max(0, i);
+  if (i <= 0) return 0;
   const [before, after] = [values[i - 1] ?? 0, values[i] ?? 0];
-  return i - 1 + (level - before) / (after - before);
+  return step * (i - 1 + (level - before) / (after - before));
 }
 
 /** Place, in samples, of the top of the parabola through a greatest value and its neighbours. */

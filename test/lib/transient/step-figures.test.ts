@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { linearStepSteer } from "../../../lib/transient/linear-car.js";
 import { rungeKuttaStep } from "../../../lib/transient/runge-kutta.js";
-import { stepFigures } from "../../../lib/transient/step-figures.js";
+import { stepFigures, timeToReach } from "../../../lib/transient/step-figures.js";
 
 const times = (count: number, step: number) => Array.from({ length: count }, (_, i) => i * step);
 
@@ -25,6 +25,14 @@ test("a first-order signal reaches 90 % after ln 10 time constants and never ove
   const figures = stepFigures({ step: 0.005, values });
   expect(figures.responseTime).toBeCloseTo(Math.LN10, 3);
   expect(figures.overshoot).toBeLessThan(1e-6);
+});
+
+test("a level is reached between two samples where the straight line says", () => {
+  const ramp = { step: 0.1, values: [0, 0, 1, 3] };
+  expect(timeToReach(ramp, 0.25)).toBeCloseTo(0.125, 12);
+  expect(timeToReach(ramp, 2)).toBeCloseTo(0.25, 12);
+  expect(timeToReach(ramp, 0)).toBe(0);
+  expect(timeToReach(ramp, 4)).toBe(0);
 });
 
 test("the published car has the published peak time and overshoot", () => {
