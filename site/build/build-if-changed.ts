@@ -11,6 +11,7 @@ function everything(): string {
   const folders = ["notebooks", "lib/dist", "site"].map(inRoot);
   return createHash("sha256")
     .update(hashFiles(folders))
+    .update(readFileSync(inRoot("docs/glossary.md")))
     .update(readFileSync(inRoot("package-lock.json")))
     .update(process.version)
     .digest("hex");

@@ -18,6 +18,7 @@ import { contentsPage } from "./contents-page.js";
 import { formulaStyles } from "./fonts.js";
 import { listingPage } from "./listing-page.js";
 import { CourseError, type Notebook, readNotebook } from "./notebook.js";
+import { writeOffline } from "./offline.js";
 import { inRoot } from "./paths.js";
 import { writeSearchIndex } from "./search-index.js";
 import { writeSitePages } from "./site-pages.js";
@@ -101,6 +102,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
       cpSync(`${folder}/${name}.ipynb`, `${next}/${name}.ipynb`);
     }
     cpSync(inRoot("LICENSE"), `${next}/LICENSE`);
+    await writeOffline(next);
     replace(next, out);
     return outputs;
   } finally {

@@ -86,3 +86,13 @@ export async function bundlePages(
   if (entryPoints.length === 0) return;
   await build({ ...common, outdir, plugins: [fromShared], entryPoints });
 }
+
+/** Writes the service worker, with the names of the files it keeps. */
+export async function bundleWorker(
+  outfile: string,
+  files: readonly string[],
+  version: string,
+): Promise<void> {
+  const define = { FILES: JSON.stringify(files), VERSION: JSON.stringify(version) };
+  await build({ ...common, outfile, define, entryPoints: [inRoot("site/offline/worker.ts")] });
+}

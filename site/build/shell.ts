@@ -21,7 +21,7 @@ const icon = `data:image/svg+xml,${encodeURIComponent(
 )}`;
 
 /** Scripts and styles from this site alone; style attributes are KaTeX's. */
-const policy = [
+export const policy = [
   "default-src 'none'",
   "script-src 'self'",
   "style-src 'self'",
@@ -70,7 +70,9 @@ export function shell(page: Shell): string {
 <title>${escapeHtml(title)}</title>
 <meta name="description" content="${escapeHtml(description)}">
 <link rel="icon" href="${icon}">
+<link rel="apple-touch-icon" href="icon-180.png">
 ${[...links, ...loads].join("\n")}
+<script defer fetchpriority="low" src="offline.js"></script>
 </head>
 <body>
 <a class="skip" href="#main">Skip to the text</a>

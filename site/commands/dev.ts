@@ -35,4 +35,6 @@ for (const folder of ["notebooks", "lib", "site"]) {
   });
 }
 rebuild();
-await reportFaults(async () => console.log(`Watching; the course is at ${await serveCourse()}`));
+await reportFaults(async () =>
+  console.log(`Watching; the course is at ${await serveCourse({ kept: false })}`),
+);

@@ -1,4 +1,5 @@
-import { createServer } from "node:http";
+import { readFileSync } from "node:fs";
+import { createServer, type ServerResponse } from "node:http";
 import sirv from "sirv";
 import { CourseError } from "../build/notebook.js";
 import { inRoot } from "../build/paths.js";
@@ -12,15 +13,25 @@ function portFromEnvironment(): number {
   return port;
 }
 
-/** Serves dist/ on this machine only; a busy port is told in one sentence. */
-export function serveCourse(): Promise<string> {
+function withdrawWorker(response: ServerResponse): void {
+  response.writeHead(200, { "Content-Type": "text/javascript", "Cache-Control": "no-store" });
+  response.end(readFileSync(inRoot("site/offline/withdraw.js")));
+}
+
+/**
+ * Serves dist/ on this machine only; a busy port is told in one sentence.
+ *
+ * @param kept - whether browsers may keep the course; while it is being written they should not
+ */
+export function serveCourse({ kept = true } = {}): Promise<string> {
   const port = portFromEnvironment();
   const files = sirv(inRoot("dist"), { dev: true });
-  const server = createServer((request, response) =>
+  const server = createServer((request, response) => {
+    if (!kept && request.url === "/sw.js") return withdrawWorker(response);
     files(request, response, () => {
       response.writeHead(404).end("There is no such page.");
-    }),
-  );
+    });
+  });
   return new Promise((resolve, reject) => {
     server.on("error", (error: NodeJS.ErrnoException) =>
       reject(
