@@ -39,8 +39,13 @@ function frictionAt(t: MagicFormula61Coefficients, df: number, dp: number, g: nu
 
 function stiffnessAt(t: MagicFormula61Coefficients, load: number, dp: number, g: number): number {
   const bend = (t.PKY2 + t.PKY5 * g * g) * (1 + t.PPY2 * dp);
-  const atLoad = Math.sin(t.PKY4 * Math.atan(load / t.FNOMIN / bend));
+  const atLoad = sinOfAtan(t.PKY4, load / t.FNOMIN / bend);
   return -t.PKY1 * t.FNOMIN * (1 + t.PPY1 * dp) * (1 - t.PKY3 * Math.abs(g)) * atLoad;
+}
+
+/** sin(n·atan x); for n = 2, the usual one, without either: 2x/(1 + x²). */
+function sinOfAtan(n: number, x: number): number {
+  return n === 2 ? (2 * x) / (1 + x * x) : Math.sin(n * Math.atan(x));
 }
 
 /**
