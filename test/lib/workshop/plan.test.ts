@@ -1,0 +1,219 @@
+import { describe, expect, test } from "vitest";
+import { phaseNames } from "../../../lib/balance/phases.js";
+import type { Car } from "../../../lib/car/car.js";
+import { demoCar } from "../../../lib/car/demo-car.js";
+import { applyChange } from "../../../lib/change/apply.js";
+import { behaviourOf } from "../../../lib/change/behaviour.js";
+import type { Change } from "../../../lib/change/change.js";
+import { restOf } from "../../../lib/statics/rest.js";
+import { exampleVenue } from "../../../lib/workshop/example-venue.js";
+import { LEAST_FELT_SHIFT } from "../../../lib/workshop/feel.js";
+import { cycleMinutes, usualMinutes } from "../../../lib/workshop/minutes.js";
+import {
+  type Plan,
+  type PlanStep,
+  withoutStep,
+  withStep,
+  withStepBefore,
+  withStepMoved,
+} from "../../../lib/workshop/plan.js";
+import { candidatesFor, proposePlan } from "../../../lib/workshop/propose.js";
+import { type SheetRow, sheetOf } from "../../../lib/workshop/sheet.js";
+import { testedChanges } from "../../../lib/workshop/single.js";
+
+const day = { car: demoCar, venue: exampleVenue, minutes: 360 };
+const stiffer: Change = { lever: "barPosition", end: "front", by: 1 };
+const softer: Change = { lever: "springRate", end: "front", by: -10e3 };
+const change = (what: Change): PlanStep => ({ kind: "change", change: what });
+const planOf = (...steps: PlanStep[]): Plan => ({ ...day, steps });
+const kindsOf = (row: SheetRow | undefined) => row?.warnings.map(({ kind }) => kind);
+
+test("a cycle takes 29 minutes with all cars out once, and 8 more for each further round", () => {
+  expect(cycleMinutes(usualMinutes)).toBe(29); // by hand: 4 + 5 + 4 + 8 + 2 + 5 + 1
+  expect(cycleMinutes(usualMinutes, 3)).toBe(45);
+});
+
+describe("a proposed plan", () => {
+  const plan = proposePlan(day);
+  const rows = sheetOf(plan);
+
+  test("starts with the baseline, returns to it once, and has one run without a change", () => {
+    const kinds = plan.steps.map(({ kind }) => kind);
+    expect(kinds[0]).toBe("baseline");
+    expect(kinds.filter((kind) => kind === "return")).toHaveLength(1);
+    expect(kinds.filter((kind) => kind === "no change")).toHaveLength(1);
+  });
+
+  test("tests one change at most from each run to the next", () => {
+    rows.slice(1).forEach((row, i) => {
+      const before = rows[i]?.car ?? demoCar;
+      expect(testedChanges(before, row.car, demoCar).length).toBeLessThanOrEqual(1);
+    });
+  });
+
+  test("has only changes that are felt somewhere and break no limit", () => {
+    for (const row of rows.filter(({ step }) => step.kind === "change")) {
+      const shifts = phaseNames.map((name) => Math.abs(row.phases?.[name] ?? 0));
+      expect(Math.max(...shifts)).toBeGreaterThanOrEqual(LEAST_FELT_SHIFT);
+      expect(row.margins.every(({ margin }) => margin >= 0)).toBe(true);
+    }
+  });
+
+  test("ends within the time there is, each run starting when the last is over", () => {
+    rows.forEach((row, i) => {
+      const { startsAt = 0, lasts = 0 } = rows[i - 1] ?? {};
+      expect(row.startsAt).toBe(startsAt + lasts);
+      expect(row.startsAt + row.lasts).toBeLessThanOrEqual(day.minutes);
+    });
+  });
+
+  test("comes back to the baseline exactly", () => {
+    const back = rows.find(({ step }) => step.kind === "return");
+    expect(back?.car).toBe(demoCar);
+  });
+
+  test("is shorter when there is less time, and still starts with the baseline", () => {
+    const short = proposePlan({ ...day, minutes: 100 });
+    expect(short.steps.map(({ kind }) => kind)).toEqual(["baseline", "change", "return"]);
+    expect(proposePlan({ ...day, minutes: 10 }).steps).toEqual([]);
+  });
+
+  test("tries each lever of an end only once", () => {
+    const places = plan.steps.flatMap((step) =>
+      step.kind === "change"
+        ? [`${step.change.lever} ${"end" in step.change && step.change.end}`]
+        : [],
+    );
+    expect(new Set(places).size).toBe(places.length);
+  });
+});
+
+test("a car without adjusters gets a plan without changes", () => {
+  const { bar: _front, adjusters: _a, ...front } = demoCar.front;
+  const { bar: _rear, adjusters: _b, ...rear } = demoCar.rear;
+  const { adjusters: _c, ...rest } = demoCar;
+  const fixed: Car = { ...rest, front, rear };
+  expect(candidatesFor(fixed)).toEqual([]);
+  const kinds = proposePlan({ ...day, car: fixed }).steps.map(({ kind }) => kind);
+  expect(kinds).toEqual(["baseline", "return", "no change"]);
+});
+
+test("a candidate is the fewest steps that are felt", () => {
+  const putBack = ["springRate", "tyrePressure", "ballast"]; // the seats are turned as well
+  for (const { change, steps } of candidatesFor(demoCar)) {
+    if (steps === 1 || putBack.includes(change.lever)) continue;
+    const fewer = { ...change, by: (change.by / steps) * (steps - 1) };
+    const before = behaviourOf(demoCar);
+    const after = behaviourOf(applyChange(demoCar, fewer), demoCar);
+    for (const name of phaseNames) {
+      const shift = after.phases[name].understeerMargin - before.phases[name].understeerMargin;
+      expect(Math.abs(shift)).toBeLessThan(LEAST_FELT_SHIFT);
+    }
+  }
+});
+
+describe("the sheet", () => {
+  const rows = sheetOf(planOf({ kind: "baseline" }, change(softer), { kind: "return" }));
+
+  test("shows balance against the run before in the sign of the reports", () => {
+    const moved = rows[1]?.phases?.middle ?? 0;
+    expect(moved).toBeGreaterThan(0); // common practice: a softer front lets the rear slide sooner
+    expect(rows[2]?.phases?.middle).toBeCloseTo(-moved, 9);
+  });
+
+  test("puts the seats of a softer spring back, and says so among what is to be done", () => {
+    const softened = rows[1];
+    expect(softened?.putBackTurns?.front.left).toBeGreaterThan(0);
+    expect(softened?.labels).toContain("front spring rate 60\u00a0N/mm → 50\u00a0N/mm");
+    expect(softened?.labels.some((label) => label.startsWith("front spring seat turns"))).toBe(
+      true,
+    );
+    const step = (1.5e-3 * 0.5) / 0.65; // half a turn of the seat, at the wheel
+    const { rideHeight } = restOf(softened?.car ?? demoCar, demoCar);
+    expect(Math.abs(rideHeight.front.left - 0.13)).toBeLessThan(step);
+  });
+
+  test("leaves the seats alone when the plan says so", () => {
+    const [, left] = sheetOf(
+      planOf({ kind: "baseline" }, { ...change(softer), putBack: "nothing" } as PlanStep),
+    );
+    expect(left?.putBackTurns).toBeUndefined();
+    expect(left?.toDo).toHaveLength(1);
+  });
+
+  test("takes no minutes for a change where none is made, and longer for springs", () => {
+    expect(rows.map(({ minutes }) => minutes.change)).toEqual([0, 33, 33]); // 25 + 8 for the seats
+  });
+
+  test("a run that changes nothing is predicted to feel like the one before", () => {
+    const [, same] = sheetOf(planOf({ kind: "baseline" }, { kind: "no change" }));
+    expect(same?.phases).toEqual({ "braking in": 0, "turn-in": 0, middle: 0, "power on": 0 });
+    expect(same?.cells.every(({ shift }) => shift === 0)).toBe(true);
+  });
+});
+
+describe("warnings", () => {
+  test("a change too small to feel is called so, with both numbers", () => {
+    const tiny = change({ lever: "toe", end: "front", by: (0.05 * Math.PI) / 180 });
+    const [, row] = sheetOf(planOf({ kind: "baseline" }, tiny));
+    expect(kindsOf(row)).toEqual(["too small to feel"]);
+    expect(row?.warnings[0]?.sentence).toContain("less than the 0.10 m/s²");
+  });
+
+  test("an event may set its own threshold", () => {
+    const steps: PlanStep[] = [{ kind: "baseline" }, change(stiffer)];
+    const rough = sheetOf({ ...day, leastFelt: 0.5, steps });
+    expect(kindsOf(rough[1])).toContain("too small to feel");
+  });
+
+  test("a change that breaks a class limit says which", () => {
+    const low = change({ lever: "seatTurns", end: "front", by: -10 });
+    const [, row] = sheetOf(planOf({ kind: "baseline" }, low));
+    const limit = row?.warnings.find(({ kind }) => kind === "limit");
+    expect(limit?.sentence).toBe(
+      "Ride height front left is outside the class limit (least allowed).",
+    );
+  });
+
+  test("a change that the car does not have is refused, and the car stays as it was", () => {
+    const [, row] = sheetOf(planOf({ kind: "baseline" }, change({ ...stiffer, by: 9 })));
+    expect(row?.car).toBe(demoCar);
+    expect(kindsOf(row)).toEqual(["refused"]);
+  });
+
+  test("a return after two changes says that the run before cannot be compared", () => {
+    const rear: Change = { lever: "barPosition", end: "rear", by: 1 };
+    const rows = sheetOf(
+      planOf({ kind: "baseline" }, change(stiffer), change(rear), { kind: "return" }),
+    );
+    expect(kindsOf(rows[3])).toContain("several changes");
+    expect(kindsOf(rows[2])).not.toContain("several changes");
+  });
+
+  test("a rear that comes earlier is worth a slow first lap", () => {
+    const rear: Change = { lever: "barPosition", end: "rear", by: 1 };
+    const [, row] = sheetOf(planOf({ kind: "baseline" }, change(rear)));
+    expect(kindsOf(row)).toEqual(["towards the rear"]);
+  });
+
+  test("a day without a baseline, or too short, says so", () => {
+    const [row] = sheetOf({ ...day, minutes: 20, steps: [change(stiffer)] });
+    expect(kindsOf(row)).toContain("order");
+    expect(kindsOf(row)).toContain("time");
+  });
+});
+
+test("steps can be exchanged, added, moved and taken out; the plan before stays as it was", () => {
+  const plan = planOf({ kind: "baseline" }, change(stiffer), { kind: "return" });
+  const kinds = (p: Plan) => p.steps.map(({ kind }) => kind);
+  expect(kinds(withStep(plan, 1, { kind: "no change" }))).toEqual([
+    "baseline",
+    "no change",
+    "return",
+  ]);
+  expect(kinds(withStepBefore(plan, 3, { kind: "no change" }))[3]).toBe("no change");
+  expect(kinds(withoutStep(plan, 2))).toEqual(["baseline", "change"]);
+  expect(kinds(withStepMoved(plan, 2, 1))).toEqual(["baseline", "return", "change"]);
+  expect(kinds(withStepMoved(plan, 7, 0))).toEqual(kinds(plan));
+  expect(kinds(plan)).toEqual(["baseline", "change", "return"]);
+});
