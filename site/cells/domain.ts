@@ -3,7 +3,7 @@ import { reader } from "./reader.js";
 import type { Interval } from "./spec.js";
 
 /** The leading digits that an axis may end with. */
-const calm = [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10];
+const calm = [1, 1.2, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 8, 9, 10];
 const hair = 1 + 1e-9; // what conversion leaves of a number that is round already
 
 function calmAbove(value: number): number {

@@ -93,7 +93,14 @@ export function startValues<I extends Inputs>(inputs: I): ValuesOf<I> {
   return Object.fromEntries(entries) as ValuesOf<I>;
 }
 
-/** The parameter with another starting value, name or range. */
+/**
+ * The parameter with another starting value, name or range.
+ *
+ * A range too narrow for the starting value is made wider by whole steps: the value is a car's own.
+ */
 export function from(parameter: Parameter, changes: Partial<Parameter>): Parameter {
-  return { ...parameter, ...changes };
+  const asked = { ...parameter, ...changes };
+  const { min, max, step, start } = asked;
+  const steps = (distance: number) => Math.max(0, Math.ceil(distance / step - 1e-9)) * step;
+  return { ...asked, min: min - steps(min - start), max: max + steps(start - max) };
 }

@@ -1,0 +1,76 @@
+import { build, type Plugin } from "esbuild";
+import type { Car } from "../../lib/car/car.js";
+import * as lib from "../../lib/index.js";
+import type { UnitSystem } from "../../lib/units.js";
+import { join } from "../../site/build/join.js";
+import type { Notebook } from "../../site/build/notebook.js";
+import { span, upTo } from "../../site/cells/domain.js";
+import { area, arrow, curve, dot, label, line } from "../../site/cells/marks.js";
+import { currentCar, format, reader } from "../../site/cells/reader.js";
+import {
+  type ExerciseSpec,
+  type FigureSpec,
+  from,
+  type Inputs,
+  type PredictSpec,
+  type WorkedSpec,
+} from "../../site/cells/spec.js";
+
+/** Everything that the cells of a chapter asked to show. */
+export interface ChapterOnCar {
+  readonly figures: readonly FigureSpec<Inputs>[];
+  readonly worked: readonly WorkedSpec[];
+  readonly predictions: readonly PredictSpec[];
+  readonly exercises: readonly ExerciseSpec[];
+}
+
+const packages: Plugin = {
+  name: "packages-by-hand",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^@rollbook\// }, ({ path }) => ({ path, namespace: "by-hand" }));
+    onLoad({ filter: /.*/, namespace: "by-hand" }, ({ path }) => ({
+      contents: `module.exports = rollbook[${JSON.stringify(path)}];`,
+    }));
+  },
+};
+
+/** A chapter as a function of what its two packages are. */
+export async function compiled(notebook: Notebook): Promise<(rollbook: unknown) => void> {
+  const { outputFiles } = await build({
+    stdin: { contents: join(notebook).source, loader: "ts" },
+    bundle: true,
+    write: false,
+    format: "iife",
+    plugins: [packages],
+  });
+  return new Function("rollbook", outputFiles[0]?.text ?? "") as (rollbook: unknown) => void;
+}
+
+/** Runs the cells of a chapter for a car, as a page does, and keeps what they asked to show. */
+export function onCar(
+  chapter: (rollbook: unknown) => void,
+  car: Car,
+  units: UnitSystem = "metric",
+) {
+  const shown = {
+    figures: [] as FigureSpec<Inputs>[],
+    worked: [] as WorkedSpec[],
+    predictions: [] as PredictSpec[],
+    exercises: [] as ExerciseSpec[],
+  };
+  const cells = {
+    ...{ area, arrow, curve, currentCar, dot, format, from, label, line, span, upTo },
+    figure: (spec: FigureSpec<Inputs>) => shown.figures.push(spec),
+    worked: (spec: WorkedSpec) => shown.worked.push(spec),
+    predict: (spec: PredictSpec) => shown.predictions.push(spec),
+    exercise: (spec: ExerciseSpec) => shown.exercises.push(spec),
+  };
+  const before = { ...reader };
+  Object.assign(reader, { car, units });
+  try {
+    chapter({ "@rollbook/lib": lib, "@rollbook/cells": cells });
+    return shown as ChapterOnCar;
+  } finally {
+    Object.assign(reader, before);
+  }
+}
