@@ -1,6 +1,8 @@
 /** The pages that every page links to at its head. */
 export const places: readonly { readonly name: string; readonly label: string }[] = [
   { name: "index", label: "Chapters" },
+  { name: "workshop", label: "Workshop" },
   { name: "words", label: "Words" },
   { name: "search", label: "Search" },
+  { name: "share", label: "Share" },
 ];

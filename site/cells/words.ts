@@ -32,6 +32,7 @@ export const words = {
   link: "Link to this state",
   linkCopied: "Copied.",
   linkInBar: "The link is in the address bar.",
+  asCode: "Show it as a QR code",
   noSuchInput: (name: string) => `The link sets “${name}”, which this figure does not have.`,
   notANumber: (name: string, given: string) => `${name} takes a number, not “${given}”.`,
   noAxes: "The axes for your car could not be loaded; load the page again.",
@@ -45,5 +46,9 @@ export const words = {
   metric: "metric units",
   us: "US units",
   figuresFor: (car: string) => `Figures for ${car}, from your garage on this device.`,
+  notForThisCar: (car: string, reason: string) =>
+    reason === ""
+      ? `Not worked out for ${car}: its file does not give what this takes.`
+      : `Not worked out for ${car}: ${reason}`,
   against: (up: string, along: string) => `${up} against ${along}`,
 } as const;

@@ -3,6 +3,7 @@ import { reader, spell } from "../reader.js";
 import type { FigureSpec, Inputs, ValuesOf } from "../spec.js";
 import { words } from "../words.js";
 import { element } from "./element.js";
+import { pageFile, shareAddress } from "./share-link.js";
 
 /** Copies an address; where the browser refuses, it goes into the address bar. */
 async function copy(address: string): Promise<string> {
@@ -34,7 +35,9 @@ export function linkFigure<I extends Inputs>(
   controls.append(button, told, fault);
   let end: string | undefined;
   button.addEventListener("click", async () => {
-    if (end) told.textContent = await copy(location.href.replace(/#.*|$/s, end));
+    if (!end) return;
+    const code = element("a", { href: shareAddress(pageFile() + end) }, words.asCode);
+    told.replaceChildren(await copy(location.href.replace(/#.*|$/s, end)), " ", code);
   });
 
   function follow(): void {

@@ -5,6 +5,7 @@ export { words } from "../words.js";
 export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";
 export { chosenCar, type Garage, garage, keepGarage } from "./garage.js";
+export { shareAddress } from "./share-link.js";
 export { type Slider, slider } from "./slider.js";
 export { drop, keep, keptBelow, recall } from "./store.js";
 export { chooseUnits, chosenUnits } from "./units.js";

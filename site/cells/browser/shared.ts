@@ -3,11 +3,15 @@ import * as lib from "@rollbook/lib";
 import { reader } from "../reader.js";
 import { chosenCar } from "./garage.js";
 import * as cells from "./index.js";
+import { dropLeftOvers } from "./left-over.js";
 import { completeMasthead } from "./masthead.js";
 import * as page from "./page.js";
+import { shareFromHere } from "./share-link.js";
 import { chosenUnits } from "./units.js";
 
 reader.units = chosenUnits();
 reader.car = chosenCar();
 Object.assign(globalThis, { rollbook: { lib, cells, page } });
 completeMasthead();
+dropLeftOvers();
+shareFromHere();
