@@ -1,0 +1,121 @@
+import { carBalance } from "../balance/car-balance.js";
+import type { Driving } from "../balance/driving.js";
+import type { HandlingCar } from "../balance/handling-car.js";
+import { GRAVITY } from "../units.js";
+import { levelRoadAccelerationOf, type VenueCorner } from "../workshop/venue.js";
+import { type CornerPath, cornerPath, pedalsAt } from "./corner-path.js";
+
+/** One place of the driven line and what the car is to do there. */
+export interface Station {
+  /** m from where braking begins */
+  readonly distance: number;
+  /** s from there */
+  readonly time: number;
+  /** m/s */
+  readonly speed: number;
+  /** 1/m */
+  readonly curvature: number;
+  /** m/s² that the tyres are asked for across the car, into the turn */
+  readonly lateralAcceleration: number;
+  readonly driving: Driving;
+}
+
+const STEP = 2; // m between stations
+
+/**
+ * Speeds along a corner whose middle is driven at some speed, with the pedals of `pedalsAt`.
+ *
+ * @param speed - m/s in the middle
+ */
+export function stationsOf(corner: VenueCorner, path: CornerPath, speed: number): Station[] {
+  const count = Math.ceil(path.end / STEP);
+  const at = (i: number) => (path.end * i) / count;
+  const squares = speedSquares(path, speed, count);
+  let time = 0;
+  return squares.map((square, i) => {
+    const now = Math.sqrt(square);
+    if (i > 0) time += (at(i) - at(i - 1)) / ((now + Math.sqrt(squares[i - 1] ?? square)) / 2);
+    return stationAt(corner, path, at(i), now, time);
+  });
+}
+
+/** v² at each station: v·dv/ds = a, from the middle backwards and forwards. */
+function speedSquares(path: CornerPath, speed: number, count: number): number[] {
+  const step = path.end / count;
+  const gain = (i: number) => 2 * step * pedalsAt(path, (i + 0.5) * step);
+  const start = Array.from({ length: count }, (_, i) => i)
+    .filter((i) => (i + 0.5) * step < path.middleFrom)
+    .reduce((square, i) => square - gain(i), speed ** 2);
+  const squares = [start];
+  for (let i = 0; i < count; i++) squares.push(Math.max(1, (squares[i] ?? start) + gain(i)));
+  return squares;
+}
+
+function stationAt(
+  corner: VenueCorner,
+  path: CornerPath,
+  distance: number,
+  speed: number,
+  time: number,
+): Station {
+  const curvature = path.curvature(distance);
+  const pedals = pedalsAt(path, distance);
+  const uphill = GRAVITY * Math.sin(Math.atan(corner.grade ?? 0));
+  return {
+    distance,
+    time,
+    speed,
+    curvature,
+    lateralAcceleration: acrossAt(corner, curvature, speed),
+    driving: {
+      speed,
+      longitudinalAcceleration: pedals + uphill,
+      lateralJerk: jerkAt(corner, path, distance, speed, pedals),
+    },
+  };
+}
+
+/** The road leans as much as the line bends: none on the straight, all of it in the middle. */
+function acrossAt(corner: VenueCorner, curvature: number, speed: number): number {
+  if (curvature === 0) return 0;
+  const banking = (corner.banking ?? 0) * curvature * corner.radius;
+  return Math.max(0, levelRoadAccelerationOf({ ...corner, speed, radius: 1 / curvature, banking }));
+}
+
+/** d(ay)/dt = v·d(ay)/ds, by a small step ahead, m/s³. */
+function jerkAt(corner: VenueCorner, path: CornerPath, at: number, speed: number, pedals: number) {
+  const ahead = 0.1; // m
+  const faster = Math.sqrt(Math.max(1, speed ** 2 + 2 * pedals * ahead));
+  const now = acrossAt(corner, path.curvature(at), speed);
+  const then = acrossAt(corner, path.curvature(at + ahead), faster);
+  return (speed * (then - now)) / ahead;
+}
+
+/** Share of what the car can do that a driver uses where it is least – common practice, no source. */
+const USED = 0.96;
+
+/**
+ * The speed in the middle at which a car uses nearly all it has where it has least, m/s.
+ *
+ * @param wanted - not more than this
+ */
+export function cornerSpeedOf(car: HandlingCar, corner: VenueCorner, wanted = 120): number {
+  let [slow, fast] = [2, wanted];
+  if (usedAt(car, corner, fast) <= USED) return fast;
+  for (let i = 0; i < 24; i++) {
+    const middle = (slow + fast) / 2;
+    if (usedAt(car, corner, middle) <= USED) slow = middle;
+    else fast = middle;
+  }
+  return slow;
+}
+
+/** The greatest share of its grip that a car uses anywhere in a corner. */
+function usedAt(car: HandlingCar, corner: VenueCorner, speed: number): number {
+  const stations = stationsOf(corner, cornerPath(corner, speed), speed);
+  const shares = stations.map(({ driving, lateralAcceleration }) => {
+    const most = carBalance(car, driving).lateralAcceleration;
+    return most > 0 ? lateralAcceleration / most : Infinity;
+  });
+  return Math.max(...shares);
+}
