@@ -19,6 +19,8 @@ export interface Option {
   readonly gain: number;
   /** m/s² by which the place that gains most comes nearer to what was asked */
   readonly most: number;
+  /** m/s² of the greatest shift the way that was asked, wanted or too much */
+  readonly reach: number;
   /** m/s² that the car can do more there, weighted */
   readonly grip: number;
   /** m/s², the mean shift elsewhere in those corners, without sign */
@@ -54,7 +56,7 @@ export function optionOf(change: Change, steps: number, question: Places): Optio
   const moved = after.map((cell, i) => cellMoved(cells[i] ?? cell, cell));
   const at = targets.map((target) => {
     const { shift, grip } = meanMoved(moved, target);
-    return { weight: target.weight, shift, grip, gain: nearer(target, shift) };
+    return { ...target, shift, grip, gain: nearer(target, shift) };
   });
   return {
     change,
@@ -64,6 +66,7 @@ export function optionOf(change: Change, steps: number, question: Places): Optio
     shift: weighted(at.map(({ weight, shift }) => [weight, shift])),
     gain: weighted(at.map(({ weight, gain }) => [weight, gain])),
     most: Math.max(...at.map(({ gain }) => gain)),
+    reach: Math.max(...at.map(({ want, shift }) => (want === 0 ? 0 : Math.sign(want) * shift))),
     grip: weighted(at.map(({ weight, grip }) => [weight, grip])),
     elsewhere: meanElsewhere(moved, targets),
   };

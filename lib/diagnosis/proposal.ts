@@ -1,4 +1,6 @@
 import { phaseNames } from "../balance/phases.js";
+import type { Car } from "../car/car.js";
+import { adjusterOf } from "../change/adjuster.js";
 import type { Change, End } from "../change/change.js";
 import { labelOf } from "../change/label.js";
 import { movedInWords, signed } from "../change/moved.js";
@@ -6,7 +8,7 @@ import type { Wheels } from "../load/wheels.js";
 import { alignmentBack } from "../statics/put-back.js";
 import { restOf } from "../statics/rest.js";
 import { toShown, type UnitSystem } from "../units.js";
-import { rearFirst } from "../workshop/feel.js";
+import { LEAST_FELT_SHIFT, rearFirst } from "../workshop/feel.js";
 import { minutesToMake } from "../workshop/minutes.js";
 import type { PhaseShifts } from "../workshop/sheet.js";
 import type { Option, Places } from "./options.js";
@@ -67,23 +69,26 @@ export function proposalOf(
     ...(putBackTurns && { putBackTurns }),
     reasons: reasonsOf(option, known),
     rank: rankOf(change, known.pressureOff),
-    merit: meritOf(option),
+    merit: meritOf(option, car),
   };
 }
 
 const ELSEWHERE_WEIGHT = 0.5;
-const MINUTE_WEIGHT = 0.01;
-const STEP_WEIGHT = 0.1;
+const MINUTE_WEIGHT = 0.02;
 
 /**
  * How good a change is for its size: what it brings of what was asked, with grip gained or lost
- * there, less half of what it moves elsewhere, all over what it brings; less a hundredth for each
- * minute of work and a tenth for each step after the first, since a large change leaves what is
- * known of the car – weights are common practice, no source.
+ * there (at most as much again), less half of what it moves elsewhere, all over what it brings;
+ * less two hundredths for each minute of work; less the share of its range that it takes beyond
+ * one step, since a large change leaves what is known of the car – common practice, no source.
  */
-export function meritOf({ change, steps, gain, grip, elsewhere }: Option): number {
-  const clean = (gain + grip - ELSEWHERE_WEIGHT * elsewhere) / gain;
-  return clean - MINUTE_WEIGHT * minutesToMake[change.lever] - STEP_WEIGHT * (steps - 1);
+export function meritOf({ change, steps, gain, grip, elsewhere }: Option, car: Car): number {
+  const grips = Math.max(-gain, Math.min(gain, grip));
+  const size = Math.max(gain, LEAST_FELT_SHIFT);
+  const clean = (gain + grips - ELSEWHERE_WEIGHT * elsewhere) / size;
+  const { min = 0, max = 0 } = adjusterOf(car, change) ?? {};
+  const taken = max > min ? Math.abs(change.by) / (max - min) : 0;
+  return clean - MINUTE_WEIGHT * minutesToMake[change.lever] - taken * (1 - 1 / steps);
 }
 
 /** Pressure comes last unless it was measured and is off at that end; so does mass put in. */

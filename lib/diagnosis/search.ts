@@ -1,13 +1,13 @@
 import { phaseNames } from "../balance/phases.js";
 import type { CarLever } from "../car/car.js";
 import { adjusterOf } from "../change/adjuster.js";
-import { canApply } from "../change/apply.js";
 import type { Change, End, EndLever } from "../change/change.js";
 import { endLenses } from "../change/levers.js";
 import { parameters } from "../parameters.js";
 import type { Margin } from "../statics/margins.js";
 import { rearFirst } from "../workshop/feel.js";
 import { leversToTry } from "../workshop/propose.js";
+import { stepCountsFor, timesSteps } from "../workshop/step-counts.js";
 import { type Option, optionOf, type Places } from "./options.js";
 
 /** A lever at one end, or of the whole car. */
@@ -31,8 +31,6 @@ export const leverPlaces: readonly LeverPlace[] = leversToTry.flatMap((lever): L
     : [{ lever }],
 );
 
-const MOST_STEPS = 6;
-
 /** The smallest change of a lever that is felt where it was asked for, or why there is none. */
 export function searchLever(place: LeverPlace, places: Places, leastFelt: number): Found {
   const step = adjusterOf(places.before.car, place as Change)?.step;
@@ -48,55 +46,47 @@ export function searchLever(place: LeverPlace, places: Places, leastFelt: number
 interface Way {
   readonly option?: Option;
   readonly why: string;
-  /** How far it came towards what was asked, m/s². */
-  readonly best: number;
+  /** How far it came the way that was asked, m/s². */
+  readonly reach: number;
+  /** More steps cannot be made either. */
+  readonly refused?: true;
 }
 
-/** The fewest steps one way that are felt; one step and the most steps tell whether to look. */
+/** The fewest steps one way that are felt; the least and the most tell whether to look. */
 function searchWay(place: LeverPlace, step: number, places: Places, leastFelt: number): Way {
-  const most = mostSteps(place, step, places);
-  if (most === 0) return { why: "It is at the end of its range.", best: -Infinity };
-  const attempt = (steps: number) => attemptAt(place, step, steps, places, leastFelt);
-  const first = attempt(1);
-  if (first.option !== undefined || first.refused || most === 1) return first;
+  const one = { ...place, by: step } as Change; // lever and end come from one table of places
+  const [least, ...more] = stepCountsFor(places.before.car, one);
+  if (least === undefined) return { why: "It is at the end of its range.", reach: -Infinity };
+  const attempt = (steps: number) => attemptAt(one, steps, places, leastFelt);
+  const first = attempt(least);
+  const most = more.pop();
+  if (first.option !== undefined || first.refused || most === undefined) return first;
   const last = attempt(most);
-  if (last.option === undefined && !last.refused) return last;
-  for (let steps = 2; steps < most; steps++) {
+  if (!last.refused && last.reach < leastFelt) return last;
+  for (const steps of more) {
     const way = attempt(steps);
     if (way.option !== undefined || way.refused) return way;
   }
   return last;
 }
 
-function mostSteps(place: LeverPlace, step: number, { before }: Places): number {
-  let steps = 0;
-  while (steps < MOST_STEPS && canApply(before.car, changeOf(place, step * (steps + 1))))
-    steps += 1;
-  return steps;
-}
-
-function changeOf(place: LeverPlace, by: number): Change {
-  return { ...place, by } as Change; // lever and end come from one table of places
-}
-
-function attemptAt(
-  place: LeverPlace,
-  step: number,
-  steps: number,
-  places: Places,
-  leastFelt: number,
-): Way & { refused?: true } {
+function attemptAt(one: Change, steps: number, places: Places, leastFelt: number): Way {
   try {
-    const option = optionOf(changeOf(place, step * steps), steps, places);
-    const best = option.gain;
+    const option = optionOf(timesSteps(one, steps), steps, places);
+    const { reach } = option;
     const [broken] = option.effect.broken;
-    if (broken !== undefined) return { why: breaks(broken), best, refused: true };
-    if (option.most >= leastFelt && option.gain > 0) return { option, why: "", best };
-    return { why: tooSmall(option, leastFelt), best };
+    if (broken !== undefined) return { why: breaks(broken), reach, refused: true };
+    if (isWorthIt(option, places, leastFelt)) return { option, why: "", reach };
+    return { why: whyNot(option, places, leastFelt), reach };
   } catch (error) {
-    if (error instanceof RangeError) return { why: error.message, best: -Infinity, refused: true };
+    if (error instanceof RangeError) return { why: error.message, reach: -Infinity, refused: true };
     throw error;
   }
+}
+
+/** Felt in one place at least, and the other places reported take back less than half of it. */
+function isWorthIt({ most, gain }: Option, { targets }: Places, leastFelt: number): boolean {
+  return most >= leastFelt && gain >= most / (2 * targets.length);
 }
 
 function breaks({ parameter, where }: Margin): string {
@@ -104,19 +94,28 @@ function breaks({ parameter, where }: Margin): string {
   return `It breaks ${limit} before it is felt there.`;
 }
 
+function whyNot(option: Option, { targets }: Places, leastFelt: number): string {
+  const { reach, most } = option;
+  if (reach <= 0) return "It moves balance the other way there.";
+  if (reach < leastFelt) return tooSmall(option, leastFelt);
+  if (targets.length > 1 && most >= leastFelt)
+    return "What it brings in one place it takes in another that was reported.";
+  return `It goes too far there: ${reach.toPrecision(2)} m/s² where less was asked.`;
+}
+
 /** Says where a change acts when it does next to nothing where it was asked for. */
-function tooSmall({ gain, most, effect }: Option, leastFelt: number): string {
-  if (gain <= 0) return "It moves balance the other way there.";
+function tooSmall({ reach, effect }: Option, leastFelt: number): string {
   const shifts = phaseNames.map((name) => ({
     name,
     size: Math.abs(rearFirst(effect.moved.phases[name].understeerMargin)),
   }));
   const top = shifts.reduce((a, b) => (b.size > a.size ? b : a));
-  const small = `It moves balance there by ${most.toPrecision(2)} m/s² at most, too little to feel`;
+  const amount = reach < 0.001 ? "by nothing" : `by ${reach.toPrecision(2)} m/s² at most`;
+  const small = `It moves balance there ${amount}, too little to feel`;
   return top.size >= leastFelt ? `${small}; it acts in ${top.name}.` : `${small}.`;
 }
 
 /** Of two ways, what the better one failed by. */
 function tellingOf(up: Way, down: Way): string {
-  return up.best >= down.best ? up.why : down.why;
+  return up.reach >= down.reach ? up.why : down.why;
 }

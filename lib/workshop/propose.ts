@@ -1,12 +1,12 @@
 import { phaseNames } from "../balance/phases.js";
 import type { Car, CarLever } from "../car/car.js";
-import { canApply } from "../change/apply.js";
 import type { Change, End, EndLever } from "../change/change.js";
 import { type Baseline, baselineOf, effectOf } from "../change/effect.js";
 import { possibleChanges } from "../change/steps.js";
 import { LEAST_FELT_SHIFT, rearFirst } from "./feel.js";
 import type { Plan, PlanStep } from "./plan.js";
 import { sheetOf } from "./sheet.js";
+import { stepCountsFor, timesSteps } from "./step-counts.js";
 import { venueSpeed } from "./venue.js";
 
 /** A change that is large enough to feel, and what it does to balance, m/s², above 0 rear first. */
@@ -33,8 +33,6 @@ export const leversToTry: readonly (EndLever | CarLever)[] = [
   "ballast",
 ];
 
-const MOST_STEPS = 6; // beyond that a change is no longer "the smallest that is felt"
-
 /**
  * The smallest change of each lever, each way, that is likely to be felt and breaks no limit.
  *
@@ -51,9 +49,8 @@ export function candidatesFor(
 }
 
 function smallestFelt(one: Change, before: Baseline, leastFelt: number): Candidate | undefined {
-  for (let steps = 1; steps <= MOST_STEPS; steps++) {
-    const change = { ...one, by: one.by * steps };
-    if (!canApply(before.car, change)) return undefined;
+  for (const steps of stepCountsFor(before.car, one)) {
+    const change = timesSteps(one, steps);
     const shift = shiftOf(change, before);
     if (shift === undefined) return undefined;
     if (Math.abs(shift) >= leastFelt) return { change, steps, shift };

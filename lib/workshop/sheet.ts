@@ -6,8 +6,8 @@ import { type Baseline, baselineOf, effectOf } from "../change/effect.js";
 import type { CarFigures } from "../change/figures.js";
 import { labelOf } from "../change/label.js";
 import type { Wheels } from "../load/wheels.js";
-import { type Margin, marginsOf } from "../statics/margins.js";
-import { type CellShift, cellsOf, shiftsOf } from "./cells.js";
+import type { Margin } from "../statics/margins.js";
+import { type Cell, type CellShift, cellsOf, shiftsOf } from "./cells.js";
 import { differenceOfSetUps } from "./difference.js";
 import { rearFirst } from "./feel.js";
 import { cycleMinutes, minutesFor, type StageMinutes, usualMinutes } from "./minutes.js";
@@ -62,18 +62,43 @@ interface Turn {
  * @throws RangeError when the car of the plan cannot stand on its springs
  */
 export function sheetOf(plan: Plan): SheetRow[] {
+  const look = lookerFor(plan);
   const rows: SheetRow[] = [];
-  for (const step of plan.steps) rows.push(rowOf(plan, step, rows));
+  for (const step of plan.steps) rows.push(rowOf(plan, step, rows, look));
   return rows;
 }
 
-function rowOf(plan: Plan, step: PlanStep, before: readonly SheetRow[]): SheetRow {
+/** What a car does at the venue. */
+interface Look {
+  readonly baseline: Baseline;
+  readonly cells: readonly Cell[];
+}
+
+/** Looks at each car of a plan once: most runs share theirs with another. */
+function lookerFor({ car: measured, venue }: Plan): (car: Car) => Look {
+  const seen = new Map<Car, Look>();
+  return (car) => {
+    const known = seen.get(car);
+    if (known !== undefined) return known;
+    const baseline = baselineOf(car, measured, venueSpeed(venue));
+    const look = { baseline, cells: cellsOf(car, venue, measured) };
+    seen.set(car, look);
+    return look;
+  };
+}
+
+function rowOf(
+  plan: Plan,
+  step: PlanStep,
+  before: readonly SheetRow[],
+  look: (car: Car) => Look,
+): SheetRow {
   const last = before.at(-1);
   const from = last?.car ?? plan.car;
-  const turn = turnOf(plan, step, from);
+  const turn = turnOf(plan, step, look(from).baseline);
   const toDo = differenceOfSetUps(from, turn.car).changes;
   const minutes = minutesOf(step, toDo);
-  const shifts = last === undefined ? undefined : shiftsBetween(plan, from, turn.car);
+  const shifts = last === undefined ? undefined : shiftsBetween(look(from), look(turn.car));
   const row = {
     step,
     run: before.length + 1,
@@ -85,38 +110,30 @@ function rowOf(plan: Plan, step: PlanStep, before: readonly SheetRow[]): SheetRo
     labels: toDo.map((change) => labelOf(change, from)),
     cells: shifts?.cells ?? [],
     ...(shifts && { phases: shifts.phases, moved: shifts.moved }),
-    margins: marginsOf(turn.car, plan.car),
+    margins: look(turn.car).baseline.margins,
   };
   return { ...row, warnings: warningsOf(row, plan, before) };
 }
 
-function turnOf(plan: Plan, step: PlanStep, from: Car): Turn {
-  if (step.kind !== "change") return { car: step.kind === "no change" ? from : plan.car };
+function turnOf({ car }: Plan, step: PlanStep, before: Baseline): Turn {
+  if (step.kind !== "change") return { car: step.kind === "no change" ? before.car : car };
   try {
-    const effect = effectOf(step.change, baselineAt(plan, from));
+    const effect = effectOf(step.change, before);
     if (step.putBack === "nothing" || effect.putBack === undefined) return { car: effect.car };
     return { car: effect.putBack.car, putBackTurns: effect.putBack.turns };
   } catch (error) {
-    if (error instanceof RangeError) return { car: from, refused: error.message };
+    if (error instanceof RangeError) return { car: before.car, refused: error.message };
     throw error;
   }
 }
 
-function baselineAt(plan: Plan, car: Car): Baseline {
-  return baselineOf(car, plan.car, venueSpeed(plan.venue));
-}
-
-function shiftsBetween(plan: Plan, from: Car, to: Car) {
-  const [before, after] = [baselineAt(plan, from), baselineAt(plan, to)];
-  const phase = (name: PhaseName) =>
-    rearFirst(
-      after.behaviour.phases[name].understeerMargin -
-        before.behaviour.phases[name].understeerMargin,
-    );
+function shiftsBetween(before: Look, after: Look) {
+  const { phases, figures } = differenceOf(after.baseline.behaviour, before.baseline.behaviour);
+  const shifts = phaseNames.map((name) => [name, rearFirst(phases[name].understeerMargin)]);
   return {
-    phases: Object.fromEntries(phaseNames.map((name) => [name, phase(name)])) as PhaseShifts,
-    cells: shiftsOf(cellsOf(from, plan.venue, plan.car), cellsOf(to, plan.venue, plan.car)),
-    moved: differenceOf(after.behaviour, before.behaviour).figures,
+    phases: Object.fromEntries(shifts) as PhaseShifts,
+    cells: shiftsOf(before.cells, after.cells),
+    moved: figures,
   };
 }
 

@@ -149,6 +149,14 @@ describe("proposals", () => {
     expect(bar?.reasons).toContain("The other way was tried and was worse.");
   });
 
+  test("ask for less where less is wanted: a change may not go too far", () => {
+    const alittle = { ...pushesInTheMiddle, balance: -1 };
+    for (const { gain, phases } of ask({ reports: [alittle] }).proposals) {
+      expect(gain).toBeGreaterThanOrEqual(LEAST_FELT_SHIFT);
+      expect(phases.middle).toBeLessThan(0.3); // by hand: one point, 0.2, and as much too far as is not felt
+    }
+  });
+
   test("weigh several reports: brakes help one, and harm the other in nothing", () => {
     const { proposals } = ask({
       reports: [looseOnBrakes, { ...pushesInTheMiddle, corner: "Dip" }],

@@ -98,11 +98,11 @@ test("a car without adjusters gets a plan without changes", () => {
   expect(kinds).toEqual(["baseline", "return", "no change"]);
 });
 
-test("a candidate is the fewest steps that are felt", () => {
+test("a candidate is the fewest steps that are felt, or the round count above", () => {
   const putBack = ["springRate", "tyrePressure", "ballast"]; // the seats are turned as well
   for (const { change, steps } of candidatesFor(demoCar)) {
     if (steps === 1 || putBack.includes(change.lever)) continue;
-    const fewer = { ...change, by: (change.by / steps) * (steps - 1) };
+    const fewer = { ...change, by: (change.by / steps) * Math.floor(0.75 * steps) };
     const before = behaviourOf(demoCar);
     const after = behaviourOf(applyChange(demoCar, fewer), demoCar);
     for (const name of phaseNames) {
@@ -110,6 +110,18 @@ test("a candidate is the fewest steps that are felt", () => {
       expect(Math.abs(shift)).toBeLessThan(LEAST_FELT_SHIFT);
     }
   }
+});
+
+test("a car with fine steps gets as large a change as one with coarse steps", () => {
+  const step = 1e3;
+  const { springRate: _, ...others } = demoCar.front.adjusters ?? {};
+  const adjusters = { ...others, springRate: { min: 40e3, max: 90e3, step } };
+  const fine: Car = { ...demoCar, front: { ...demoCar.front, adjusters } };
+  const softer = candidatesFor(fine).find(
+    ({ change }) =>
+      change.lever === "springRate" && "end" in change && change.end === "front" && change.by < 0,
+  );
+  expect(softer?.change.by).toBeLessThanOrEqual(-6e3);
 });
 
 describe("the sheet", () => {
