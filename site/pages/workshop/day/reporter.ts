@@ -1,0 +1,43 @@
+import { type EventEntry, nowStandingFor, type RunEntry, standing } from "@rollbook/lib";
+import { theLog, write } from "./logbook.js";
+import { theDay } from "./open-day.js";
+import { type DriverRun, driverRuns, sameName, setUpNamedByRun, setUpOfRun } from "./runs.js";
+
+/** The open day as it is filed. */
+export function filedDay(): EventEntry | undefined {
+  const { event } = theDay() ?? {};
+  return event === undefined ? undefined : nowStandingFor(theLog(), "event", event);
+}
+
+/** What a driver did in a run so far, with a day or without one. */
+export function driverRun(driver: string, run: number): DriverRun | undefined {
+  const event = filedDay();
+  if (event !== undefined)
+    return driverRuns(theLog(), event).find(
+      (one) => one.run === run && sameName(one.driver, driver),
+    );
+  const log = theLog();
+  const own = (setUp: string) => setUp === setUpNamedByRun(run);
+  const entries = standing(log, "run").filter(
+    (entry) => own(entry.setUp) && sameName(entry.driver, driver),
+  );
+  const ids = new Set(entries.map(({ id }) => id));
+  const reports = standing(log, "report").filter((report) => ids.has(report.run));
+  const predictions = standing(log, "prediction").filter(
+    ({ by = "", setUp }) => sameName(by, driver) && own(setUp),
+  );
+  return { driver, run, entries, reports, predictions };
+}
+
+/** The set-up of a run by its entry, or by the run's number where this device does not have it. */
+export function setUpFor(run: number): string {
+  const event = filedDay();
+  const filed = event && setUpOfRun(theLog(), event, run);
+  return filed?.id ?? setUpNamedByRun(run);
+}
+
+/** The run that a driver's reports belong to; written now where it is not in the log. */
+export function runFor(driver: string, run: number): Pick<RunEntry, "id"> {
+  const [known] = driverRun(driver, run)?.entries ?? [];
+  return known ?? write({ kind: "run", setUp: setUpFor(run), driver, run });
+}

@@ -1,0 +1,35 @@
+import { conflictsOf, type LogEntry, looseEndsOf } from "@rollbook/lib";
+import { element } from "@rollbook/page";
+import { theLog, unreadableTexts } from "../day/logbook.js";
+import { isNamedByRun } from "../day/runs.js";
+import { button, listOf } from "../parts/fields.js";
+import { saveFile } from "../parts/save-file.js";
+import { words } from "../words.js";
+
+const { log: said } = words;
+
+/** What somebody should look at: texts that cannot be read, ids used twice, references that lead nowhere. */
+export function attention(): HTMLElement[] {
+  const log = theLog();
+  const loose = looseEndsOf({ entries: log.entries.map(tiedUp) });
+  const sentences = [...conflictsOf(log).map(({ sentence }) => sentence), ...loose];
+  const texts = unreadableTexts();
+  if (sentences.length === 0 && texts.length === 0) return [];
+  const save = () => saveFile(said.unreadableName, texts.join("\n\n"), "text/plain");
+  return [
+    element("h3", {}, said.attention),
+    ...(texts.length > 0
+      ? [
+          element("p", { class: "beware" }, said.unreadable(texts.length)),
+          button("save-unreadable", said.saveUnreadable, save),
+        ]
+      : []),
+    ...(sentences.length > 0 ? [listOf(sentences)] : []),
+  ];
+}
+
+/** What names its set-up by the run's number refers to nothing that is missing: here, to itself. */
+function tiedUp(entry: LogEntry): LogEntry {
+  if (entry.kind !== "run" && entry.kind !== "prediction") return entry;
+  return isNamedByRun(entry.setUp) ? { ...entry, setUp: entry.id } : entry;
+}

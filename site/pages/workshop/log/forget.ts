@@ -1,0 +1,30 @@
+import { element } from "@rollbook/page";
+import { clearLogbook } from "../day/logbook.js";
+import { closeDay } from "../day/open-day.js";
+import { button } from "../parts/fields.js";
+import { say } from "../parts/notice.js";
+import { words } from "../words.js";
+
+const { log: said } = words;
+
+/** Forgets all, after a second yes. */
+export function forget(redraw: () => void): HTMLElement[] {
+  const place = element("p", { class: "tools" });
+  const done = () => {
+    void clearLogbook().then(() => {
+      closeDay();
+      redraw();
+      say(said.forgotten);
+    });
+  };
+  const ask = () => {
+    place.replaceChildren(
+      button("forget-sure", said.forgetSure, done),
+      button("forget-not", said.cancel, start),
+    );
+    document.getElementById("forget-not")?.focus();
+  };
+  const start = () => place.replaceChildren(button("forget", said.forgetStart, ask));
+  start();
+  return [element("h3", {}, said.forget), element("p", { class: "quiet" }, said.forgetHelp), place];
+}

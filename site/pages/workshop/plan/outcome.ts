@@ -1,0 +1,62 @@
+import { type Car, movedInWords, parameters, phaseNames, type SheetRow } from "@rollbook/lib";
+import { element, reader, spell } from "@rollbook/page";
+import { marginAmount, tightest, toDoInWords } from "../day/row-words.js";
+import { listOf } from "../parts/fields.js";
+import { fold } from "../parts/fold.js";
+import { shiftBars, shiftText } from "../parts/shift-bars.js";
+import { words } from "../words.js";
+
+const { plan } = words;
+
+/** What the model says of one run of the plan. */
+export function outcome(row: SheetRow, before: Car): HTMLElement[] {
+  const id = `run-${row.run}`;
+  const toDo = toDoInWords(row, before, reader.units);
+  const end = row.startsAt + row.lasts;
+  return [
+    element("p", { class: "when" }, plan.from(words.hours(row.startsAt), words.hours(end))),
+    ...row.warnings.map(({ sentence }) => element("p", { class: "beware" }, spell(sentence))),
+    ...(toDo.length > 0
+      ? [listOf(toDo, "to-do")]
+      : [element("p", { class: "quiet" }, plan.nothingToDo)]),
+    ...(row.phases !== undefined && row.toDo.length > 0
+      ? [shiftBars(row.phases, plan.shifts)]
+      : []),
+    fold(`${id}-margins`, plan.margins, margins(row)),
+    ...(row.toDo.length > 0 && row.moved !== undefined
+      ? [
+          fold(`${id}-corners`, plan.byCorner, byCorner(row)),
+          fold(`${id}-moves`, plan.moves, listOf(movedInWords(row.moved, reader.units))),
+        ]
+      : []),
+  ];
+}
+
+function margins({ margins: all }: SheetRow): HTMLElement {
+  if (all.length === 0) return element("p", {}, plan.noLimits);
+  const texts = tightest(all).map((margin) => {
+    const say = margin.margin < 0 ? plan.overLimit : plan.margin;
+    return say(parameters[margin.parameter].name, margin.where, marginAmount(margin, reader.units));
+  });
+  return listOf(texts);
+}
+
+/** Corners down, parts of the corner across. */
+function byCorner({ cells }: SheetRow): HTMLElement {
+  const corners = [...new Set(cells.map(({ corner }) => corner))];
+  const head = phaseNames.map((phase) => element("th", { scope: "col" }, phase));
+  const rows = corners.map((corner) => {
+    const shifts = phaseNames.map(
+      (phase) => cells.find((cell) => cell.corner === corner && cell.phase === phase)?.shift ?? 0,
+    );
+    const numbers = shifts.map((shift) => element("td", { class: "number" }, shiftText(shift)));
+    return element("tr", {}, element("th", { scope: "row" }, corner), ...numbers);
+  });
+  const heading = element("tr", {}, element("td", {}), ...head);
+  const table = element("table", {}, element("thead", {}, heading), element("tbody", {}, ...rows));
+  return element(
+    "div",
+    { class: "table", role: "region", tabindex: 0, "aria-label": plan.byCorner },
+    table,
+  );
+}

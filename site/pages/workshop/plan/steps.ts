@@ -1,0 +1,54 @@
+import {
+  adjusterOf,
+  type Car,
+  type Change,
+  type PlanStep,
+  possibleChanges,
+  type StageMinutes,
+  type StepKind,
+} from "@rollbook/lib";
+
+type ChangeStep = Extract<PlanStep, { kind: "change" }>;
+type Place = Omit<Change, "by">;
+
+/** Lever and end as one word, for a list to choose from. */
+export const placeKey = (place: Place): string =>
+  "end" in place ? `${place.lever} ${place.end}` : place.lever;
+
+/** Every lever of a car, and the one that is chosen even where this car has it not. */
+export function placesOf(car: Car, chosen: Change): Change[] {
+  const all = [...possibleChanges(car), chosen];
+  return all.filter((one, i) => all.findIndex((other) => placeKey(other) === placeKey(one)) === i);
+}
+
+/** How many steps of its adjuster a change makes. */
+export function stepsIn(change: Change, car: Car): number {
+  const step = adjusterOf(car, change)?.step ?? Math.abs(change.by);
+  return Number((change.by / step).toFixed(2));
+}
+
+/** The step with its change larger or smaller by so many steps of the adjuster; never none at all. */
+export function withSteps(step: ChangeStep, by: number, car: Car): ChangeStep {
+  const { change } = step;
+  const size = adjusterOf(car, change)?.step ?? Math.abs(change.by);
+  const next = stepsIn(change, car) + by;
+  const count = next === 0 ? by : next;
+  return { ...step, change: { ...change, by: Number((count * size).toPrecision(12)) } };
+}
+
+/** The step as another kind of step, with its note and minutes. */
+export function asKind(step: PlanStep, kind: StepKind, car: Car): PlanStep {
+  const { minutes, note } = step;
+  const kept = { ...(minutes && { minutes }), ...(note !== undefined && { note }) };
+  if (kind !== "change") return { kind, ...kept };
+  const [change] = possibleChanges(car);
+  return change === undefined ? step : { kind, change, ...kept };
+}
+
+export function withNote({ note: _, ...step }: PlanStep, note: string): PlanStep {
+  return note === "" ? (step as PlanStep) : ({ ...step, note } as PlanStep);
+}
+
+export function withMinutes(step: PlanStep, stage: keyof StageMinutes, minutes: number): PlanStep {
+  return { ...step, minutes: { ...step.minutes, [stage]: minutes } };
+}

@@ -1,0 +1,89 @@
+import { element } from "@rollbook/page";
+import { canFile, type Draft, isFiled } from "../day/draft.js";
+import { theLog } from "../day/logbook.js";
+import { fileDay, onDay, theDay } from "../day/open-day.js";
+import { button } from "../parts/fields.js";
+import { fold } from "../parts/fold.js";
+import { say } from "../parts/notice.js";
+import { refill } from "../parts/refill.js";
+import { words } from "../words.js";
+import { candidates } from "./candidates.js";
+import { dayChooser } from "./day-chooser.js";
+import { people } from "./people.js";
+import { rotationTable } from "./rotation-table.js";
+import { type Sequence, sequence } from "./sequence.js";
+import { venueEditor } from "./venue.js";
+
+const { plan } = words;
+
+/** Fills the plan's section; gives back what shows it anew. */
+export function planView(section: HTMLElement): () => void {
+  const filing = element("div", { class: "filing-plan" });
+  const turns = element("div", {});
+  let runs: Sequence | undefined;
+
+  function show(): void {
+    const day = theDay();
+    const chooser = dayChooser(show);
+    runs = day && sequence();
+    const parts = day === undefined || runs === undefined ? [] : dayParts(runs);
+    refill(section, element("h2", { tabindex: -1 }, words.views.plan), chooser, ...parts);
+    follow();
+    runs?.update("shape");
+  }
+
+  function dayParts(shown: Sequence): HTMLElement[] {
+    const day = theDay();
+    if (day === undefined) return [];
+    const redraw = () => shown.update("shape");
+    return [
+      part(plan.who, element("div", { class: "fields" }, ...people(day, redraw))),
+      part(plan.venue, corners(day)),
+      part(plan.sequence, shown.place, candidates(redraw)),
+      part(plan.rotation, turns),
+      filing,
+    ];
+  }
+
+  /** What follows from any edit at once, without touching a field. */
+  function follow(): void {
+    const day = theDay();
+    if (day === undefined) return;
+    refill(turns, ...rotationTable(day));
+    turns.parentElement?.toggleAttribute("hidden", turns.childElementCount === 0);
+    refill(filing, ...filingLine(follow));
+  }
+
+  let before = theDay();
+  onDay(() => {
+    const day = theDay();
+    const same = day?.steps === before?.steps;
+    before = day;
+    if (section.hidden) return;
+    follow();
+    if (same) runs?.update();
+  });
+  return show;
+}
+
+function part(title: string, ...content: HTMLElement[]): HTMLElement {
+  return element("div", { class: "part" }, element("h3", {}, title), ...content);
+}
+
+/** The list of corners, folded: most days it is only read. */
+function corners({ venue }: Draft): HTMLElement {
+  return fold("venue", plan.cornerCount(venue.name, venue.corners.length), ...venueEditor());
+}
+
+function filingLine(filed: () => void): (HTMLElement | string)[] {
+  const day = theDay();
+  if (day === undefined) return [];
+  if (isFiled(day, theLog())) return [element("p", { class: "quiet" }, plan.filed)];
+  if (!canFile(day)) return [element("p", { class: "quiet" }, plan.cannotFile)];
+  const file = () => {
+    fileDay();
+    say(plan.filed);
+    filed();
+  };
+  return [element("p", { class: "quiet" }, plan.notFiled), button("file-plan", plan.file, file)];
+}

@@ -1,0 +1,40 @@
+import { formatLog, type Log } from "@rollbook/lib";
+import { element } from "@rollbook/page";
+import { deviceName } from "../day/identity.js";
+import { theLog } from "../day/logbook.js";
+import { button } from "../parts/fields.js";
+import { say } from "../parts/notice.js";
+import { forFileName, saveFile } from "../parts/save-file.js";
+import { words } from "../words.js";
+
+const { report: said } = words;
+
+/** What this device wrote itself. */
+export const ownEntries = ({ entries }: Log): Log => ({
+  entries: entries.filter(({ id }) => id.startsWith(deviceName)),
+});
+
+/** Ways to give the reports to whoever keeps the log. */
+export function handOver(driver: string): HTMLElement {
+  const save = () => saveFile(said.fileName(forFileName(driver)), formatLog(ownEntries(theLog())));
+  const copy = () => {
+    const text = JSON.stringify(JSON.parse(formatLog(ownEntries(theLog()))));
+    const copied = navigator.clipboard?.writeText(text) ?? Promise.reject();
+    copied.then(
+      () => say(said.copied),
+      () => say(said.notCopied),
+    );
+  };
+  return element(
+    "div",
+    { class: "part" },
+    element("h3", {}, said.handOver),
+    element("p", {}, said.handOverHelp),
+    element(
+      "p",
+      { class: "tools" },
+      button("save-reports", said.saveFile, save),
+      button("copy-reports", said.copy, copy),
+    ),
+  );
+}

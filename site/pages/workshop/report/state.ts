@@ -1,0 +1,46 @@
+import {
+  cornerNamed,
+  faultsOfReport,
+  gradeOf,
+  type Report,
+  speedClassOf,
+  type Venue,
+} from "@rollbook/lib";
+
+/** Who reports on which run, and what is said so far. */
+export interface Reporting {
+  readonly driver: string;
+  readonly run: number;
+  readonly report: Report;
+}
+
+/** Reads what a device kept of a report that was not filed yet. */
+export function asReporting(value: unknown): Reporting | undefined {
+  const { driver, run, report } = value as Record<string, unknown>;
+  if (typeof driver !== "string" || typeof run !== "number") return undefined;
+  if (!Number.isInteger(run) || run < 1 || run > 1000) return undefined;
+  const said = faultsOfReport(report).length === 0 ? (report as Report) : {};
+  return { driver: driver.slice(0, 200), run, report: said };
+}
+
+/** The report with one answer; a corner brings its speed and grade with it where the venue knows it. */
+export function withAnswer<Field extends keyof Report>(
+  report: Report,
+  field: Field,
+  value: Report[Field],
+  venue?: Venue,
+): Report {
+  const answered = { ...report, [field]: value };
+  if (field !== "corner") return answered;
+  const { speedClass: _speed, grade: _grade, ...rest } = answered;
+  const corner = venue && cornerNamed(venue, answered.corner);
+  return corner === undefined
+    ? rest
+    : { ...rest, speedClass: speedClassOf(corner), grade: gradeOf(corner) };
+}
+
+/** The report as it is filed: without answers that say nothing. */
+export function tidied(report: Report): Report {
+  const said = Object.entries(report).filter(([, value]) => value !== undefined && value !== "");
+  return Object.fromEntries(said);
+}

@@ -1,0 +1,6 @@
+/** The views of the workshop, in the order of a day. */
+export const views = ["plan", "sheets", "run", "report", "talk", "log"] as const;
+export type View = (typeof views)[number];
+
+/** Which view an address asks for. */
+export const viewOf = (hash: string): View => views.find((view) => hash === `#${view}`) ?? "plan";

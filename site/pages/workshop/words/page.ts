@@ -1,0 +1,52 @@
+/** What the workshop says in more than one view. */
+export const page = {
+  title: "Workshop",
+  description: "Plan, run and talk over a day on a car, on this device alone",
+  opening:
+    "For whoever leads a day on a car: plan it, print what is needed, run it, collect what drivers felt, lay it beside what the model says, and keep the log.",
+  needs:
+    "The workshop works with JavaScript, on this device, with or without a network. Nothing is sent anywhere: what you write stays in this browser until you save it as a file or forget it.",
+  parts: "It has six parts",
+  views: { plan: "Plan", sheets: "Sheets", run: "Run", report: "Report", talk: "Talk", log: "Log" },
+  about: {
+    plan: "Car, place, time and people; a sequence of single changes that can be felt, with minutes, warnings and what balance should do.",
+    sheets:
+      "Run sheet, change cards, slips, letters A–D, a hand-out, and an answer key on request, on A4 or Letter.",
+    run: "The clock, the step at hand, votes with cards, notes for the instructor.",
+    report:
+      "What a driver felt: where, when, doing what, how much. For one thumb, in under two minutes.",
+    talk: "What was felt beside what was predicted, and which single change to try next.",
+    log: "Every set-up, run and report; files to take along, and files from other phones to take in.",
+  },
+  opensOn: "Opening what this device has …",
+  noDay: "No day is open yet.",
+  toPlan: "Open the example or start a day under Plan",
+  dayOpen: (name: string) => `Day: ${name}`,
+  phase: "Part of the corner",
+  shift: "Shift",
+  frontOrRear: "front first | rear first",
+  numberFault: (label: string, ends: readonly string[], unit: string, whole: boolean) =>
+    `${label} takes ${whole ? "a whole number, " : ""}${`${ends.join(" to ")} ${unit}`.trim()}.`,
+  takeBack: "Take it back",
+  kept: "Kept on this device.",
+  refused: (count: number) =>
+    `This device refuses to keep ${count === 1 ? "what you wrote last" : `${count} entries`}: its store is full or closed. It is held until you close this page; save the log as a file now.`,
+  draftRefused:
+    "This device refuses to keep the plan: its store is full or closed. It is held until you close this page; file it and save the log as a file now.",
+  minutes: (count: number) => `${count} min`,
+  hours: (minutes: number) => {
+    const [hours, rest] = [Math.floor(minutes / 60), Math.round(minutes % 60)];
+    return `${hours}:${String(rest).padStart(2, "0")}`;
+  },
+  left: "left",
+  right: "right",
+  stages: {
+    teach: "Teach",
+    predict: "Predict",
+    change: "Change",
+    drive: "Drive",
+    report: "Report",
+    debrief: "Debrief",
+    log: "Log",
+  },
+} as const;

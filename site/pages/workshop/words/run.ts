@@ -1,0 +1,2 @@
+/** What the view says. */
+export const run = {} as const;

@@ -1,0 +1,2 @@
+/** What the view says. */
+export const talk = {} as const;
