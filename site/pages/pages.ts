@@ -1,8 +1,15 @@
 import type { SitePage } from "../build/site-pages.js";
+import { questionsPage } from "./questions/page.js";
 import { searchPage } from "./search/page.js";
 import { sharePage } from "./share/page.js";
 import { wordsPage } from "./words/page.js";
 import { workshopPage } from "./workshop/page.js";
 
 /** The pages beside the chapters. */
-export const pages: readonly SitePage[] = [workshopPage, wordsPage, searchPage, sharePage];
+export const pages: readonly SitePage[] = [
+  workshopPage,
+  questionsPage,
+  wordsPage,
+  searchPage,
+  sharePage,
+];

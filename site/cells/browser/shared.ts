@@ -8,10 +8,12 @@ import { completeMasthead } from "./masthead.js";
 import * as page from "./page.js";
 import { shareFromHere } from "./share-link.js";
 import { chosenUnits } from "./units.js";
+import { offerWarmUp } from "./warm-up.js";
 
 reader.units = chosenUnits();
 reader.car = chosenCar();
 Object.assign(globalThis, { rollbook: { lib, cells, page } });
 completeMasthead();
+offerWarmUp();
 dropLeftOvers();
 shareFromHere();

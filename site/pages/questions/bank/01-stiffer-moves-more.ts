@@ -66,7 +66,7 @@ const twin: Draw = (car, tell) => {
       {
         text: "It is clearly more: the car rolls further.",
         isSo: change > nearly,
-        because: `The lean goes ${lean}, the load only ${loads}. The little that it grows is the body's weight hanging out further.`,
+        because: `The lean goes ${lean}, the load only ${loads}. The little that it grows is the body’s weight hanging out further.`,
         idea: "roll-moves-load",
       },
       {

@@ -83,7 +83,7 @@ const twin: Draw = (car, tell) => {
         idea: "less-air-grips",
       },
       {
-        text: "Nobody's: pressure changes feel and wear, not grip.",
+        text: "Nobody’s: pressure changes feel and wear, not grip.",
         isSo: Math.abs(soft) <= seen && Math.abs(hard) <= seen,
         because: `${changes} Feel changes too, and it tells you little about either.`,
         idea: "rubber-alone",

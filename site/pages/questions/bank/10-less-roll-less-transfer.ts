@@ -41,7 +41,7 @@ const first: Draw = (car, tell) => {
         idea: "less-roll-less-transfer",
       },
       {
-        text: `By about half of that, ${tell.percent(lean / 2, 0)}: the springs' part shrinks, the links keep theirs.`,
+        text: `By about half of that, ${tell.percent(lean / 2, 0)}: the springs’ part shrinks, the links keep theirs.`,
         isSo: followed > 0.25 && followed <= 0.75,
         because: `${loads}. The springs push less, since they are bent less; the bars push more, by just as much.`,
         idea: "only-links-stay",
@@ -55,7 +55,7 @@ const first: Draw = (car, tell) => {
       {
         text: "By next to nothing.",
         isSo: followed <= 0.25 && load <= 0.005,
-        because: `${loads}, ${tell.percent(load)} less, and that is only the body's weight that hangs out less. Force, height and track did not change.`,
+        because: `${loads}, ${tell.percent(load)} less, and that is only the body’s weight that hangs out less. Force, height and track did not change.`,
       },
     ],
   };

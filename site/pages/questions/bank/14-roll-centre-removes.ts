@@ -97,7 +97,7 @@ const twin: Draw = (car, tell) => {
       {
         text: "It clearly grows: the body leans further.",
         isSo: total > nearly,
-        because: `${leans} ${loads}. What little it grows is the body's weight hanging out further.`,
+        because: `${leans} ${loads}. What little it grows is the body’s weight hanging out further.`,
         idea: "roll-moves-load",
       },
     ],

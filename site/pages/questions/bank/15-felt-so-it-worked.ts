@@ -35,7 +35,7 @@ function twoChanges(car: Car, springs: number, away: number, tell: Tell) {
     alone,
     both,
     air: `${tell.pressure(away)} ${air < 0 ? "less" : "more"} in its tyres`,
-    found: `By the model the car's limit, ${tell.acceleration(limit)}, moves by ${signed(alone.springs)} with the springs alone, by ${signed(alone.air)} with the air alone, and by ${signed(both)} with both.`,
+    found: `By the model the car’s limit, ${tell.acceleration(limit)}, moves by ${signed(alone.springs)} with the springs alone, by ${signed(alone.air)} with the air alone, and by ${signed(both)} with both.`,
   };
 }
 

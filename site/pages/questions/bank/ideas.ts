@@ -65,7 +65,7 @@ const allIdeas = {
   },
   "bar-helps-own-end": {
     belief: "A stiffer bar gives grip to its own end.",
-    sight: axleLimits({ rearBar: "most" }, "A stiff rear bar: which end's limit fell?"),
+    sight: axleLimits({ rearBar: "most" }, "A stiff rear bar: which end’s limit fell?"),
   },
   "less-air-grips": {
     belief: "Less air is always more grip.",
@@ -158,7 +158,7 @@ const allIdeas = {
     belief: "The part of the load that goes through springs shrinks with the lean.",
     sight: raise(
       { height: "0" },
-      "All of the body's load goes through springs here: stiff or soft, it has to.",
+      "All of the body’s load goes through springs here: stiff or soft, it has to.",
     ),
   },
   "rubber-alone": {

@@ -1,0 +1,38 @@
+import { demoCar, format } from "@rollbook/lib";
+import type { SitePage } from "../../build/site-pages.js";
+import { escapeHtml } from "../../cells/escape.js";
+import { askAbout } from "./bank/asked.js";
+import { misconceptions } from "./bank/index.js";
+import { words } from "./words.js";
+
+/** The questions about the workbook's own car, their answers folded, for those without JavaScript. */
+function stillQuestion(asked: ReturnType<typeof askAbout>): string {
+  const items = asked.choices.map(({ text }) => `<li>${escapeHtml(text)}</li>`).join("");
+  const reasons = asked.choices
+    .map(({ because }, index) => {
+      const verdict = index === asked.answer ? words.right : words.notSo;
+      return `<li><b>${verdict}</b> ${escapeHtml(because)}</li>`;
+    })
+    .join("");
+  return (
+    `<section class="question"><p class="ask">${escapeHtml(asked.ask)}</p><ol type="A">${items}</ol>` +
+    `<details><summary>${words.theAnswer}</summary><ol type="A">${reasons}</ol></details></section>`
+  );
+}
+
+const still = (): string =>
+  misconceptions.map((one) => stillQuestion(askAbout(demoCar, one, "first", format))).join("\n");
+
+export const questionsPage: SitePage = {
+  name: "questions",
+  title: words.title,
+  description: words.description,
+  get main() {
+    return `<h1>${words.title}</h1>
+<p>${words.lead}</p>
+<noscript>
+<p>${words.withoutScript}</p>
+${still()}
+</noscript>`;
+  },
+};

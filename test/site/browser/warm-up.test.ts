@@ -1,0 +1,71 @@
+import { describe, expect, it } from "vitest";
+import { axeFaults } from "./axe.js";
+import { chapters, useBrowser } from "./browser.js";
+
+const { open, fileUrl } = useBrowser();
+const earlier = (name: string) => Number(name.slice(0, 2)) >= 2;
+
+describe.each(chapters)("warming up for %s", (chapter) => {
+  it(earlier(chapter) ? "is offered under its idea" : "is not offered", async () => {
+    const { page } = await open(chapter);
+    expect(await page.locator("h1 + p + details.warm-up").count()).toBe(earlier(chapter) ? 1 : 0);
+  });
+});
+
+describe("a warm-up", () => {
+  it("loads the questions only once it is opened, and from a folder too", async () => {
+    const { page, errors } = await open(fileUrl("03-distribution-between-axles"));
+    expect(await page.locator("script[src='questions.js']").count()).toBe(0);
+    await page.locator(".warm-up summary").click();
+    await page.locator(".warm-up form").first().waitFor();
+    expect(await page.locator(".warm-up form").count()).toBe(2);
+    expect(errors).toEqual([]);
+  });
+
+  it("is accessible, and fits a phone of 320 px, before and after an answer", async () => {
+    const { page } = await open("04-roll-centre", {
+      bypassCSP: true,
+      viewport: { width: 320, height: 740 },
+    });
+    await page.locator(".warm-up summary").click();
+    const form = page.locator(".warm-up form").first();
+    await form.waitFor();
+    expect(await axeFaults(page)).toEqual([]);
+    await form.locator("input[type=radio]").nth(1).check();
+    await form.locator(".inline input").first().check();
+    await form.locator("button").click();
+    expect(await page.locator(".warm-up .outcome").count()).toBe(1);
+    expect(await axeFaults(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      320,
+    );
+  });
+
+  it("asks something else once an answer is given, and its answers come back in the review", async () => {
+    const { page } = await open("03-distribution-between-axles");
+    const asked = async () => {
+      await page.locator(".warm-up summary").click();
+      await page.locator(".warm-up form").first().waitFor();
+      return page.locator(".warm-up legend.ask").allTextContents();
+    };
+    const before = await asked();
+    for (const form of await page.locator(".warm-up form").all()) {
+      await form.locator("input[type=radio]").first().check();
+      await form.locator(".inline input").first().check();
+    }
+    await page.locator(".warm-up form button").first().click();
+    await page.locator(".warm-up form button").first().click();
+    await page.reload();
+    const after = await asked();
+    expect(after.filter((question) => before.includes(question))).toEqual([]);
+    await page.goto(page.url().replace(/[^/]*$/, "questions.html#review"));
+    expect(await page.locator("#review li").textContent()).toBe("2 questions tomorrow");
+  });
+
+  it("says so when the questions cannot be had", async () => {
+    const { page } = await open("03-distribution-between-axles");
+    await page.route("**/questions.js", (route) => route.abort());
+    await page.locator(".warm-up summary").click();
+    await page.locator(".warm-up .fault").waitFor();
+  });
+});
