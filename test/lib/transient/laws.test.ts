@@ -1,10 +1,12 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
 import { drive } from "../../../lib/transient/drive.js";
 import { stepSteer } from "../../../lib/transient/step-steer.js";
 import { anyCar, RUNS } from "../car/any-car.js";
 import { between } from "../evenly.js";
+
+vi.setConfig({ testTimeout: 20_000 + 200 * RUNS });
 
 // Cars of these laws have every number anywhere in the range of the parameter table.
 
