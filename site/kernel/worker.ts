@@ -26,4 +26,5 @@ process.on("message", async ({ name, cells }: Job) => {
   }
   answer({ kind: "done", name, results });
 });
+process.on("disconnect", () => process.exit());
 answer({ kind: "ready" });
