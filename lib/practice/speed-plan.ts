@@ -1,4 +1,4 @@
-import { carBalance } from "../balance/car-balance.js";
+import { type CarBalance, carBalance } from "../balance/car-balance.js";
 import type { Driving } from "../balance/driving.js";
 import type { HandlingCar } from "../balance/handling-car.js";
 import { GRAVITY } from "../units.js";
@@ -102,7 +102,7 @@ const USED = 0.96;
 export function cornerSpeedOf(car: HandlingCar, corner: VenueCorner, wanted = 120): number {
   let [slow, fast] = [2, wanted];
   if (usedAt(car, corner, fast) <= USED) return fast;
-  for (let i = 0; i < 24; i++) {
+  for (let i = 0; i < 16; i++) {
     const middle = (slow + fast) / 2;
     if (usedAt(car, corner, middle) <= USED) slow = middle;
     else fast = middle;
@@ -112,10 +112,16 @@ export function cornerSpeedOf(car: HandlingCar, corner: VenueCorner, wanted = 12
 
 /** The greatest share of its grip that a car uses anywhere in a corner. */
 function usedAt(car: HandlingCar, corner: VenueCorner, speed: number): number {
-  const stations = stationsOf(corner, cornerPath(corner, speed), speed);
-  const shares = stations.map(({ driving, lateralAcceleration }) => {
-    const most = carBalance(car, driving).lateralAcceleration;
-    return most > 0 ? lateralAcceleration / most : Infinity;
-  });
-  return Math.max(...shares);
+  let last: CarBalance | undefined;
+  let greatest = 0;
+  for (const { driving, lateralAcceleration } of stationsOf(
+    corner,
+    cornerPath(corner, speed),
+    speed,
+  )) {
+    last = carBalance(car, driving, last);
+    const most = last.lateralAcceleration;
+    greatest = Math.max(greatest, most > 0 ? lateralAcceleration / most : Infinity);
+  }
+  return greatest;
 }

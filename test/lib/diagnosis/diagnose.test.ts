@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { Car } from "../../../lib/car/car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { applyChange, canApply } from "../../../lib/change/apply.js";
@@ -7,6 +7,8 @@ import { type Complaint, diagnose } from "../../../lib/diagnosis/diagnose.js";
 import { exampleVenue } from "../../../lib/workshop/example-venue.js";
 import { LEAST_FELT_SHIFT } from "../../../lib/workshop/feel.js";
 import type { Report } from "../../../lib/workshop/report.js";
+
+vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
 
 const pushesInTheMiddle: Report = {
   corner: "Long Left",

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { phaseNames } from "../../../lib/balance/phases.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { undoOf } from "../../../lib/change/change.js";
@@ -14,6 +14,8 @@ import {
 import { scoreCause, scoreNext, scoreReport } from "../../../lib/practice/score.js";
 import { marginsOf } from "../../../lib/statics/margins.js";
 import { testedChanges } from "../../../lib/workshop/single.js";
+
+vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
 
 const seeds = Array.from({ length: 24 }, (_, seed) => seed);
 const practices = seeds.map((seed) => practiceFrom(seed));

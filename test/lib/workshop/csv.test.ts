@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { formatCsv, parseCsv } from "../../../lib/workshop/csv.js";
 import { exampleLog } from "../../../lib/workshop/example-event.js";
 import { type Log, type ReportEntry, standing } from "../../../lib/workshop/log.js";
@@ -8,7 +8,10 @@ import {
   parseReports,
   reportTableColumns,
 } from "../../../lib/workshop/report-csv.js";
+import { formatVersions } from "../../../lib/workshop/version-csv.js";
 import { anyReport, anyText } from "./any-log.js";
+
+vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
 
 const fresh = () => ({ id: "desk-1", at: "2031-05-10T09:00:00.000Z" });
 
@@ -127,6 +130,23 @@ describe("the table of reports", () => {
       "Line 2: report.balance is 9 but must be a whole number from -3 to 3.",
     ]);
   });
+});
+
+test("the table of set-ups says what is new in each, and how often it was driven", () => {
+  const table = parseCsv(formatVersions(exampleLog)).table ?? [];
+  expect(table.map(([id, , follows, changes, , runs]) => [id, follows, changes, runs])).toEqual([
+    ["id", "follows", "changes", "runs"],
+    ["desk-1", "", "", "6"],
+    ["desk-3", "desk-1", "front bar position 3 → 4", "6"],
+    ["desk-4", "desk-3", "front bar position 4 → 3", "6"],
+    ["desk-5", "desk-4", "rear bar position 2 → 3", "12"], // by hand: driven in two runs
+    [
+      "desk-6",
+      "desk-5",
+      "front tyre pressure 200\u00a0kPa → 170\u00a0kPa; front brake share 66.0\u00a0% → 68.0\u00a0%",
+      "6",
+    ],
+  ]);
 });
 
 /** An empty cell says that nothing was said. */

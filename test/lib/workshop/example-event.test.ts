@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { debriefOf, reportsOn } from "../../../lib/workshop/debrief.js";
 import { exampleCars } from "../../../lib/workshop/example-cars.js";
@@ -15,6 +15,8 @@ import { rotation } from "../../../lib/workshop/rotation.js";
 import { sheetOf } from "../../../lib/workshop/sheet.js";
 import { lateralAccelerationOf } from "../../../lib/workshop/venue.js";
 import { looseEndsOf, versionsOf } from "../../../lib/workshop/versions.js";
+
+vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
 
 const runs = standing(exampleLog, "run");
 const [event] = standing(exampleLog, "event");

@@ -1,8 +1,10 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { emptyLog, type NoteEntry } from "../../../lib/workshop/log.js";
 import { conflictsOf, mergeLogs, withEntry } from "../../../lib/workshop/merge.js";
 import { anyEntry, anyLog } from "./any-log.js";
+
+vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
 
 const note = (id: string, words: string, at = "2031-05-10T09:00:00.000Z"): NoteEntry => ({
   kind: "note",

@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { phaseNames } from "../../../lib/balance/phases.js";
 import type { Car } from "../../../lib/car/car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
@@ -20,6 +20,8 @@ import {
 import { candidatesFor, proposePlan } from "../../../lib/workshop/propose.js";
 import { type SheetRow, sheetOf } from "../../../lib/workshop/sheet.js";
 import { testedChanges } from "../../../lib/workshop/single.js";
+
+vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
 
 const day = { car: demoCar, venue: exampleVenue, minutes: 360 };
 const stiffer: Change = { lever: "barPosition", end: "front", by: 1 };
