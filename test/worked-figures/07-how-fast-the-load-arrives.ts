@@ -103,7 +103,6 @@ export const pins: Pins = {
     within: 2e-4,
   },
   "ex-faster": { value: yawFrequency(60 / 3.6) / 1.5, from: "1/v" },
-  "ex-half-swing": { value: 0.5 / frequency, from: "half of one over the frequency" },
   "ex-slow-corner": {
     value: (frontDamping * lean) / 2 / frontTrack,
     from: "C·(φ/2 s)/t",
