@@ -1,2 +1,79 @@
-/** What the view says. */
-export const run = {} as const;
+/** What the run view says. */
+export const run = {
+  noRuns: "The plan has no runs yet.",
+  title: (run: number, runs: number) => `Run ${run} of ${runs}`,
+  kinds: {
+    baseline: "Baseline: the car as it is",
+    change: "One change",
+    return: "Back to the baseline",
+    "no change": "Nothing is changed, and everybody knows",
+  },
+  earlier: "Run before",
+  later: "Next run",
+  reset: "Begin the day again",
+  start: "Start the clock",
+  pause: "Hold the clock",
+  next: "Next stage",
+  back: "Stage before",
+  left: (time: string, stage: string) => `${time} left for: ${stage}`,
+  over: (time: string, stage: string) => `${time} over: ${stage}`,
+  stageOver: (stage: string) => `Time is up for: ${stage}.`,
+  onPlan: "The day is on plan.",
+  behind: (minutes: number) => `The day is ${minutes} min behind the plan.`,
+  ahead: (minutes: number) => `The day is ${minutes} min ahead of the plan.`,
+  notBegun: "The day has not begun.",
+  notesTitle: "For the instructor",
+  notes: {
+    teach: "One idea, one slider. Let the group say what they see before you name it.",
+    predict:
+      "Everybody alone first: which end slides earlier, why, how sure. Then neighbours. Nobody says yet who is right.",
+    change:
+      "One change, by two people: one does it, one reads the card aloud and checks. Put the seats where the card says.",
+    drive: "First lap slowly. The same line, the same driver, the same tyres. No lap times yet.",
+    report:
+      "Each driver alone, at once, without talking and before lap times: where, when, doing what.",
+    debrief:
+      "Their own reports first, then their predictions, then the model. Nobody is wrong: ask what was different.",
+    log: "Anything worth knowing goes into the log: tyres, wind, traffic. Then the next run.",
+  },
+  note: "Note on this step",
+  toDo: "On the car",
+  nothingToDo: "Nothing to do to the car.",
+  ready: "The car is ready: file set-up and runs",
+  readyHelp:
+    "Once the car stands as the card says. Reports of this run then belong to this set-up.",
+  begun: (count: number) =>
+    count === 0
+      ? "Filed already."
+      : `Filed: the set-up, and a run for ${count === 1 ? "one driver" : `${count} drivers`}.`,
+  isFiled: "Set-up and runs of this step are filed.",
+  notBegunRun: "The plan cannot be filed: it needs a driver, a run and a car that can stand.",
+  drives: "Who drives",
+  reports: "Reports in",
+  reportCount: (driver: string, count: number) => `${driver}: ${count}`,
+  addNote: "A note for the log",
+  keepNote: "Put it in the log",
+  noted: "In the log.",
+  wall: "Show on the wall",
+  leaveWall: "Back",
+  stagesTitle: "Stages",
+  poll: "Vote with cards",
+  question: "Question",
+  ownQuestion: "In my own words",
+  ownText: "The question",
+  right: "Right answer",
+  showRight: "Right answer, and why the others are not",
+  rightIs: (letter: string) => `Right is ${letter}.`,
+  vote: (vote: number) => (vote === 1 ? "First vote: cards up" : "Second vote, after talking"),
+  cards: (letter: string) => `Cards ${letter}`,
+  count: "Count and file",
+  advice: (share: string, sentence: string) => `${share} have it. ${sentence}`,
+  gain: (percent: string) => `Of those who were wrong at first, ${percent} now have it.`,
+  lost: "Fewer are right than before the talk.",
+  badCount: "Type whole numbers of cards, at least one in all.",
+  noQuestion: "Write the question first.",
+  first: (belief: string) => belief,
+  twin: (belief: string) => `Twin: ${belief}`,
+  instead: (why: string) => `Asked about the workbook’s own car: ${why}`,
+  letters: ["A", "B", "C", "D"],
+} as const;

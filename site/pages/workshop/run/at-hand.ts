@@ -1,0 +1,56 @@
+import { rotation, type SheetRow } from "@rollbook/lib";
+import { element, reader } from "@rollbook/page";
+import { beginRun } from "../day/begin-run.js";
+import type { Draft } from "../day/draft.js";
+import { theLog } from "../day/logbook.js";
+import { filedDay } from "../day/reporter.js";
+import { toDoInWords } from "../day/row-words.js";
+import { driverRuns, setUpOfRun } from "../day/runs.js";
+import { button, listOf } from "../parts/fields.js";
+import { say } from "../parts/notice.js";
+import { roundInWords } from "../plan/rotation-table.js";
+import { words } from "../words.js";
+
+const { run: said } = words;
+
+/** What is done to the car before this run, and the button that files it. */
+export function onTheCar(
+  day: Draft,
+  row: SheetRow,
+  before: SheetRow | undefined,
+  filed: () => void,
+): HTMLElement[] {
+  const toDo = toDoInWords(row, before?.car ?? day.car, reader.units);
+  const begin = () => {
+    const begun = beginRun(row.run);
+    say(begun === undefined ? said.notBegunRun : said.begun(begun.runs));
+    filed();
+  };
+  const event = filedDay();
+  const isFiled = event !== undefined && setUpOfRun(theLog(), event, row.run) !== undefined;
+  return [
+    element("h3", {}, said.toDo),
+    toDo.length > 0 ? listOf(toDo, "to-do") : element("p", { class: "quiet" }, said.nothingToDo),
+    element("p", { class: "quiet" }, isFiled ? said.isFiled : said.readyHelp),
+    button("begin-run", said.ready, begin, { class: "large" }),
+  ];
+}
+
+/** Who is out in which round, and who watches. */
+export function whoDrives({ drivers, cars }: Draft, run: number): HTMLElement {
+  const rounds = rotation(drivers, cars, run).map((round) =>
+    element("li", {}, roundInWords(round)),
+  );
+  return element("ol", { class: "plain" }, ...rounds);
+}
+
+/** How many reports of each driver are in, and nothing of what they say. */
+export function reportsIn({ drivers }: Draft, run: number): HTMLElement {
+  const event = filedDay();
+  const runs = event === undefined ? [] : driverRuns(theLog(), event);
+  const counts = drivers.map((driver) => {
+    const own = runs.find((one) => one.run === run && one.driver === driver);
+    return element("li", {}, said.reportCount(driver, own?.reports.length ?? 0));
+  });
+  return element("ul", { class: "counts" }, ...counts);
+}

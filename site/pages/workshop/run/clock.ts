@@ -1,0 +1,104 @@
+import { type SheetRow, stages } from "@rollbook/lib";
+
+/** Where a day stands: which run and stage, and how long it is at it. */
+export interface Clock {
+  /** 1 is the first run */
+  readonly run: number;
+  /** Place in `stages`; 0 is the first. */
+  readonly stage: number;
+  /** ms since 1970 at which the clock was started last; left out: it stands still */
+  readonly since?: number;
+  /** ms of this stage before that */
+  readonly spent: number;
+  /** ms since 1970 at which the day was begun */
+  readonly begun?: number;
+}
+
+export const stoppedClock: Clock = { run: 1, stage: 0, spent: 0 };
+
+const MINUTE = 60e3; // ms
+
+/** Milliseconds spent in the stage so far. */
+const spentAt = ({ since, spent }: Clock, now: number): number =>
+  spent + (since === undefined ? 0 : Math.max(0, now - since));
+
+/**
+ * The clock running; a day that begins in the middle of its plan begins on plan.
+ *
+ * @param due - minutes of the plan before this stage
+ */
+export function started(clock: Clock, now: number, due = 0): Clock {
+  const begun = clock.begun ?? now - due * MINUTE;
+  return clock.since === undefined ? { ...clock, since: now, begun } : clock;
+}
+
+/** The clock standing still. */
+export function paused(clock: Clock, now: number): Clock {
+  const { since: _, ...rest } = clock;
+  return { ...rest, spent: spentAt(clock, now) };
+}
+
+/** The clock at another run, at its first stage, standing still. */
+export function atRun(clock: Clock, run: number): Clock {
+  const { since: _, ...rest } = clock;
+  return { ...rest, run, stage: 0, spent: 0 };
+}
+
+/** One stage on or back; after the last stage comes the next run. It runs on if it was running. */
+export function moved(clock: Clock, by: 1 | -1, runs: number, now: number): Clock {
+  const at = (clock.run - 1) * stages.length + clock.stage + by;
+  if (at < 0 || at >= runs * stages.length) return clock;
+  const place = { run: Math.floor(at / stages.length) + 1, stage: at % stages.length, spent: 0 };
+  return { ...clock, ...place, ...(clock.since !== undefined && { since: now }) };
+}
+
+/** What a clock shows. */
+export interface Reading {
+  /** Minutes planned for the stage, all rounds driven. */
+  readonly planned: number;
+  /** Minutes left, below 0 when it is over. */
+  readonly left: number;
+  /** Minutes that the day is behind the plan, below 0: ahead of it; nothing before it was begun. */
+  readonly behind?: number;
+}
+
+/**
+ * Reads the clock against the plan.
+ *
+ * @param rounds - how often all cars go out in one run
+ */
+export function readClock(clock: Clock, row: SheetRow, rounds: number, now: number): Reading {
+  const planned = minutesOf(row, rounds)[clock.stage] ?? 0;
+  const spent = spentAt(clock, now) / MINUTE;
+  const reading = { planned, left: planned - spent };
+  if (clock.begun === undefined) return reading;
+  const due = dueAt(clock, row, rounds) + Math.min(spent, planned);
+  return { ...reading, behind: (now - clock.begun) / MINUTE - due };
+}
+
+/** Minutes of the plan before the stage at hand. */
+export function dueAt({ stage }: Clock, row: SheetRow, rounds: number): number {
+  const before = minutesOf(row, rounds).slice(0, stage);
+  return before.reduce((sum, one) => sum + one, row.startsAt);
+}
+
+/** Minutes of each stage, all rounds driven. */
+const minutesOf = (row: SheetRow, rounds: number): number[] =>
+  stages.map((stage) => row.minutes[stage] * (stage === "drive" ? rounds : 1));
+
+/** Minutes and seconds, such as "3:07" or "−0:20". */
+export function clockText(minutes: number): string {
+  const seconds = Math.ceil(minutes * 60 - 1e-6);
+  const size = Math.abs(seconds);
+  return `${seconds < 0 ? "−" : ""}${Math.floor(size / 60)}:${String(size % 60).padStart(2, "0")}`;
+}
+
+/** Reads a clock that was kept. */
+export function asClock(value: unknown): Clock | undefined {
+  const { run, stage, spent, since, begun } = value as Record<string, unknown>;
+  const whole = (it: unknown, least: number, most: number): it is number =>
+    Number.isInteger(it) && Number(it) >= least && Number(it) <= most;
+  const time = (it: unknown): it is number => Number.isFinite(it) && Number(it) >= 0;
+  if (!whole(run, 1, 1000) || !whole(stage, 0, stages.length - 1) || !time(spent)) return undefined;
+  return { run, stage, spent, ...(time(since) && { since }), ...(time(begun) && { begun }) };
+}

@@ -1,0 +1,151 @@
+import {
+  type Car,
+  type Complaint,
+  type Diagnosis,
+  diagnose,
+  type End,
+  type Proposal,
+  type Report,
+  type Tried,
+  type Venue,
+} from "@rollbook/lib";
+import { element, reader, spell } from "@rollbook/page";
+import { change as changeDay, theDay } from "../day/open-day.js";
+import { chips } from "../parts/chips.js";
+import { button, listOf } from "../parts/fields.js";
+import { fold } from "../parts/fold.js";
+import { say } from "../parts/notice.js";
+import { refill } from "../parts/refill.js";
+import { shiftBars } from "../parts/shift-bars.js";
+import { soon } from "../parts/soon.js";
+import { balanceText } from "../report/form.js";
+import { words } from "../words.js";
+import { balancesOf, placesIn, type ReportedPlace } from "./places.js";
+
+const { talk: said } = words;
+const OPEN_AT_FIRST = 3;
+
+/** What a diagnosis needs besides the choice of places. */
+export interface Case {
+  readonly car: Car;
+  readonly measured: Car;
+  readonly venue: Venue;
+  readonly reports: readonly Report[];
+  readonly tried: readonly Tried[];
+}
+
+type Pressure = keyof typeof said.pressures;
+
+const pressureOff: Readonly<Record<Pressure, readonly End[] | undefined>> = {
+  unknown: undefined,
+  right: [],
+  front: ["front"],
+  rear: ["rear"],
+  both: ["front", "rear"],
+};
+
+/** Choice of places, then the ranked single changes. */
+export function nextChange(given: Case): HTMLElement[] {
+  const places = placesIn(given.reports);
+  const chosen = new Set<ReportedPlace>(places.slice(0, 1));
+  let pressure: Pressure = "unknown";
+  const result = element("div", { id: "diagnosis" });
+  const later = soon();
+  const work = () => {
+    const reports = places.filter((place) => chosen.has(place)).flatMap((place) => place.reports);
+    if (reports.length === 0) {
+      say(said.chooseOne);
+      return;
+    }
+    say(said.working);
+    later(() => {
+      refill(result, ...answer({ ...given, reports }, pressureOff[pressure]));
+      say(result.querySelector("p")?.textContent ?? "");
+    });
+  };
+  const pressures = (Object.keys(said.pressures) as Pressure[]).map((value) => ({
+    value,
+    text: said.pressures[value],
+  }));
+  return [
+    placeChoice(places, chosen),
+    chips("pressure", said.pressure, pressures, pressure, (value) => {
+      pressure = value;
+    }),
+    button("work-out", said.workOut, work, { class: "large" }),
+    result,
+  ];
+}
+
+function placeChoice(places: readonly ReportedPlace[], chosen: Set<ReportedPlace>): HTMLElement {
+  const boxes = places.map((place, i) => {
+    const box = element("input", {
+      type: "checkbox",
+      id: `place-${i}`,
+      checked: chosen.has(place),
+    });
+    box.addEventListener("change", () => {
+      if (box.checked) chosen.add(place);
+      else chosen.delete(place);
+    });
+    const { corner = words.report.nowhere, phase = words.report.noPhase } = place;
+    const balances = balancesOf(place.reports).map(balanceText).join(" ");
+    const text = said.place(corner, phase, balances);
+    return element("label", { class: "check", for: `place-${i}` }, box, text);
+  });
+  return element("fieldset", { class: "places" }, element("legend", {}, said.which), ...boxes);
+}
+
+function answer({ ...given }: Case, off: readonly End[] | undefined): HTMLElement[] {
+  const complaint: Complaint = { ...given, ...(off && { pressureOff: off }) };
+  try {
+    return told(diagnose(complaint, reader.units));
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return [element("p", { class: "beware" }, said.cannotStand(error.message))];
+  }
+}
+
+function told({ summary, asks, proposals, notProposed }: Diagnosis): HTMLElement[] {
+  const asked = [...new Set(asks.map(({ ask }) => ask))];
+  const first = proposals.slice(0, OPEN_AT_FIRST).map(proposal);
+  const rest = proposals.slice(OPEN_AT_FIRST).map((one, i) => proposal(one, OPEN_AT_FIRST + i));
+  const others = notProposed.map(({ name, why }) => said.because(name, why));
+  return [
+    element("p", { class: "summary" }, spell(summary)),
+    ...(asked.length > 0 ? [element("h4", {}, said.asks), listOf(asked)] : []),
+    ...(first.length > 0
+      ? [
+          element("h4", {}, said.proposals),
+          element("ol", { class: "proposals" }, ...first, ...rest),
+        ]
+      : []),
+    ...(others.length > 0
+      ? [fold("not-proposed", said.others(others.length), listOf(others))]
+      : []),
+  ];
+}
+
+function proposal(one: Proposal, index: number): HTMLElement {
+  const add = () => {
+    const day = theDay();
+    if (day === undefined) return;
+    changeDay({ ...day, steps: [...day.steps, { kind: "change", change: one.change }] });
+    say(said.added);
+  };
+  return element(
+    "li",
+    {},
+    element("h5", {}, spell(one.label)),
+    listOf(one.reasons),
+    element("p", { class: "quiet" }, said.minutes(one.minutes)),
+    shiftBars(one.phases, said.effect),
+    one.putBack.length > 0
+      ? element("div", {}, element("p", {}, `${said.putBack}:`), listOf(one.putBack))
+      : element("p", { class: "quiet" }, said.nothingBack),
+    ...(one.sideEffects.length > 0
+      ? [fold(`side-${index}`, said.sideEffects, listOf(one.sideEffects))]
+      : []),
+    element("p", { class: "tools" }, button(`to-plan-${index}`, said.addToPlan, add)),
+  );
+}
