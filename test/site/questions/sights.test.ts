@@ -4,17 +4,17 @@ import { readNotebooks } from "../../../site/build/build.js";
 import { startValues } from "../../../site/cells/spec.js";
 import { ideas } from "../../../site/pages/questions/bank/ideas.js";
 import { misconceptions } from "../../../site/pages/questions/bank/index.js";
-import { figuresOf } from "./figures-of-chapter.js";
-import { otherCars } from "./other-cars.js";
+import { compiled, onCar } from "../../notebooks/chapter-on-car.js";
+import { otherCars } from "../other-cars.js";
 
-const notebooks = readNotebooks();
 const cars: readonly Car[] = [demoCar, ...otherCars];
-const figures = new Map(
-  cars.map((car) => [
-    car.name,
-    new Map(notebooks.map((notebook) => [notebook.name, figuresOf(notebook, car)])),
-  ]),
+const chapters = await Promise.all(
+  readNotebooks().map(async (notebook) => ({ name: notebook.name, run: await compiled(notebook) })),
 );
+const named = (car: Car, chapter: string, id: string) => {
+  const found = chapters.find(({ name }) => name === chapter);
+  return found && onCar(found.run, car).figures.find((figure) => figure.id === id);
+};
 
 function siValue(text: string, { quantity, min, max }: Parameter): number {
   if (text === "least") return min;
@@ -22,8 +22,8 @@ function siValue(text: string, { quantity, min, max }: Parameter): number {
 }
 
 describe.each(Object.entries(ideas))("the sight of %s", (_, { sight, belief }) => {
-  it.each(cars.map(({ name }) => name))("is there for %s, in range, and draws", (name) => {
-    const figure = figures.get(name)?.get(sight.chapter)?.get(sight.figure);
+  it.each(cars)("is there for $name, in range, and draws", (car) => {
+    const figure = named(car, sight.chapter, sight.figure);
     if (!figure) throw new Error(`${sight.chapter} has no figure ${sight.figure}`);
     expect(Object.keys(figure.inputs)).toEqual(expect.arrayContaining(Object.keys(sight.state)));
     const state = Object.entries(sight.state).map(([key, text]): [string, number] => {
@@ -37,7 +37,7 @@ describe.each(Object.entries(ideas))("the sight of %s", (_, { sight, belief }) =
     const values = { ...start, ...Object.fromEntries(state) };
     expect(figure.says(values)).not.toMatch(/NaN|undefined/);
     for (const panel of figure.panels) expect(panel.draw(values).length).toBeGreaterThan(0);
-    if (name === demoCar.name) expect(values).not.toEqual(start);
+    if (car === demoCar) expect(values).not.toEqual(start);
   });
 
   it("says what to look at, and what one would say who holds the idea", () => {
@@ -49,7 +49,7 @@ describe.each(Object.entries(ideas))("the sight of %s", (_, { sight, belief }) =
 
 describe("the chapter of a misconception", () => {
   it("is there, and no sight of it comes from a chapter that is not", () => {
-    const names = notebooks.map(({ name }) => name);
+    const names = chapters.map(({ name }) => name);
     for (const { chapter, idea } of misconceptions) {
       expect(names).toContain(chapter);
       expect(names).toContain(ideas[idea].sight.chapter);
