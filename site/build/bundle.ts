@@ -96,3 +96,9 @@ export async function bundleWorker(
   const define = { FILES: JSON.stringify(files), VERSION: JSON.stringify(version) };
   await build({ ...common, outfile, define, entryPoints: [inRoot("site/offline/worker.ts")] });
 }
+
+/** A script as text, for a page that holds its scripts in itself. */
+export async function bundledText(entryPoint: string): Promise<string> {
+  const { outputFiles } = await build({ ...common, write: false, entryPoints: [entryPoint] });
+  return outputFiles.map(({ text }) => text).join("");
+}

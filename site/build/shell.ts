@@ -49,9 +49,9 @@ function masthead(current: string): string {
   );
 }
 
-const whose = `<p class="whose" id="whose">Figures for ${escapeHtml(demoCar.name)}, the workbook’s own car.</p>`;
+export const whose = `<p class="whose" id="whose">Figures for ${escapeHtml(demoCar.name)}, the workbook’s own car.</p>`;
 
-const colophon = `<footer class="colophon"><p>Rollbook explains; it does not instruct anyone to
+export const colophon = `<footer class="colophon"><p>Rollbook explains; it does not instruct anyone to
 work on or drive a car. The maker’s manual, the class rules, local codes and licensed people come first.</p></footer>`;
 
 /** A whole page around its main part. */

@@ -3,7 +3,7 @@ import { reader, spell } from "../reader.js";
 import type { FigureSpec, Inputs, ValuesOf } from "../spec.js";
 import { words } from "../words.js";
 import { element } from "./element.js";
-import { pageFile, shareAddress } from "./share-link.js";
+import { canShare, pageFile, shareAddress } from "./share-link.js";
 
 /** Copies an address; where the browser refuses, it goes into the address bar. */
 async function copy(address: string): Promise<string> {
@@ -37,7 +37,8 @@ export function linkFigure<I extends Inputs>(
   button.addEventListener("click", async () => {
     if (!end) return;
     const code = element("a", { href: shareAddress(pageFile() + end) }, words.asCode);
-    told.replaceChildren(await copy(location.href.replace(/#.*|$/s, end)), " ", code);
+    const address = location.href.replace(/#.*|$/s, end);
+    told.replaceChildren(await copy(address), ...(canShare() ? [" ", code] : []));
   });
 
   function follow(): void {

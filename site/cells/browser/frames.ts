@@ -11,8 +11,9 @@ type DrawFrame = typeof frame;
 let arrived: (draw: DrawFrame) => void = () => {};
 let loading: Promise<DrawFrame> | undefined;
 
-/** Takes what the script of frames brings. */
+/** Takes what the script of frames brings, asked for or not. */
 export function offerFrame(draw: DrawFrame): void {
+  loading ??= Promise.resolve(draw);
   arrived(draw);
 }
 

@@ -26,9 +26,14 @@ function presentView(): string {
   return pageFile() + search + (isInView(hash) ? hash : nearestAnchor());
 }
 
-/** Lets the link at the head of the page share what is before the reader. */
+const shareLink = (): HTMLAnchorElement | null => document.querySelector('a[href^="share.html"]');
+
+/** Whether this page is one of a course that can share; a page on its own is not. */
+export const canShare = (): boolean => shareLink() !== null;
+
+/** Lets the page's link to sharing share what is before the reader. */
 export function shareFromHere(): void {
-  const link = document.querySelector<HTMLAnchorElement>('.masthead a[href="share.html"]');
+  const link = shareLink();
   link?.addEventListener("click", () => {
     link.href = shareAddress(presentView());
   });

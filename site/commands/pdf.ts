@@ -1,0 +1,44 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { parseArgs } from "node:util";
+import { CourseError } from "../build/notebook.js";
+import { inRoot } from "../build/paths.js";
+import { dateFrom, nameFrom, numbersFrom } from "../primer/options.js";
+import { partsOfCourse } from "../primer/parts.js";
+import { isPaper, writePdf } from "../primer/pdf.js";
+import { primerHtml } from "../primer/primer.js";
+import { progressTo } from "./progress.js";
+import { reportFaults } from "./report-faults.js";
+
+const usage = `Usage: npm run pdf -- --paper A4 --out course.pdf
+
+  --paper     A4 or Letter (A4 when left out)
+  --out       where it goes (course.pdf when left out)
+  --name, --date, --chapters as for npm run primer`;
+
+const { values } = parseArgs({
+  options: {
+    paper: { type: "string", default: "A4" },
+    name: { type: "string", default: "" },
+    date: { type: "string", default: new Date().toISOString().slice(0, 10) },
+    chapters: { type: "string", default: "" },
+    out: { type: "string", default: "course.pdf" },
+    help: { type: "boolean", default: false },
+  },
+});
+
+async function writeCourse(): Promise<void> {
+  if (values.help) return console.log(usage);
+  const { paper } = values;
+  if (!isPaper(paper)) throw new CourseError(`paper takes A4 or Letter, not ${paper}.`);
+  const [name, date] = [nameFrom(values.name), dateFrom(values.date)];
+  const parts = await partsOfCourse(numbersFrom(values.chapters), progressTo(process.stdout));
+  mkdirSync(inRoot(".cache"), { recursive: true });
+  const page = inRoot(".cache/course.html");
+  writeFileSync(page, primerHtml({ ...parts, name, date, scripts: [] }));
+  const out = resolve(process.env.INIT_CWD ?? ".", values.out);
+  await writePdf(page, out, paper);
+  console.log(out);
+}
+
+await reportFaults(writeCourse);

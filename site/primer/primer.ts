@@ -1,0 +1,106 @@
+import type { Chapter } from "../build/chapter.js";
+import type { Term } from "../build/glossary.js";
+import { plain, render, renderInline } from "../build/markdown.js";
+import { mentionsOf, placesOf } from "../build/mentions.js";
+import { colophon, whose } from "../build/shell.js";
+import { escapeHtml } from "../cells/escape.js";
+import { inline } from "./inline.js";
+import { ownIds, prefixOf, type Room } from "./own-ids.js";
+import { words } from "./words.js";
+
+/** What goes into the course in one file. */
+export interface Primer {
+  /** Whom it is for; left out where empty. */
+  readonly name: string;
+  /** As it is to be read, such as "25 November 2026". */
+  readonly date: string;
+  readonly chapters: readonly Chapter[];
+  readonly terms: readonly Term[];
+  /** The caution that comes first, in markdown. */
+  readonly caution: string;
+  readonly style: string;
+  /** In the order in which they run; none makes a file for paper. */
+  readonly scripts: readonly string[];
+}
+
+function contents(chapters: readonly Chapter[]): string {
+  const entries = chapters.map(({ number, title, sections }) => {
+    const own = sections.map(
+      ({ id, text }) =>
+        `<li><a href="#${prefixOf(number)}${id}">${escapeHtml(plain(text))}</a></li>`,
+    );
+    return (
+      `<li><a href="#chapter-${number}">${number} ${escapeHtml(plain(title))}</a>` +
+      `<ol>${own.join("")}</ol></li>`
+    );
+  });
+  return `<nav class="contents" aria-label="${words.contents}"><h2>${words.contents}</h2>
+<ol>${entries.join("\n")}<li><a href="#words">${words.wordList}</a></li></ol></nav>`;
+}
+
+function wordList(terms: readonly Term[]): string {
+  const entries = terms.map(
+    ({ id, name, meaning, also }) =>
+      `<dt id="word-${id}">${escapeHtml(name)}</dt><dd>${renderInline(meaning)}` +
+      (also.length > 0
+        ? ` <span class="also">(${escapeHtml(also.join(", "))})</span></dd>`
+        : "</dd>"),
+  );
+  return `<section id="words" class="words"><h1>${words.wordList}</h1><dl>${entries.join("\n")}</dl></section>`;
+}
+
+/** The words that these chapters explain or use. */
+function wordsOf({ terms, chapters }: Primer): Term[] {
+  const places = placesOf(chapters);
+  return terms.filter((term) => mentionsOf(term, places).used.length > 0);
+}
+
+function cover({ name, date, caution, chapters, scripts }: Primer): string {
+  const reader = name ? `<p>${escapeHtml(words.forName(name))}</p>` : "";
+  return `<div class="cover"><h1>${words.title}</h1>
+<div class="for">${reader}<p>${escapeHtml(date)}</p></div>
+${render(caution)}
+<p class="alone">${scripts.length > 0 ? words.alone : words.onPaper}</p>
+${contents(chapters)}</div>`;
+}
+
+/** The course as one HTML file that needs nothing else. */
+export function primerHtml(primer: Primer): string {
+  const { name, chapters, style, scripts } = primer;
+  const terms = wordsOf(primer);
+  const room: Room = {
+    chapters: new Map(chapters.map(({ name, number }) => [name, number])),
+    terms: new Set(terms.map(({ id }) => id)),
+  };
+  const parts = chapters.map(
+    ({ html, number }) =>
+      `<article id="chapter-${number}"><p class="number">${words.chapter(number)}</p>\n${ownIds(html, number, room)}\n</article>`,
+  );
+  const held = inline(scripts, style);
+  return `<!doctype html>
+<html lang="en" data-page="primer">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${held.policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<title>${escapeHtml([words.title, name].filter(Boolean).join(" · "))}</title>
+${held.style}
+</head>
+<body>
+<a class="skip" href="#main">Skip to the text</a>
+<header class="masthead"><a class="wordmark" href="#main">Rollbook</a><nav aria-label="Rollbook"></nav></header>
+<div class="sheet">
+<main id="main">
+${whose}
+${cover(primer)}
+${parts.join("\n")}
+${wordList(terms)}
+</main>
+</div>
+${colophon}
+${held.scripts}
+</body>
+</html>
+`;
+}

@@ -1,0 +1,11 @@
+/** What the course in one file says of itself. */
+export const words = {
+  title: "How roll stiffness changes a car’s handling",
+  forName: (name: string) => `For new members of ${name}`,
+  chapter: (number: string) => `Chapter ${number}`,
+  contents: "Contents",
+  wordList: "Words",
+  onPaper: "Printed from the course: figures move and answers open on a screen.",
+  alone:
+    "This file is the whole of it: it opens without network, prints on A4 or Letter, and its figures move where JavaScript is on.",
+} as const;
