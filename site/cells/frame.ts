@@ -41,7 +41,7 @@ function lines(document: Document, { x, y }: Axes, layout: Layout, units: UnitSy
 }
 
 function titles(document: Document, { x, y }: Axes, layout: Layout, units: UnitSystem): Element[] {
-  const { width, height, box } = layout;
+  const { height, box } = layout;
   const title = (text: string, at: Record<string, string | number>) => {
     const attributes = { fill: "currentColor", class: "axis-title", ...at };
     const made = svgElement(document, "text", attributes);
@@ -49,7 +49,7 @@ function titles(document: Document, { x, y }: Axes, layout: Layout, units: UnitS
     return made;
   };
   const [along, up] = [axisLabel(x, units), axisLabel(y, units)];
-  const end = { x: width - 18, y: height - 10, "text-anchor": "end" };
+  const end = { x: box.x + box.width, y: height - 10, "text-anchor": "end" };
   const top = { x: 4, y: box.y - 12, "text-anchor": "start" };
   return [title(along + (x.names ? "" : " →"), end), title((y.names ? "" : "↑ ") + up, top)];
 }

@@ -16,7 +16,7 @@ export interface Layout extends Frame {
 
 const width = 480;
 const chartHeight = 320;
-const chartMargin = { top: 30, right: 18, bottom: 52, left: 64 };
+const chartMargin = { top: 30, right: 24, bottom: 52, left: 64 };
 const drawingMargin = 14;
 
 export const isChart = <Values>(panel: Panel<Values>): panel is Chart<Values> => "y" in panel;

@@ -14,7 +14,9 @@ export function element<K extends keyof HTMLElementTagNameMap>(
   return made;
 }
 
-/** The element that the kernel left for this cell, or undefined on a page without it. */
+/** The element that the kernel left for this cell, now the page's own; undefined on a page without it. */
 export function placeOf(id: string): HTMLElement | undefined {
-  return document.getElementById(id) ?? undefined;
+  const place = document.getElementById(id);
+  if (place) place.dataset.own = "";
+  return place ?? undefined;
 }

@@ -22,6 +22,12 @@ const loadsFrameScript = (page: Page): Promise<boolean> =>
     performance.getEntriesByType("resource").some(({ name }) => name.endsWith("/frame.js")),
   );
 
+/** Chooses US units, which loads the page again. */
+async function chooseUs(page: Page): Promise<void> {
+  const units = page.getByRole("combobox", { name: "Units" });
+  await Promise.all([page.waitForEvent("load"), units.selectOption("us")]);
+}
+
 /** Waits until no frame is empty. */
 const framed = (page: Page) =>
   page.waitForFunction(() =>
@@ -54,8 +60,7 @@ describe.each(chapters)("axes of %s", (chapter) => {
 
   it("show US units to a reader who chose them", async () => {
     const { page, errors } = await open(chapter);
-    await page.getByRole("combobox", { name: "Units" }).selectOption("us");
-    await page.waitForURL("**");
+    await chooseUs(page);
     await framed(page);
     const texts = await page.locator("[data-frame] .axis-title").allTextContents();
     expect(texts.join(" ")).not.toMatch(/\((N|kN|mm|m|kg|kPa|N·m\/°|N\/°|N\/mm|km\/h|m\/s²)\)/);
@@ -64,8 +69,7 @@ describe.each(chapters)("axes of %s", (chapter) => {
 
   it("that cannot be loaded leave no false axis, and a sentence in their place", async () => {
     const { page } = await open(chapter);
-    await page.getByRole("combobox", { name: "Units" }).selectOption("us");
-    await page.waitForURL("**");
+    await chooseUs(page);
     await page.route("**/frame.js", (route) => route.abort());
     await page.reload();
     await page.locator(".figure .fault:not([hidden])", { hasText: "axes" }).first().waitFor();

@@ -1,0 +1,23 @@
+import { demoCar } from "@rollbook/lib";
+import { reader } from "../reader.js";
+import { words } from "../words.js";
+
+const results = ".worked, .figure, .predict, .exercise";
+
+/**
+ * Takes away what the kernel worked out for the workbook's own car where no cell took it up for the
+ * reader's: the car's file may not give what it needs, or a cell may have failed.
+ */
+export function dropLeftOvers(): void {
+  if (reader.car === demoCar) return;
+  let reason = "";
+  addEventListener("error", ({ error }) => {
+    if (error instanceof Error) reason ||= error.message;
+  });
+  document.addEventListener("DOMContentLoaded", () => {
+    for (const place of document.querySelectorAll<HTMLElement>(results)) {
+      if (place.dataset.own !== undefined) continue;
+      place.textContent = words.notForThisCar(reader.car.name, reason);
+    }
+  });
+}

@@ -1,0 +1,119 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import type { Car } from "../../../lib/car/car.js";
+import {
+  axleWeightsOf,
+  lateralLoadTransfer,
+  rigidCarOf,
+  wheelLiftAcceleration,
+} from "../../../lib/index.js";
+import { readNotebooks } from "../../../site/build/build.js";
+import { compiled, onCar } from "../../notebooks/chapter-on-car.js";
+import { otherCars } from "../other-cars.js";
+import { useBrowser } from "./browser.js";
+
+const { open } = useBrowser();
+const notebooks = readNotebooks();
+const named = otherCars.map((car) => [car.name, car] as const);
+
+/** Opens a page for a reader who has this car on the device. */
+async function openFor(car: Car, name: string) {
+  const watched = await open(name);
+  await keepCar(watched.page, car);
+  await watched.page.reload();
+  await watched.page.waitForLoadState("networkidle");
+  return watched;
+}
+
+const keepCar = (page: Page, car: Car) =>
+  page.evaluate(
+    (garage) => localStorage.setItem("rollbook:garage", garage),
+    JSON.stringify({ cars: [car], current: car.name }),
+  );
+
+/** Every number on the page by its id. */
+const workedOn = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>("[data-worked][data-own]")].map(
+      ({ id, dataset }) => [id, Number(dataset.worked)] as const,
+    ),
+  );
+
+describe.each(notebooks)("chapter $name", async (notebook) => {
+  const chapter = await compiled(notebook);
+
+  it.each(named)("says that it shows the %s, and works every number out for it", async (_, car) => {
+    const { page, errors } = await openFor(car, notebook.name);
+    expect(await page.locator("#whose").textContent()).toContain(`Figures for ${car.name}`);
+    const { worked } = onCar(chapter, car);
+    const shown = await workedOn(page);
+    expect(shown.map(([id]) => id)).toEqual(worked.map(({ id }) => id));
+    for (const [index, [id, value]] of shown.entries()) {
+      const expected = worked[index]?.value ?? Number.NaN;
+      expect(Math.abs(value - expected), id).toBeLessThanOrEqual(1e-9 * Math.abs(expected));
+    }
+    expect(errors).toEqual([]);
+  });
+
+  it.each(named)("draws axes for the %s and keeps its words in the picture", async (_, car) => {
+    const { page } = await openFor(car, notebook.name);
+    await page.evaluate(() => {
+      for (const figure of document.querySelectorAll("[data-locked]"))
+        figure.removeAttribute("data-locked");
+    });
+    const lost = await page.evaluate(() =>
+      [...document.querySelectorAll("svg.panel")].flatMap((svg) => {
+        const frame = svg.getBoundingClientRect();
+        return [...svg.querySelectorAll("[data-layer] text, [data-frame] text")]
+          .map((text) => [text.textContent, text.getBoundingClientRect()] as const)
+          .filter(([, { left, right, top, bottom }]) => {
+            const across = left < frame.left - 4 || right > frame.right + 4;
+            return across || top < frame.top - 4 || bottom > frame.bottom + 4;
+          })
+          .map(([text]) => `${svg.getAttribute("aria-label")}: ${text}`);
+      }),
+    );
+    expect(lost).toEqual([]);
+    expect(await page.locator("[data-frame]:empty").count()).toBe(0);
+  });
+});
+
+describe("load transfer of another car", () => {
+  it.each(named)("is that of the physics for the %s", async (_, car) => {
+    const { page } = await openFor(car, "01-load-transfer");
+    const shown = new Map(await workedOn(page));
+    const rigid = rigidCarOf(car);
+    const moved = lateralLoadTransfer({ ...rigid, lateralAcceleration: 7 });
+    expect(shown.get("transfer")).toBeCloseTo(moved, 6);
+    expect(shown.get("tip")).toBeCloseTo(wheelLiftAcceleration(rigid), 9);
+    expect(shown.get("front-wheel")).toBeCloseTo(axleWeightsOf(car).front / 2, 6);
+  });
+});
+
+describe("what does not hold for another car", () => {
+  const [light] = otherCars as readonly [Car];
+
+  it("is taken away where its file does not give what it takes", async () => {
+    const { page } = await openFor(light, "04-roll-centre"); // its class has no least ride height
+    expect(await page.locator("#height-left").textContent()).toBe(
+      "Not worked out for Wren: its file does not give what this takes.",
+    );
+  });
+
+  it("is taken away, with the reason, where the chapter fails", async () => {
+    const { page } = await open("01-load-transfer");
+    await keepCar(page, light);
+    await page.route("**/01-load-transfer.js", (route) =>
+      route.fulfill({
+        contentType: "text/javascript",
+        body: 'throw new RangeError("no such load");',
+      }),
+    );
+    await page.reload();
+    const places = page.locator(".worked, .figure, .predict, .exercise");
+    expect(await places.count()).toBeGreaterThan(5);
+    for (const text of await places.allTextContents()) {
+      expect(text).toBe("Not worked out for Wren: no such load");
+    }
+  });
+});
