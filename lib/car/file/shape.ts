@@ -9,6 +9,8 @@ export interface NumberShape {
   readonly min: number;
   readonly max: number;
   readonly whole: boolean;
+  /** The row of the parameter table that it comes from. */
+  readonly parameter?: ParameterKey;
 }
 
 /** A text of the file; with choices, one of them. */
@@ -67,7 +69,7 @@ type FieldsOf<T> = {
 /** A number that has its range, and its words where none are given, from the parameter table. */
 export function number(key: ParameterKey, about?: string): NumberShape {
   const { name, quantity, min, max } = parameters[key];
-  return { type: "number", about: about ?? name, quantity, min, max, whole: false };
+  return { type: "number", about: about ?? name, quantity, min, max, whole: false, parameter: key };
 }
 
 /** A number with a range of its own. */
