@@ -87,7 +87,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
   mkdirSync(next, { recursive: true });
   try {
     await typecheck(notebooks, joined);
-    await bundleShared(`${next}/course.js`);
+    await bundleShared(notebooks, `${next}/course.js`);
     await bundleFrame(`${next}/frame.js`);
     await bundleChapters(notebooks, joined, next);
     const outputs = await cachedOutputs(notebooks, progress);

@@ -3,7 +3,7 @@ import { cellAt, join } from "./join.js";
 import { CourseError, type Notebook, placeIn } from "./notebook.js";
 import { inRoot } from "./paths.js";
 
-/** The packages that the shared script holds, and where it holds them. */
+/** Where the shared script holds what scripts after it import. */
 const shared: Readonly<Record<string, string>> = {
   "@rollbook/lib": "rollbook.lib",
   "@rollbook/cells": "rollbook.cells",
@@ -13,17 +13,38 @@ const shared: Readonly<Record<string, string>> = {
 /** What a cell may import. */
 const forCells = ["@rollbook/lib", "@rollbook/cells"];
 
-const fromShared: Plugin = {
+const fromShared = (...packages: readonly string[]): Plugin => ({
   name: "from-shared-script",
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /^@rollbook\// }, ({ path }) =>
-      path in shared ? { path, namespace: "shared" } : undefined,
+      packages.includes(path) ? { path, namespace: "shared" } : undefined,
     );
     onLoad({ filter: /.*/, namespace: "shared" }, ({ path }) => ({
       contents: `module.exports = ${shared[path]};`,
     }));
   },
-};
+});
+
+/** Names that the chapters' cells import from the physics; types among them cost nothing. */
+function namesUsed(notebooks: readonly Notebook[]): string[] {
+  const lists = notebooks.flatMap((notebook) => [
+    ...join(notebook).source.matchAll(/import \{([^}]*)\} from "@rollbook\/lib"/g),
+  ]);
+  const names = lists.flatMap(([, list = ""]) => list.split(",").map((name) => name.trim()));
+  return [...new Set(names)].filter((name) => /^\w+$/.test(name)).sort();
+}
+
+/** The part of the physics that chapters use, as one module. */
+const usedByChapters = (notebooks: readonly Notebook[]): Plugin => ({
+  name: "used-by-chapters",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^@rollbook\/chapters$/ }, ({ path }) => ({ path, namespace: "used" }));
+    onLoad({ filter: /.*/, namespace: "used" }, () => ({
+      contents: `export { ${namesUsed(notebooks).join(", ")} } from "@rollbook/lib";`,
+      resolveDir: inRoot("."),
+    }));
+  },
+});
 
 const cellsImportNothingElse: Plugin = {
   name: "cells-import-nothing-else",
@@ -37,21 +58,22 @@ const cellsImportNothingElse: Plugin = {
 
 const common = { bundle: true, minify: true, format: "iife", target: "es2022" } as const;
 
-/** Writes the script that all chapters share. */
-export async function bundleShared(outfile: string): Promise<void> {
-  await build({
-    ...common,
-    outfile,
-    alias: { "@rollbook/lib": inRoot("lib/index.ts") },
-    entryPoints: [inRoot("site/cells/browser/shared.ts")],
-  });
+/** Scripts hold their own part of the physics, which has no state; only cells take it from the shared script. */
+const physics = { "@rollbook/lib": inRoot("lib/index.ts") };
+
+/** Writes the script that every page loads first, with the physics that the chapters use. */
+export async function bundleShared(notebooks: readonly Notebook[], outfile: string): Promise<void> {
+  const entryPoints = [inRoot("site/cells/browser/shared.ts")];
+  const plugins = [usedByChapters(notebooks)];
+  await build({ ...common, outfile, alias: physics, plugins, entryPoints });
 }
 
 /** Writes the script that draws axes in the page, which only loads it where it needs its own. */
 export async function bundleFrame(outfile: string): Promise<void> {
   const entryPoints = [inRoot("site/frame/main.ts")];
   const define = { "window.devicePixelRatio": "2" }; // else Plot moves its lines by half a pixel, which the curves do not
-  await build({ ...common, outfile, plugins: [fromShared], entryPoints, define });
+  const plugins = [fromShared("@rollbook/cells", "@rollbook/page")];
+  await build({ ...common, outfile, alias: physics, plugins, entryPoints, define });
 }
 
 function told(failure: BuildFailure, notebooks: readonly Notebook[]): CourseError {
@@ -70,7 +92,12 @@ export async function bundleChapters(
   outdir: string,
 ): Promise<void> {
   const entryPoints = notebooks.map(({ name }) => `${joined}/${name}.ts`);
-  const options = { ...common, outdir, plugins: [cellsImportNothingElse, fromShared], entryPoints };
+  const options = {
+    ...common,
+    outdir,
+    plugins: [cellsImportNothingElse, fromShared(...forCells)],
+    entryPoints,
+  };
   try {
     await build({ ...options, logLevel: "silent" });
   } catch (failure) {
@@ -84,7 +111,8 @@ export async function bundlePages(
   outdir: string,
 ): Promise<void> {
   if (entryPoints.length === 0) return;
-  await build({ ...common, outdir, plugins: [fromShared], entryPoints });
+  const plugins = [fromShared("@rollbook/cells", "@rollbook/page")];
+  await build({ ...common, outdir, alias: physics, plugins, entryPoints });
 }
 
 /** Writes the service worker, with the names of the files it keeps. */

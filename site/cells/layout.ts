@@ -1,4 +1,3 @@
-import { scaleLinear } from "d3-scale";
 import type { Frame } from "./shapes.js";
 import type { Chart, Drawing, Interval, Panel } from "./spec.js";
 import { words } from "./words.js";
@@ -21,7 +20,10 @@ const drawingMargin = 14;
 
 export const isChart = <Values>(panel: Panel<Values>): panel is Chart<Values> => "y" in panel;
 
-const scale = (domain: Interval, range: Interval) => scaleLinear(domain, range);
+const scale =
+  ([from, to]: Interval, [start, end]: Interval) =>
+  (value: number): number =>
+    start + ((value - from) / (to - from)) * (end - start);
 
 function chartLayout<Values>(panel: Chart<Values>): Layout {
   const { top, right, bottom, left } = chartMargin;

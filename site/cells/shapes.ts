@@ -1,4 +1,4 @@
-import { line as linePath } from "d3-shape";
+import { pathRound } from "d3-path";
 import type { ArrowMark, DotMark, LineMark, Mark, Point, Side, Tone } from "./marks.js";
 import { spell } from "./reader.js";
 
@@ -33,14 +33,20 @@ const weights = { fine: "1.25", normal: "2.5", heavy: "4" };
 /** Of the larger type that a phone gets. */
 const characterWidth = 9.5;
 
-const pathOf = (points: readonly Point[], { x, y }: Frame): string =>
-  linePath<Point>()
-    .digits(1)
-    .defined(([px, py]) => Number.isFinite(px) && Number.isFinite(py))
-    .x(([px]) => x(px))
-    .y(([, py]) => y(py))(points) ?? "";
-
 const isFinitePoint = ([x, y]: Point): boolean => Number.isFinite(x) && Number.isFinite(y);
+
+/** The points as a path, with a gap wherever one is missing. */
+function pathOf(points: readonly Point[], { x, y }: Frame): string {
+  const path = pathRound(1);
+  let open = false;
+  for (const point of points) {
+    const there = isFinitePoint(point);
+    if (there && open) path.lineTo(x(point[0]), y(point[1]));
+    else if (there) path.moveTo(x(point[0]), y(point[1]));
+    open = there;
+  }
+  return path.toString();
+}
 
 function path(layer: Shape["layer"], attributes: Record<string, string>): Shape {
   return { layer, tag: "path", attributes: { fill: "none", ...attributes }, text: "" };

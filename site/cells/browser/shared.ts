@@ -1,5 +1,5 @@
 /** The entry of the script that every page loads first. */
-import * as lib from "@rollbook/lib";
+import * as lib from "@rollbook/chapters";
 import { reader } from "../reader.js";
 import { chosenCar } from "./garage.js";
 import * as cells from "./index.js";

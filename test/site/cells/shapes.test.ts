@@ -35,7 +35,7 @@ describe("marks as SVG elements", () => {
       ],
       "rear",
     );
-    expect(shapesOf(holed, frame)[0]?.attributes.d).toBe("M0,100ZM20,80L30,70");
+    expect(shapesOf(holed, frame)[0]?.attributes.d).toBe("M0,100M20,80L30,70");
     for (const mark of [
       dot([Number.NaN, 1], "ink"),
       label([1, Number.NaN], "x"),
