@@ -10,6 +10,7 @@ import { button } from "../parts/fields.js";
 import { needsDay } from "../parts/needs-day.js";
 import { say } from "../parts/notice.js";
 import { refill } from "../parts/refill.js";
+import { wall } from "../parts/wall.js";
 import { words } from "../words.js";
 import { onTheCar, reportsIn, whoDrives } from "./at-hand.js";
 import {
@@ -26,7 +27,6 @@ import {
 } from "./clock.js";
 import { poll } from "./poll.js";
 import { stageList } from "./stage-list.js";
-import { wall } from "./wall.js";
 
 const { run: said } = words;
 
@@ -37,7 +37,7 @@ export function runView(section: HTMLElement): () => void {
   const face = element("p", { class: "clock" });
   const behind = element("p", { class: "quiet" });
   const step = element("div", {});
-  const big = wall();
+  const big = wall(said.wall, "open-wall");
   const vote = poll((question) => big.question.replaceChildren(...question));
 
   const rowsNow = (): readonly SheetRow[] => {

@@ -1,6 +1,6 @@
 import { element } from "@rollbook/page";
-import { button } from "../parts/fields.js";
 import { words } from "../words.js";
+import { button } from "./fields.js";
 
 /** What a room sees: large, and without anything meant for the instructor. */
 export interface Wall {
@@ -10,13 +10,17 @@ export interface Wall {
   open(): void;
 }
 
-export function wall(): Wall {
+/**
+ * @param label - what it shows, for those who do not see it
+ * @param opener - id of the button that opens it, where the reader is when it closes
+ */
+export function wall(label: string, opener: string): Wall {
   const shown = element("div", {});
   const question = element("div", { class: "wall-question" });
-  const leave = button("leave-wall", words.run.leaveWall, () => close());
+  const leave = button(`leave-${opener}`, words.run.leaveWall, () => close());
   const place = element(
     "div",
-    { class: "wall", tabindex: -1, "aria-label": words.run.wall, role: "region" },
+    { class: "wall", tabindex: -1, "aria-label": label, role: "region" },
     leave,
     shown,
     question,
@@ -24,7 +28,7 @@ export function wall(): Wall {
   const close = () => {
     delete document.documentElement.dataset.wall;
     if (document.fullscreenElement !== null) void document.exitFullscreen();
-    document.getElementById("open-wall")?.focus();
+    document.getElementById(opener)?.focus();
   };
   place.addEventListener("keydown", (event) => {
     if (event.key === "Escape") close();

@@ -1,0 +1,67 @@
+import { gradeOf, parameters, type SheetRow, type VenueCorner } from "@rollbook/lib";
+import { element, format, reader } from "@rollbook/page";
+import type { Draft } from "../day/draft.js";
+import { toDoInWords } from "../day/row-words.js";
+import { listOf } from "../parts/fields.js";
+import { words } from "../words.js";
+import { paper } from "./paper.js";
+
+const { sheets: said } = words;
+
+/** What everybody gets: the idea, the runs without what to expect of them, the corners, how to report. */
+export function handOut(day: Draft, rows: readonly SheetRow[]): HTMLElement[] {
+  const runs = rows.map((row, i) => {
+    const toDo = toDoInWords(row, rows[i - 1]?.car ?? day.car, reader.units).join("; ");
+    return element(
+      "li",
+      {},
+      element("b", {}, words.run.kinds[row.step.kind]),
+      toDo === "" ? "" : `: ${toDo}`,
+    );
+  });
+  return [
+    paper(
+      day,
+      day.name,
+      ...titled(said.idea, element("p", {}, said.ideaText)),
+      ...titled(said.runs, element("ol", { class: "plain" }, ...runs)),
+      ...titled(said.corners, corners(day)),
+      ...titled(said.howToReport, listOf(said.reportLines)),
+      ...titled(
+        said.safety,
+        listOf([said.safetyLines.first, said.safetyLines.stop, said.safetyLines.rules]),
+      ),
+    ),
+  ];
+}
+
+const titled = (title: string, content: HTMLElement): HTMLElement[] => [
+  element("h4", {}, title),
+  content,
+];
+
+function corners({ venue }: Draft): HTMLElement {
+  const head = Object.values(said.cornerColumns).map((name) =>
+    element("th", { scope: "col" }, name),
+  );
+  return element(
+    "table",
+    {},
+    element("thead", {}, element("tr", {}, ...head)),
+    element("tbody", {}, ...venue.corners.map(cornerRow)),
+  );
+}
+
+function cornerRow(corner: VenueCorner): HTMLElement {
+  const { name, direction, radius, speed, surface = "smooth" } = corner;
+  const { cornerRadius, speed: anySpeed } = parameters;
+  const cells = [
+    name,
+    words[direction],
+    format(cornerRadius.quantity, radius, cornerRadius.decimals),
+    format(anySpeed.quantity, speed, anySpeed.decimals),
+    gradeOf(corner),
+    words.plan.surfaces[surface],
+  ];
+  return element("tr", {}, ...cells.map((cell) => element("td", {}, cell)));
+}
