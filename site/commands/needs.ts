@@ -22,6 +22,10 @@ export const chromiumPath = (): string | undefined =>
 const hasJupyterClient = (): boolean =>
   spawnSync(debianPython, ["-c", "import nbclient, jupyter_core"]).status === 0;
 
+/** Path of nginx, for the one test that runs it; it is skipped where there is none. */
+export const nginxPath = (): string | undefined =>
+  ["/usr/sbin/nginx", "/usr/bin/nginx"].find((path) => existsSync(path));
+
 function missingPackages(): string[] {
   const browser = chromiumPath() ? [] : ["chromium", "fonts-liberation"];
   const client = hasJupyterClient() ? [] : ["jupyter-core", "python3-nbclient"];
@@ -32,20 +36,22 @@ function install(packages: readonly string[]): boolean {
   const apt = (...args: string[]) =>
     spawnSync("apt-get", args, {
       stdio: "inherit",
-      env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+      // Run level 1: what is installed is not started as a service.
+      env: { ...process.env, DEBIAN_FRONTEND: "noninteractive", RUNLEVEL: "1" },
     }).status === 0;
   return (
     apt("update", "-qq") && apt("install", "-y", "-qq", "--no-install-recommends", ...packages)
   );
 }
 
-/** Installs what is missing from Debian where that is permitted; else says what to install. */
+/** Installs what is missing from Debian where that is permitted, nginx with it; else says what to install. */
 export function ensureTestTools(): void {
   const missing = missingPackages();
   if (missing.length === 0) return;
+  const wanted = nginxPath() ? missing : [...missing, "nginx"];
   const permitted = process.getuid?.() === 0 && existsSync("/usr/bin/apt-get");
-  if (permitted) console.log(`Installing ${missing.join(", ")} …`);
-  if (permitted && install(missing) && missingPackages().length === 0) return;
+  if (permitted) console.log(`Installing ${wanted.join(", ")} …`);
+  if (permitted && install(wanted) && missingPackages().length === 0) return;
   throw new CourseError(
     `The tests need ${missing.join(", ")}; on Debian, run: sudo apt-get install ${missing.join(" ")}`,
   );
