@@ -1,6 +1,7 @@
 import { pathRound } from "d3-path";
 import type { ArrowMark, DotMark, LineMark, Mark, Point, Side, Tone } from "./marks.js";
 import { spell } from "./reader.js";
+import { thin } from "./thin.js";
 
 /** An SVG element to be: its layer is cut off at the frame or not. */
 export interface Shape {
@@ -35,15 +36,24 @@ const characterWidth = 9.5;
 
 const isFinitePoint = ([x, y]: Point): boolean => Number.isFinite(x) && Number.isFinite(y);
 
+/** Runs of points without a gap. */
+function runsOf(points: readonly Point[]): Point[][] {
+  const runs: Point[][] = [[]];
+  for (const point of points) {
+    if (isFinitePoint(point)) runs.at(-1)?.push(point);
+    else runs.push([]);
+  }
+  return runs;
+}
+
 /** The points as a path, with a gap wherever one is missing. */
 function pathOf(points: readonly Point[], { x, y }: Frame): string {
   const path = pathRound(1);
-  let open = false;
-  for (const point of points) {
-    const there = isFinitePoint(point);
-    if (there && open) path.lineTo(x(point[0]), y(point[1]));
-    else if (there) path.moveTo(x(point[0]), y(point[1]));
-    open = there;
+  for (const run of runsOf(points)) {
+    thin(run.map(([px, py]): Point => [x(px), y(py)])).forEach(([px, py], index) => {
+      if (index === 0) path.moveTo(px, py);
+      else path.lineTo(px, py);
+    });
   }
   return path.toString();
 }
@@ -77,10 +87,6 @@ function words(text: string, at: Point, tone: Tone, side: Side, frame: Frame): S
         y: (frame.y(at[1]) + dy).toFixed(1),
         "text-anchor": anchor,
         fill: colours[tone],
-        stroke: "var(--paper, #fff)",
-        "stroke-width": "4",
-        "stroke-linejoin": "round",
-        "paint-order": "stroke",
       },
       text: spell(text),
     },

@@ -1,10 +1,12 @@
 /** What the scripts of pages share with the cells: `@rollbook/page`. */
 export { escapeHtml } from "../escape.js";
 export { format, reader, spell } from "../reader.js";
+export type { Chart, Drawing, Panel } from "../spec.js";
 export { words } from "../words.js";
 export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";
 export { chosenCar, type Garage, garage, keepGarage } from "./garage.js";
+export { type LivePicture, livePicture } from "./picture.js";
 export { shareAddress } from "./share-link.js";
 export { type Slider, slider } from "./slider.js";
 export { drop, keep, keptBelow, recall } from "./store.js";

@@ -8,6 +8,14 @@ import { document as kernelDocument } from "./document.js";
 
 const document = kernelDocument as unknown as Document;
 
+/** Words stay legible on what they cross; set once for their layer. */
+const halo = {
+  stroke: "var(--paper, #fff)",
+  "stroke-width": "4",
+  "stroke-linejoin": "round",
+  "paint-order": "stroke",
+};
+
 /** The still picture of a panel: its frame by Plot, its marks by the painter that the page uses. */
 export function picture<Values>(panel: Panel<Values>, values: Values, label: string): string {
   const layout = layoutOf(panel);
@@ -23,7 +31,7 @@ export function picture<Values>(panel: Panel<Values>, values: Values, label: str
   });
   const clip = { ...clipAttributes(layout), "data-layer": "clipped" };
   const clipped = svgElement(document, "svg", clip);
-  const free = svgElement(document, "g", { "data-layer": "free" });
+  const free = svgElement(document, "g", { "data-layer": "free", ...halo });
   paint({ clipped, free }, panel.draw(values), layout);
   if (isChart(panel)) svg.append(frame(document, panel, layout, reader.units));
   svg.append(clipped, free);
