@@ -1,8 +1,10 @@
 import { element, placeOf } from "@rollbook/page";
 import { onShelved, openLogbook } from "./day/logbook.js";
 import { onDraftRefused, reopenDay } from "./day/open-day.js";
+import { broughtIn, offer } from "./handing/offer.js";
 import { logView } from "./log/view.js";
 import { notice, say } from "./parts/notice.js";
+import { soon } from "./parts/soon.js";
 import { planView } from "./plan/view.js";
 import { reportView } from "./report/view.js";
 import { type View, viewOf, views } from "./route.js";
@@ -23,10 +25,12 @@ const makers: Readonly<Record<View, (section: HTMLElement) => () => void>> = {
 function start(place: HTMLElement): void {
   const links = views.map((view) => element("a", { href: `#${view}` }, words.views[view]));
   const sections = views.map((view) => element("section", { id: view, hidden: true }));
+  const offered = element("div", {});
   const shows = views.map((view, i) => makers[view](sections[i] ?? place));
   place.replaceChildren(
     element("nav", { class: "views", "aria-label": words.title }, ...links),
     notice,
+    offered,
     ...sections,
   );
 
@@ -42,12 +46,21 @@ function start(place: HTMLElement): void {
     });
     if (moved) notice.replaceChildren();
     shows[at]?.();
+    offerFromLink(offered, () => shows[at]?.());
     if (!moved) return;
     scrollTo(0, 0);
     sections[at]?.querySelector("h2")?.focus({ preventScroll: true });
   }
   addEventListener("hashchange", () => show(true));
   show(false);
+}
+
+/** What a link brings is asked about once; the address then forgets it. */
+function offerFromLink(offered: HTMLElement, taken: () => void): void {
+  const brought = broughtIn(location.hash);
+  if (brought === undefined) return;
+  history.replaceState(null, "", location.hash.replace(/\?.*$/s, ""));
+  void offer(brought, taken).then((made) => offered.replaceChildren(...made));
 }
 
 async function open(place: HTMLElement): Promise<void> {
@@ -62,6 +75,10 @@ async function open(place: HTMLElement): Promise<void> {
   });
   onDraftRefused(() => say(words.draftRefused));
   start(place);
+  const again = soon();
+  addEventListener("storage", ({ key }) => {
+    if (key?.startsWith("rollbook:log/")) again(() => void openLogbook());
+  });
 }
 
 const place = placeOf("workshop");

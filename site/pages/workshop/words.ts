@@ -1,3 +1,4 @@
+import { handing } from "./words/handing.js";
 import { log } from "./words/log.js";
 import { page } from "./words/page.js";
 import { plan } from "./words/plan.js";
@@ -7,4 +8,4 @@ import { sheets } from "./words/sheets.js";
 import { talk } from "./words/talk.js";
 
 /** Every word that the workshop says of itself, apart from code so that it can be translated. */
-export const words = { ...page, plan, sheets, run, report, talk, log } as const;
+export const words = { ...page, plan, sheets, run, report, talk, log, handing } as const;

@@ -2,6 +2,7 @@ import { element } from "@rollbook/page";
 import { canFile, type Draft, isFiled } from "../day/draft.js";
 import { theLog } from "../day/logbook.js";
 import { fileDay, onDay, theDay } from "../day/open-day.js";
+import { dayToPhones } from "../handing/day-to-phones.js";
 import { button } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
 import { say } from "../parts/notice.js";
@@ -78,7 +79,8 @@ function corners({ venue }: Draft): HTMLElement {
 function filingLine(filed: () => void): (HTMLElement | string)[] {
   const day = theDay();
   if (day === undefined) return [];
-  if (isFiled(day, theLog())) return [element("p", { class: "quiet" }, plan.filed)];
+  if (isFiled(day, theLog()))
+    return [element("p", { class: "quiet" }, plan.filed), ...dayToPhones()];
   if (!canFile(day)) return [element("p", { class: "quiet" }, plan.cannotFile)];
   const file = () => {
     fileDay();

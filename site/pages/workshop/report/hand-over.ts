@@ -2,6 +2,7 @@ import { formatLog, type Log } from "@rollbook/lib";
 import { element } from "@rollbook/page";
 import { deviceName } from "../day/identity.js";
 import { theLog } from "../day/logbook.js";
+import { codes } from "../handing/codes.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { forFileName, saveFile } from "../parts/save-file.js";
@@ -25,6 +26,10 @@ export function handOver(driver: string): HTMLElement {
       () => say(said.notCopied),
     );
   };
+  const place = element("div", {});
+  const show = () => {
+    void codes(ownEntries(theLog()).entries, "log").then((made) => place.replaceChildren(...made));
+  };
   return element(
     "div",
     { class: "part" },
@@ -35,6 +40,8 @@ export function handOver(driver: string): HTMLElement {
       { class: "tools" },
       button("save-reports", said.saveFile, save),
       button("copy-reports", said.copy, copy),
+      button("show-codes", words.handing.show, show),
     ),
+    place,
   );
 }

@@ -1,7 +1,7 @@
 import { neededFields, type Report, whatIsMissing } from "@rollbook/lib";
 import { element } from "@rollbook/page";
+import { knownDay } from "../day/known-day.js";
 import { write } from "../day/logbook.js";
-import { theDay } from "../day/open-day.js";
 import { runFor } from "../day/reporter.js";
 import { keepState, recallState } from "../keeping/kept-state.js";
 import { button } from "../parts/fields.js";
@@ -33,7 +33,7 @@ export function reportView(section: HTMLElement): () => void {
   }
 
   function answer<Field extends keyof Report>(field: Field, value: Report[Field]): void {
-    const venue = theDay()?.venue;
+    const venue = knownDay()?.venue;
     set({ ...now, report: withAnswer(now.report, field, value, venue) });
     const typing = document.activeElement?.id === "ask-corner-text";
     if (field === "corner" && !typing) drawQuestions();
@@ -41,7 +41,7 @@ export function reportView(section: HTMLElement): () => void {
   }
 
   function drawQuestions(): void {
-    refill(asked, ...questions(now.report, theDay()?.venue, answer));
+    refill(asked, ...questions(now.report, knownDay()?.venue, answer));
   }
 
   function drawBar(strict = false): void {

@@ -1,5 +1,5 @@
 import { element } from "@rollbook/page";
-import { theDay } from "../day/open-day.js";
+import { knownDay } from "../day/known-day.js";
 import { sameName } from "../day/runs.js";
 import { chips } from "../parts/chips.js";
 import { button, tellFault } from "../parts/fields.js";
@@ -14,9 +14,9 @@ export function whoAsked(
   run: number,
   done: (driver: string, run: number) => void,
 ): HTMLElement[] {
-  const names = theDay()?.drivers ?? [];
+  const names = knownDay()?.drivers ?? [];
   const runs = Array.from(
-    { length: Math.min(MOST_RUNS, theDay()?.steps.length || 8) },
+    { length: Math.min(MOST_RUNS, knownDay()?.steps.length || 8) },
     (_, i) => i + 1,
   );
   const known = names.find((name) => sameName(name, driver));

@@ -1,0 +1,14 @@
+import type { PlanStep, Venue } from "@rollbook/lib";
+import { daysOf } from "./draft.js";
+import { theLog } from "./logbook.js";
+import { theDay } from "./open-day.js";
+
+/** What a report form needs to know of a day. */
+export interface KnownDay {
+  readonly venue: Venue;
+  readonly drivers: readonly string[];
+  readonly steps: readonly PlanStep[];
+}
+
+/** The open day; on a phone that has no car of it, the latest day that was handed to it. */
+export const knownDay = (): KnownDay | undefined => theDay() ?? daysOf(theLog())[0];

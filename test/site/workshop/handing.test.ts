@@ -1,0 +1,73 @@
+import { exampleLog, mergeLogs, standing } from "@rollbook/lib";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { pack, unpack } from "../../../site/pages/workshop/handing/packed.js";
+import { LONGEST_PARCEL, parcelsOf } from "../../../site/pages/workshop/handing/parcels.js";
+import { readFile } from "../../../site/pages/workshop/log/take-in.js";
+import { viewOf } from "../../../site/pages/workshop/route.js";
+
+const fresh = () => ({ id: "new-1", at: "2031-05-11T08:00:00.000Z" });
+
+describe("handing entries over in a link", () => {
+  it("brings back every text, letter by letter", async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.string({ unit: "grapheme" }), async (text) => {
+        const packed = await pack(text);
+        expect(packed).toMatch(/^[\w-]+$/);
+        expect(await unpack(packed)).toBe(text);
+      }),
+    );
+  });
+
+  it("reads nothing from letters that hold nothing, and never throws", async () => {
+    const letters = fc.stringMatching(/^[pz]?[\w-]{0,80}$/);
+    await fc.assert(
+      fc.asyncProperty(letters, async (text) => {
+        const read = await unpack(text);
+        expect(["string", "undefined"]).toContain(typeof read);
+      }),
+    );
+    expect(await unpack("")).toBeUndefined();
+    expect(await unpack("zz%%")).toBeUndefined();
+  });
+
+  it("stops reading a small link that would fill the memory", async () => {
+    const bomb = await pack("a".repeat(3_000_000));
+    expect(bomb.length).toBeLessThan(10_000);
+    expect(await unpack(bomb)).toBeUndefined();
+  });
+
+  it("puts the reports of a driver into codes that a phone can read, none lost", async () => {
+    const own = exampleLog.entries.filter(({ id }) => id.startsWith("phone1-"));
+    const { packed, tooLarge } = await parcelsOf(own);
+    expect(tooLarge).toEqual([]);
+    expect(Math.max(...packed.map(({ length }) => length))).toBeLessThanOrEqual(LONGEST_PARCEL);
+    const texts = await Promise.all(packed.map(unpack));
+    const logs = texts.map((text) => {
+      const taken = readFile(text ?? "", fresh);
+      return "log" in taken ? taken.log : { entries: [] };
+    });
+    expect(mergeLogs(...logs)).toEqual(mergeLogs({ entries: own }));
+  });
+
+  it("puts a whole day without its car into one code", async () => {
+    const { packed, tooLarge } = await parcelsOf(standing(exampleLog, "event"));
+    expect([packed.length, tooLarge.length]).toEqual([1, 0]);
+  });
+
+  it("says which entries are too large for any code", async () => {
+    const [setUp] = standing(exampleLog, "set-up");
+    const { packed, tooLarge } = await parcelsOf(setUp === undefined ? [] : [setUp], 500);
+    expect([packed.length, tooLarge.length]).toEqual([0, 1]);
+  });
+});
+
+it("opens the view of a link whatever it brings along, and the plan where it names none", () => {
+  expect(["#log", "#log?take=zabc", "#talk", "", "#elsewhere"].map(viewOf)).toEqual([
+    "log",
+    "log",
+    "talk",
+    "plan",
+    "plan",
+  ]);
+});

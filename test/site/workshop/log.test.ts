@@ -1,0 +1,61 @@
+import { exampleLog, formatLog, formatReports, mergeLogs } from "@rollbook/lib";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { lapsText, readLaps } from "../../../site/pages/workshop/log/lap-times.js";
+import { readFile } from "../../../site/pages/workshop/log/take-in.js";
+
+const fresh = () => ({ id: "new-7", at: "2031-05-11T08:00:00.000Z" });
+
+describe("taking in a file", () => {
+  it("reads the log that was saved, with nothing left out", () => {
+    expect(readFile(formatLog(exampleLog), fresh)).toEqual({ log: mergeLogs(exampleLog) });
+  });
+
+  it("reads the table of reports that was saved", () => {
+    const { log } = readFile(`\uFEFF${formatReports(exampleLog)}`, fresh) as { log: unknown };
+    const reports = exampleLog.entries.filter(({ kind }) => kind === "report");
+    expect(log).toEqual({ entries: reports });
+  });
+
+  it("gives each line without an id its own", () => {
+    const taken = readFile("run;corner;balance\nphone1-1;Dip;1\nphone1-1;Barn;-2\n", fresh);
+    expect(taken.faults).toBeUndefined();
+    expect("log" in taken && taken.log.entries.map(({ id }) => id)).toEqual(["new-7", "new-8"]);
+  });
+
+  it("tells what is wrong in sentences, and hands out what is sound", () => {
+    const entries = [...exampleLog.entries.slice(0, 3), { kind: "run", id: "x" }];
+    const taken = readFile(formatLog({ entries } as never), fresh);
+    expect(taken.faults?.length).toBeGreaterThan(0);
+    expect("sound" in taken && taken.sound.entries).toHaveLength(3);
+  });
+
+  it("refuses whatever else it is given, and never throws", () => {
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.string(),
+          fc.json(),
+          fc.string().map((text) => `{${text}`),
+        ),
+        (text) => {
+          const taken = readFile(text, fresh);
+          expect(taken.faults?.every((fault) => fault.length > 5)).toBe(true);
+        },
+      ),
+    );
+  });
+});
+
+describe("lap times", () => {
+  it("come in seconds or in minutes and seconds, with point or comma", () => {
+    expect(readLaps("81.4 1:21,9  79;80.25")).toEqual({ laps: [81.4, 81.9, 79, 80.25] });
+    expect(readLaps("")).toEqual({ laps: [] });
+    expect(lapsText([81.4, 79])).toBe("81.4 79.0");
+  });
+
+  it("name the part that is none", () => {
+    expect(readLaps("81.4 fast")).toEqual({ fault: "fast" });
+    expect(readLaps("0.2")).toEqual({ fault: "0.2" });
+  });
+});

@@ -1,0 +1,67 @@
+import { demoCar, type PlanStep } from "@rollbook/lib";
+import { describe, expect, it } from "vitest";
+import { freeName, isTaken, moved } from "../../../site/pages/workshop/plan/corners.js";
+import {
+  asKind,
+  placeKey,
+  placesOf,
+  stepsIn,
+  withMinutes,
+  withNote,
+  withSteps,
+} from "../../../site/pages/workshop/plan/steps.js";
+
+const bar = { lever: "barPosition", end: "front", by: 1 } as const;
+const spring = { lever: "springRate", end: "front", by: 10e3 } as const;
+
+describe("a step of the plan", () => {
+  it("counts its change in steps of the adjuster", () => {
+    expect(stepsIn(spring, demoCar)).toBe(2); // the demo car's springs come in steps of 5 N/mm
+    expect(withSteps({ kind: "change", change: spring }, 1, demoCar).change.by).toBe(15e3);
+  });
+
+  it("passes over no change at all on the way to the other direction", () => {
+    const less = withSteps({ kind: "change", change: bar }, -1, demoCar);
+    expect(less.change.by).toBe(-1);
+    expect(withSteps(less, 1, demoCar).change.by).toBe(1);
+  });
+
+  it("keeps note and minutes when it becomes another kind of step", () => {
+    const step: PlanStep = { kind: "baseline", note: "cold tyres", minutes: { drive: 12 } };
+    const change = asKind(step, "change", demoCar);
+    expect(change).toMatchObject({ kind: "change", note: "cold tyres", minutes: { drive: 12 } });
+    expect(asKind(change, "return", demoCar)).toEqual({ ...step, kind: "return" });
+  });
+
+  it("loses an empty note, and changes one stage's minutes alone", () => {
+    expect(withNote({ kind: "return", note: "x" }, "")).toEqual({ kind: "return" });
+    expect(withMinutes({ kind: "return", minutes: { teach: 1 } }, "drive", 9)).toEqual({
+      kind: "return",
+      minutes: { teach: 1, drive: 9 },
+    });
+  });
+
+  it("offers each lever of the car once, and the chosen one though the car has it not", () => {
+    const keys = placesOf(demoCar, bar).map(placeKey);
+    expect(new Set(keys).size).toBe(keys.length);
+    const { adjusters: _, ...bare } = demoCar;
+    expect(placesOf(bare, { lever: "ballast", by: 5 }).map(placeKey)).toContain("ballast");
+  });
+});
+
+describe("the list of corners", () => {
+  const corner = (name: string) => ({ name, direction: "left", radius: 30, speed: 15 }) as const;
+  const venue = { name: "A field", corners: [corner("Corner 1"), corner("Corner 3")] };
+
+  it("finds a name that is free", () => {
+    expect(freeName(venue, (number) => `Corner ${number}`)).toBe("Corner 4");
+    expect(isTaken(venue, 0, "Corner 3")).toBe(true);
+    expect(isTaken(venue, 1, "Corner 3")).toBe(false);
+  });
+
+  it("moves a corner by one place, and leaves it at the ends", () => {
+    expect(moved(["a", "b", "c"], 0, 1)).toEqual(["b", "a", "c"]);
+    expect(moved(["a", "b", "c"], 2, -1)).toEqual(["a", "c", "b"]);
+    expect(moved(["a", "b"], 1, 1)).toEqual(["a", "b"]);
+  });
+});
