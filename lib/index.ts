@@ -12,6 +12,7 @@ export * from "./balance/handling-car-of.js";
 export * from "./balance/handling-curve.js";
 export * from "./balance/limit.js";
 export * from "./balance/linear-understeer.js";
+export * from "./balance/loads-in-turn.js";
 export * from "./balance/mirror-car.js";
 export * from "./balance/pair-limit.js";
 export * from "./balance/phases.js";
