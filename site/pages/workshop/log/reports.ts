@@ -4,8 +4,8 @@ import { button } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
 import { say } from "../parts/notice.js";
 import { table } from "../parts/table.js";
+import { balanceText } from "../report/balance-scale.js";
 import { reportInShort } from "../report/filed.js";
-import { balanceText } from "../report/form.js";
 import { words } from "../words.js";
 
 const { log: said } = words;

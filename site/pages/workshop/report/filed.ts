@@ -5,7 +5,7 @@ import { driverRun } from "../day/reporter.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { words } from "../words.js";
-import { balanceText } from "./form.js";
+import { balanceText } from "./balance-scale.js";
 
 const { report: said } = words;
 

@@ -2,10 +2,8 @@ import {
   comparisons,
   confidences,
   driverInputs,
-  GREATEST_BALANCE,
   grades,
   howOften,
-  MINUS,
   phaseNames,
   type Report,
   speedClasses,
@@ -14,6 +12,7 @@ import {
 import { element } from "@rollbook/page";
 import { type Chip, chips, plainChips } from "../parts/chips.js";
 import { words } from "../words.js";
+import { balanceAsked } from "./balance-scale.js";
 
 const { report: said } = words;
 
@@ -84,43 +83,6 @@ function speedAndGrade(report: Report, answer: Answer): HTMLElement[] {
     ),
   ];
 }
-
-/** −3 to +3 in a row, the front at the left. */
-function balanceAsked(report: Report, answer: Answer): HTMLElement {
-  const scale = Array.from({ length: 2 * GREATEST_BALANCE + 1 }, (_, i) => i - GREATEST_BALANCE);
-  const row = scale.map((value) => ({
-    value,
-    text: balanceText(value),
-    spoken: `${balanceText(value)}: ${meaningOf(value)}`,
-  }));
-  const means = element("p", { class: "quiet", id: "balance-means" });
-  const tell = (balance: number | undefined) => {
-    means.textContent = balance === undefined ? said.balanceHelp : meaningOf(balance);
-  };
-  const chosen = (balance: number) => {
-    tell(balance);
-    answer("balance", balance);
-  };
-  tell(report.balance);
-  const asked = chips("ask-balance", said.balance, row, report.balance, chosen, "scale");
-  asked.append(
-    element(
-      "p",
-      { class: "ends" },
-      element("span", {}, `← ${said.frontSlides}`),
-      element("span", {}, `${said.rearSlides} →`),
-    ),
-    means,
-  );
-  return asked;
-}
-
-const meaningOf = (balance: number): string =>
-  said.balances[String(balance) as keyof typeof said.balances];
-
-/** A balance as drivers write it: −2, 0, +1. */
-export const balanceText = (balance: number): string =>
-  balance > 0 ? `+${balance}` : balance < 0 ? `${MINUS}${-balance}` : "0";
 
 function wordsAsked(report: Report, answer: Answer): HTMLElement {
   const input = element("textarea", { id: "ask-words", rows: 2, maxlength: 2000 });

@@ -11,7 +11,7 @@ import {
 } from "@rollbook/lib";
 import { element } from "@rollbook/page";
 import type { Draft } from "../day/draft.js";
-import { balanceText } from "../report/form.js";
+import { balanceText } from "../report/balance-scale.js";
 import { words } from "../words.js";
 import { blank, paper, toMark } from "./paper.js";
 

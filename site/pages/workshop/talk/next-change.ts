@@ -18,7 +18,7 @@ import { say } from "../parts/notice.js";
 import { refill } from "../parts/refill.js";
 import { shiftBars } from "../parts/shift-bars.js";
 import { soon } from "../parts/soon.js";
-import { balanceText } from "../report/form.js";
+import { balanceText } from "../report/balance-scale.js";
 import { words } from "../words.js";
 import { balancesOf, placesIn, type ReportedPlace } from "./places.js";
 

@@ -1,7 +1,7 @@
 import type { Report } from "@rollbook/lib";
 import { element } from "@rollbook/page";
 import { table } from "../parts/table.js";
-import { balanceText } from "../report/form.js";
+import { balanceText } from "../report/balance-scale.js";
 import { words } from "../words.js";
 import { balancesOf, placesIn, type ReportedPlace } from "./places.js";
 
