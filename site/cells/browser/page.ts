@@ -7,6 +7,7 @@ export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";
 export { chosenCar, type Garage, garage, keepGarage } from "./garage.js";
 export { type LivePicture, livePicture } from "./picture.js";
+export { forFileName, saveFile } from "./save-file.js";
 export { shareAddress } from "./share-link.js";
 export { type Slider, slider } from "./slider.js";
 export { drop, keep, keptBelow, recall } from "./store.js";
