@@ -2,6 +2,7 @@
 export const places: readonly { readonly name: string; readonly label: string }[] = [
   { name: "index", label: "Chapters" },
   { name: "workshop", label: "Workshop" },
+  { name: "practice", label: "Practice" },
   { name: "questions", label: "Questions" },
   { name: "words", label: "Words" },
   { name: "search", label: "Search" },

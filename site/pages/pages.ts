@@ -1,4 +1,5 @@
 import type { SitePage } from "../build/site-pages.js";
+import { practicePage } from "./practice/page.js";
 import { questionsPage } from "./questions/page.js";
 import { searchPage } from "./search/page.js";
 import { sharePage } from "./share/page.js";
@@ -8,6 +9,7 @@ import { workshopPage } from "./workshop/page.js";
 /** The pages beside the chapters. */
 export const pages: readonly SitePage[] = [
   workshopPage,
+  practicePage,
   questionsPage,
   wordsPage,
   searchPage,

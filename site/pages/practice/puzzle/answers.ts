@@ -1,0 +1,84 @@
+import {
+  adjusterOf,
+  type Car,
+  type Change,
+  candidatesFor,
+  carLenses,
+  decimalsIn,
+  endLenses,
+  format,
+  isEndChange,
+  type LeverPlace,
+  leverPlaces,
+  MINUS,
+  type Parameter,
+  type Practice,
+  parameters,
+  pick,
+  randomFrom,
+  sameLever,
+  stepCountsFor,
+  timesSteps,
+  type UnitSystem,
+} from "@rollbook/lib";
+import type { Level } from "./puzzle.js";
+
+const FEW = 4; // causes to choose from with most help
+
+/** The causes to choose from: all that can be felt, or with most help four of them. */
+export function causesFor({ seed, car, corner, hidden }: Practice, level: Level): Change[] {
+  const all = candidatesFor(car, car, corner.speed).map(({ change }) => change);
+  if (level > 1) return all;
+  const random = randomFrom(seed + 2);
+  const chosen = [hidden];
+  while (chosen.length < FEW) {
+    const rest = all.filter((change) => !chosen.some((taken) => sameLever(taken, change)));
+    const more = pick(rest, random);
+    if (more === undefined) break;
+    chosen.splice(Math.floor(random() * (chosen.length + 1)), 0, more);
+  }
+  return chosen;
+}
+
+/** A lever of a car, and the changes of it to choose from. */
+export interface NextChoice {
+  readonly place: LeverPlace;
+  readonly changes: readonly Change[];
+}
+
+/** Every lever that this car has, with round counts of steps both ways. */
+export function nextChoices(car: Car): NextChoice[] {
+  return leverPlaces.flatMap((place) => {
+    const step = adjusterOf(car, place as Change)?.step;
+    if (step === undefined) return [];
+    const way = (by: number) => {
+      const one = { ...place, by } as Change; // lever and end come from one table of places
+      return stepCountsFor(car, one).map((count) => timesSteps(one, count));
+    };
+    const changes = [...way(-step).reverse(), ...way(step)];
+    return changes.length > 0 ? [{ place, changes }] : [];
+  });
+}
+
+function rowOf(change: Change): Parameter {
+  const lens = isEndChange(change) ? endLenses[change.lever] : carLenses[change.lever];
+  return parameters[lens.parameter];
+}
+
+/** Where a change is made, such as "front bar position". */
+export function placeLabel(change: Change): string {
+  const name = rowOf(change).name.toLowerCase();
+  return isEndChange(change) ? `${change.end} ${name}` : name;
+}
+
+/** By how much, such as "+5 N/mm": what it is now would tell what was hidden. */
+export function stepLabel(change: Change, system: UnitSystem): string {
+  const { quantity, decimals } = rowOf(change);
+  const size = format(
+    quantity,
+    Math.abs(change.by),
+    decimalsIn(quantity, decimals, system),
+    system,
+  );
+  return `${change.by < 0 ? MINUS : "+"}${size}`;
+}
