@@ -1,7 +1,8 @@
-import { readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { cpSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { writeOffline } from "../../../site/build/offline.js";
+import { inRoot } from "../../../site/build/paths.js";
 import { chapters, useBrowser } from "./browser.js";
 import { type ServedFolder, serveCopy } from "./served-folder.js";
 
@@ -113,6 +114,18 @@ describe("the course without network", () => {
     const { page } = await open(`${course.url}index.html`);
     await says(page, "Not yet ready without network: not all of it arrived");
     expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(0);
+  });
+
+  it("lets go of everything where the host withdraws the worker", async () => {
+    const { page } = await firstVisit();
+    cpSync(inRoot("site/offline/withdraw.js"), `${course.folder}/sw.js`);
+    await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+    const left = () =>
+      page.evaluate(async () => [
+        (await caches.keys()).length,
+        (await navigator.serviceWorker.getRegistrations()).length,
+      ]);
+    await expect.poll(left).toEqual([0, 0]);
   });
 
   it("tells users of an iPhone that their browser may clear it", async () => {
