@@ -7,7 +7,7 @@ import { parameters } from "../parameters.js";
 import type { Margin } from "../statics/margins.js";
 import { rearFirst } from "../workshop/feel.js";
 import { leversToTry } from "../workshop/propose.js";
-import { stepCountsFor, timesSteps } from "../workshop/step-counts.js";
+import { stepCountsFor, timesSteps, tryCounts } from "../workshop/step-counts.js";
 import { type Option, optionOf, type Places } from "./options.js";
 
 /** A lever at one end, or of the whole car. */
@@ -55,19 +55,13 @@ interface Way {
 /** The fewest steps one way that are felt; the least and the most tell whether to look. */
 function searchWay(place: LeverPlace, step: number, places: Places, leastFelt: number): Way {
   const one = { ...place, by: step } as Change; // lever and end come from one table of places
-  const [least, ...more] = stepCountsFor(places.before.car, one);
-  if (least === undefined) return { why: "It is at the end of its range.", reach: -Infinity };
-  const attempt = (steps: number) => attemptAt(one, steps, places, leastFelt);
-  const first = attempt(least);
-  const most = more.pop();
-  if (first.option !== undefined || first.refused || most === undefined) return first;
-  const last = attempt(most);
-  if (!last.refused && last.reach < leastFelt) return last;
-  for (const steps of more) {
-    const way = attempt(steps);
-    if (way.option !== undefined || way.refused) return way;
-  }
-  return last;
+  const way = tryCounts(
+    stepCountsFor(places.before.car, one),
+    (steps) => attemptAt(one, steps, places, leastFelt),
+    ({ option, refused }) => option !== undefined || refused === true,
+    ({ reach, refused }) => refused !== true && reach < leastFelt,
+  );
+  return way ?? { why: "It is at the end of its range.", reach: -Infinity };
 }
 
 function attemptAt(one: Change, steps: number, places: Places, leastFelt: number): Way {

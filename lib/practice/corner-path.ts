@@ -57,12 +57,16 @@ export function phaseAt({ turnInFrom, middleFrom, powerFrom }: CornerPath, at: n
 const BRAKING = -4; // m/s², as in `phases`
 const POWER = 2; // m/s², as in `phases`
 
-/** What the driver does with the pedals at a distance, m/s². */
-export function pedalsAt(path: CornerPath, at: number): number {
+/**
+ * What the driver does with the pedals at a distance, m/s².
+ *
+ * @param effort - share of the usual braking and power, 0–1
+ */
+export function pedalsAt(path: CornerPath, at: number, effort = 1): number {
   const { turnInFrom, middleFrom, powerFrom, end } = path;
   const released = turnInFrom + HARD_BRAKING_SHARE * (middleFrom - turnInFrom);
-  if (at < released) return BRAKING;
-  if (at < middleFrom) return (BRAKING * (middleFrom - at)) / (middleFrom - released);
+  if (at < released) return effort * BRAKING;
+  if (at < middleFrom) return (effort * BRAKING * (middleFrom - at)) / (middleFrom - released);
   if (at < powerFrom) return 0;
-  return POWER * Math.min(1, (at - powerFrom) / (0.3 * (end - powerFrom)));
+  return effort * POWER * Math.min(1, (at - powerFrom) / (0.3 * (end - powerFrom)));
 }

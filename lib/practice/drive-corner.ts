@@ -10,7 +10,7 @@ import { eachAxle, type Wheels } from "../load/wheels.js";
 import { rearFirst } from "../workshop/feel.js";
 import type { VenueCorner } from "../workshop/venue.js";
 import { cornerPath, phaseAt } from "./corner-path.js";
-import { cornerSpeedOf, type Station, stationsOf } from "./speed-plan.js";
+import { type Pace, paceOf, type Station, shareOf, stationsOf } from "./speed-plan.js";
 
 /** One place of a driven corner: what the car did, and what the driver had to do. */
 export interface CornerMoment {
@@ -42,9 +42,7 @@ export interface CornerMoment {
 }
 
 /** A corner as it was driven. */
-export interface DrivenCorner {
-  /** m/s in the middle */
-  readonly speed: number;
+export interface DrivenCorner extends Pace {
   /** s from the start of braking to the end */
   readonly time: number;
   readonly moments: readonly CornerMoment[];
@@ -53,8 +51,8 @@ export interface DrivenCorner {
 /**
  * A corner driven from braking-in to power-on by a driver who knows what the car can do.
  *
- * Brakes and throttle are those of `phases`; speed is set so that the car is near its limit where
- * it has least. At each place the car is in steady balance with all four wheels at work: no yaw
+ * Brakes and throttle are those of `phases`, eased where the car cannot take them; speed is set so
+ * that the car is near its limit in the middle. At each place the car is in steady balance with all four wheels at work: no yaw
  * acceleration, no delay but that of the dampers.
  *
  * @param measured - the car whose file gave the heights; the car itself when left out
@@ -68,22 +66,22 @@ export function driveCorner(
 ): DrivenCorner {
   const straight = handlingCarOf(car, options.measured ?? car);
   const handling = corner.direction === "left" ? straight : mirrorCar(straight);
-  let speed = cornerSpeedOf(handling, corner, options.wanted);
+  let pace = paceOf(handling, corner, options.wanted);
   for (let i = 0; i < SLOWER; i++) {
-    const moments = momentsAt(handling, car, corner, speed);
-    if (moments !== undefined) return { speed, time: moments.at(-1)?.time ?? 0, moments };
-    speed *= 0.99; // four wheels at real angles can do a little less than each axle by itself
+    const moments = momentsAt(handling, car, corner, pace);
+    if (moments !== undefined) return { ...pace, time: moments.at(-1)?.time ?? 0, moments };
+    pace = { ...pace, speed: pace.speed * 0.98 }; // real wheels do a little less than an axle by itself
   }
   throw new RangeError(`The car cannot be driven through ${corner.name}.`);
 }
 
-const SLOWER = 30;
+const SLOWER = 15;
 
-function momentsAt(handling: HandlingCar, car: Car, corner: VenueCorner, speed: number) {
-  const path = cornerPath(corner, speed);
+function momentsAt(handling: HandlingCar, car: Car, corner: VenueCorner, pace: Pace) {
+  const path = cornerPath(corner, pace.speed);
   const moments: CornerMoment[] = [];
   let last: Trim | undefined;
-  for (const station of stationsOf(corner, path, speed)) {
+  for (const station of stationsOf(corner, path, pace)) {
     const { driving, lateralAcceleration } = station;
     last =
       trim(handling, driving, lateralAcceleration, last) ??
@@ -116,7 +114,7 @@ function momentOf(
     sideSlip: state.sideSlip,
     load: eachAxle(state.wheels, (sides) => ({ left: sides.left.load, right: sides.right.load })),
     balance: rearFirst(found.understeerMargin),
-    used: lateralAcceleration / found.lateralAcceleration,
+    used: shareOf(lateralAcceleration, found),
   };
 }
 

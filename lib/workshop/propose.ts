@@ -6,7 +6,7 @@ import { possibleChanges } from "../change/steps.js";
 import { LEAST_FELT_SHIFT, rearFirst } from "./feel.js";
 import type { Plan, PlanStep } from "./plan.js";
 import { sheetOf } from "./sheet.js";
-import { stepCountsFor, timesSteps } from "./step-counts.js";
+import { stepCountsFor, timesSteps, tryCounts } from "./step-counts.js";
 import { venueSpeed } from "./venue.js";
 
 /** A change that is large enough to feel, and what it does to balance, m/s², above 0 rear first. */
@@ -49,13 +49,15 @@ export function candidatesFor(
 }
 
 function smallestFelt(one: Change, before: Baseline, leastFelt: number): Candidate | undefined {
-  for (const steps of stepCountsFor(before.car, one)) {
-    const change = timesSteps(one, steps);
-    const shift = shiftOf(change, before);
-    if (shift === undefined) return undefined;
-    if (Math.abs(shift) >= leastFelt) return { change, steps, shift };
-  }
-  return undefined;
+  const isFelt = (shift: number | undefined) => shift !== undefined && Math.abs(shift) >= leastFelt;
+  const found = tryCounts(
+    stepCountsFor(before.car, one),
+    (steps) => ({ steps, shift: shiftOf(timesSteps(one, steps), before) }),
+    ({ shift }) => shift === undefined || isFelt(shift),
+    ({ shift }) => shift !== undefined && !isFelt(shift),
+  );
+  if (found?.shift === undefined || !isFelt(found.shift)) return undefined;
+  return { change: timesSteps(one, found.steps), steps: found.steps, shift: found.shift };
 }
 
 /** The greatest shift in any phase with the seats put back; nothing when a limit is broken. */

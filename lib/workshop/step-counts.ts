@@ -29,3 +29,28 @@ export function stepCountsFor(car: Car, one: Change): number[] {
 export function timesSteps(one: Change, count: number): Change {
   return { ...one, by: one.by * count };
 }
+
+/**
+ * Tries more and more steps until an attempt is final. The largest is tried second: when even that
+ * falls short, those between are not worth trying.
+ *
+ * @returns the final attempt, or the last one; nothing when there is no count
+ */
+export function tryCounts<T>(
+  [least, ...more]: readonly number[],
+  attempt: (count: number) => T,
+  isFinal: (attempt: T) => boolean,
+  fallsShort: (attempt: T) => boolean,
+): T | undefined {
+  if (least === undefined) return undefined;
+  const first = attempt(least);
+  const most = more.pop();
+  if (isFinal(first) || most === undefined) return first;
+  const last = attempt(most);
+  if (fallsShort(last)) return last;
+  for (const count of more) {
+    const between = attempt(count);
+    if (isFinal(between)) return between;
+  }
+  return last;
+}
