@@ -1,17 +1,15 @@
 import { phaseNames } from "../balance/phases.js";
-import type { Car } from "../car/car.js";
-import { adjusterOf } from "../change/adjuster.js";
 import type { Change, End } from "../change/change.js";
 import { labelOf } from "../change/label.js";
 import { movedInWords, signed } from "../change/moved.js";
 import type { Wheels } from "../load/wheels.js";
-import { alignmentBack } from "../statics/put-back.js";
-import { restOf } from "../statics/rest.js";
-import { toShown, type UnitSystem } from "../units.js";
-import { LEAST_FELT_SHIFT, rearFirst } from "../workshop/feel.js";
+import type { UnitSystem } from "../units.js";
+import { rearFirst } from "../workshop/feel.js";
 import { minutesToMake } from "../workshop/minutes.js";
 import type { PhaseShifts } from "../workshop/sheet.js";
+import { meritOf } from "./merit.js";
 import type { Option, Places } from "./options.js";
+import { putBackInWords } from "./put-back-words.js";
 import { sameLever, sameWay, type Tried } from "./tried.js";
 
 /** A single change to make next. */
@@ -73,72 +71,11 @@ export function proposalOf(
   };
 }
 
-const ELSEWHERE_WEIGHT = 0.5;
-const MINUTE_WEIGHT = 0.02;
-
-/**
- * How good a change is for its size: what it brings of what was asked, with grip gained or lost
- * there (at most as much again), less half of what it moves elsewhere, all over what it brings;
- * less two hundredths for each minute of work; less the share of its range that it takes beyond
- * one step, since a large change leaves what is known of the car – common practice, no source.
- */
-export function meritOf({ change, steps, gain, grip, elsewhere }: Option, car: Car): number {
-  const grips = Math.max(-gain, Math.min(gain, grip));
-  const size = Math.max(gain, LEAST_FELT_SHIFT);
-  const clean = (gain + grips - ELSEWHERE_WEIGHT * elsewhere) / size;
-  const { min = 0, max = 0 } = adjusterOf(car, change) ?? {};
-  const taken = max > min ? Math.abs(change.by) / (max - min) : 0;
-  return clean - MINUTE_WEIGHT * minutesToMake[change.lever] - taken * (1 - 1 / steps);
-}
-
 /** Pressure comes last unless it was measured and is off at that end; so does mass put in. */
 function rankOf(change: Change, pressureOff: readonly End[]): 0 | 1 | 2 {
   if (change.lever === "ballast" && change.by > 0) return 2;
   if (change.lever !== "tyrePressure") return 1;
   return "end" in change && pressureOff.includes(change.end) ? 0 : 2;
-}
-
-function putBackInWords({ effect, putBackTurns }: Option, { before }: Places, system: UnitSystem) {
-  const turns = putBackTurns === undefined ? [] : seatsInWords(putBackTurns);
-  const now = restOf(effect.car, before.measured);
-  const back = alignmentBack(now, restOf(before.car, before.measured));
-  return [
-    ...turns,
-    ...alignmentInWords("camber", back.camber, effect, system),
-    ...alignmentInWords("toe", back.toe, effect, system),
-  ];
-}
-
-const WHEELS = [
-  ["front", "left"],
-  ["front", "right"],
-  ["rear", "left"],
-  ["rear", "right"],
-] as const;
-
-function seatsInWords(turns: Wheels<number>): string[] {
-  return WHEELS.filter(([end, side]) => turns[end][side] !== 0).map(
-    ([end, side]) => `${end} ${side} seat ${signed(turns[end][side], 1)} turns`,
-  );
-}
-
-const SEEN_ANGLE = 0.05; // degrees, a step of toe
-
-/** Alignment that height has moved; none for a change of alignment itself. */
-function alignmentInWords(
-  what: "camber" | "toe",
-  back: Wheels<number>,
-  { moved }: Option["effect"],
-  system: UnitSystem,
-): string[] {
-  const { rideHeight } = moved.figures;
-  const lowered = Math.max(Math.abs(rideHeight.front), Math.abs(rideHeight.rear)) > 1e-4;
-  if (!lowered) return [];
-  return WHEELS.flatMap(([end, side]) => {
-    const degrees = toShown("angle", back[end][side], system);
-    if (Math.abs(degrees) < SEEN_ANGLE) return [];
-    return [`${end} ${side} ${what} ${signed(degrees, 2)}°`];
-  });
 }
 
 function reasonsOf({ change, gain, grip, elsewhere }: Option, { tried, pressureOff }: Known) {

@@ -10,7 +10,8 @@ import { eachAxle, type Wheels } from "../load/wheels.js";
 import { rearFirst } from "../workshop/feel.js";
 import type { VenueCorner } from "../workshop/venue.js";
 import { cornerPath, phaseAt } from "./corner-path.js";
-import { type Pace, paceOf, type Station, shareOf, stationsOf } from "./speed-plan.js";
+import { paceOf, shareOf } from "./pace.js";
+import { type Pace, type Station, stationsOf } from "./stations.js";
 
 /** One place of a driven corner: what the car did, and what the driver had to do. */
 export interface CornerMoment {

@@ -1,8 +1,9 @@
 import type { UnitSystem } from "../units.js";
 import { type FeltCell, feltAgainstPredicted } from "./felt.js";
 import { type GroupCell, groupSummary } from "./group.js";
-import { type Log, nowStandingFor, type RunEntry, standing } from "./log.js";
+import type { Log, RunEntry } from "./log.js";
 import type { Report } from "./report.js";
+import { nowStandingFor, standing } from "./standing.js";
 import type { Venue } from "./venue.js";
 import { type Version, versionsOf } from "./versions.js";
 

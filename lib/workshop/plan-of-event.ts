@@ -1,5 +1,6 @@
-import { type EventEntry, type Log, nowStandingFor } from "./log.js";
+import type { EventEntry, Log } from "./log.js";
 import type { Plan } from "./plan.js";
+import { nowStandingFor } from "./standing.js";
 
 /** The plan of a day in a log; nothing when the set-up it starts from is not there. */
 export function planOfEvent(log: Log, event: EventEntry): Plan | undefined {

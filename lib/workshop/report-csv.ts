@@ -1,7 +1,8 @@
 import { formatCsv, parseCsv } from "./csv.js";
 import { readEntry } from "./entry-file.js";
-import { type EntryHead, type Log, nowStandingFor, type ReportEntry, standing } from "./log.js";
+import type { EntryHead, Log, ReportEntry } from "./log.js";
 import type { Report } from "./report.js";
+import { nowStandingFor, standing } from "./standing.js";
 
 const reportColumns = [
   "corner",

@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../units.js";
 import { formatCsv } from "./csv.js";
-import { type Log, standing } from "./log.js";
+import type { Log } from "./log.js";
+import { standing } from "./standing.js";
 import { versionsOf } from "./versions.js";
 
 const columns = ["id", "at", "follows", "changes", "other", "runs", "note"];

@@ -3,8 +3,9 @@ import type { Change } from "../change/change.js";
 import { labelOf } from "../change/label.js";
 import type { UnitSystem } from "../units.js";
 import { differenceOfSetUps } from "./difference.js";
-import { type Log, type SetUpEntry, standing } from "./log.js";
+import type { Log, SetUpEntry } from "./log.js";
 import { testedChanges } from "./single.js";
+import { standing } from "./standing.js";
 
 /** A version of a set-up and what is new in it. */
 export interface Version {

@@ -2,12 +2,13 @@ import fc from "fast-check";
 import { describe, expect, test, vi } from "vitest";
 import { formatCsv, parseCsv } from "../../../lib/workshop/csv.js";
 import { exampleLog } from "../../../lib/workshop/example-event.js";
-import { type Log, type ReportEntry, standing } from "../../../lib/workshop/log.js";
+import type { Log, ReportEntry } from "../../../lib/workshop/log.js";
 import {
   formatReports,
   parseReports,
   reportTableColumns,
 } from "../../../lib/workshop/report-csv.js";
+import { standing } from "../../../lib/workshop/standing.js";
 import { formatVersions } from "../../../lib/workshop/version-csv.js";
 import { anyReport, anyText } from "./any-log.js";
 

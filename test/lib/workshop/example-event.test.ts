@@ -5,7 +5,7 @@ import { exampleCars } from "../../../lib/workshop/example-cars.js";
 import { exampleLog } from "../../../lib/workshop/example-event.js";
 import { exampleDrivers } from "../../../lib/workshop/example-reports.js";
 import { exampleVenue } from "../../../lib/workshop/example-venue.js";
-import { type LogEntry, standing } from "../../../lib/workshop/log.js";
+import type { LogEntry } from "../../../lib/workshop/log.js";
 import { conflictsOf } from "../../../lib/workshop/merge.js";
 import { planOfEvent } from "../../../lib/workshop/plan-of-event.js";
 import { pollAdvice, pollGain } from "../../../lib/workshop/poll.js";
@@ -13,6 +13,7 @@ import { proposePlan } from "../../../lib/workshop/propose.js";
 import { isComplete } from "../../../lib/workshop/report.js";
 import { rotation } from "../../../lib/workshop/rotation.js";
 import { sheetOf } from "../../../lib/workshop/sheet.js";
+import { standing } from "../../../lib/workshop/standing.js";
 import { lateralAccelerationOf } from "../../../lib/workshop/venue.js";
 import { looseEndsOf, versionsOf } from "../../../lib/workshop/versions.js";
 

@@ -2,14 +2,8 @@ import { expect, test } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { applyChange } from "../../../lib/change/apply.js";
 import { readEntry } from "../../../lib/workshop/entry-file.js";
-import {
-  emptyLog,
-  type Log,
-  type LogEntry,
-  nextId,
-  nowStandingFor,
-  standing,
-} from "../../../lib/workshop/log.js";
+import { emptyLog, type Log, type LogEntry } from "../../../lib/workshop/log.js";
+import { nextId, nowStandingFor, standing } from "../../../lib/workshop/standing.js";
 import { looseEndsOf, versionsOf } from "../../../lib/workshop/versions.js";
 
 const at = "2031-05-10T09:00:00.000Z";
