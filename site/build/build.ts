@@ -23,6 +23,7 @@ import { inRoot } from "./paths.js";
 import { writeSearchIndex } from "./search-index.js";
 import { writeSitePages } from "./site-pages.js";
 import { typecheck, writeJoined } from "./typecheck.js";
+import { writeWorkbench } from "./workbench.js";
 
 export interface BuildOptions {
   readonly notebooks?: string;
@@ -41,6 +42,7 @@ export function readNotebooks(folder = inRoot("notebooks")): Notebook[] {
 function writeChapters(
   notebooks: readonly Notebook[],
   chapters: readonly Chapter[],
+  sandboxHash: string,
   out: string,
 ): void {
   const welcome = readFileSync(inRoot("site/welcome.md"), "utf8");
@@ -48,7 +50,7 @@ function writeChapters(
   notebooks.forEach((notebook, index) => {
     const chapter = chapters[index] as Chapter;
     writeFileSync(`${out}/${notebook.name}.html`, chapterPage(chapters, index));
-    writeFileSync(`${out}/${codePage(notebook)}`, listingPage(notebook, chapter));
+    writeFileSync(`${out}/${codePage(notebook)}`, listingPage(notebook, chapter, sandboxHash));
   });
 }
 
@@ -94,7 +96,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     const chapters = notebooks.map((notebook) =>
       chapterOf(notebook, outputs.get(notebook.name) ?? {}),
     );
-    writeChapters(notebooks, chapters, next);
+    writeChapters(notebooks, chapters, await writeWorkbench(next), next);
     await writeSitePages(next, chapters);
     await writeStyles(next);
     writeSearchIndex(next, chapters, pages);

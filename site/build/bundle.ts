@@ -1,26 +1,30 @@
+import { basename } from "node:path";
 import { type BuildFailure, build, type Plugin } from "esbuild";
 import { cellAt, join } from "./join.js";
 import { CourseError, type Notebook, placeIn } from "./notebook.js";
 import { inRoot } from "./paths.js";
 
-/** Where the shared script holds what scripts after it import. */
-const shared: Readonly<Record<string, string>> = {
-  "@rollbook/lib": "rollbook.lib",
+type Places = Readonly<Record<string, string>>;
+
+/** Where scripts that were loaded before hold what a script imports. */
+const fromCourse: Places = {
   "@rollbook/cells": "rollbook.cells",
   "@rollbook/page": "rollbook.page",
 };
+const forChapters: Places = {
+  "@rollbook/lib": "rollbook.lib",
+  "@rollbook/cells": "rollbook.cells",
+};
+const forPages: Places = { ...fromCourse, "@rollbook/lib": "rollbook.physics" };
 
-/** What a cell may import. */
-const forCells = ["@rollbook/lib", "@rollbook/cells"];
-
-const fromShared = (...packages: readonly string[]): Plugin => ({
-  name: "from-shared-script",
+const loadedBefore = (places: Places): Plugin => ({
+  name: "loaded-before",
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /^@rollbook\// }, ({ path }) =>
-      packages.includes(path) ? { path, namespace: "shared" } : undefined,
+      path in places ? { path, namespace: "before" } : undefined,
     );
-    onLoad({ filter: /.*/, namespace: "shared" }, ({ path }) => ({
-      contents: `module.exports = ${shared[path]};`,
+    onLoad({ filter: /.*/, namespace: "before" }, ({ path }) => ({
+      contents: `module.exports = ${places[path]};`,
     }));
   },
 });
@@ -50,15 +54,18 @@ const cellsImportNothingElse: Plugin = {
   name: "cells-import-nothing-else",
   setup({ onResolve }) {
     onResolve({ filter: /.*/ }, ({ path, kind }) => {
-      if (kind === "entry-point" || forCells.includes(path)) return undefined;
-      return { errors: [{ text: `a cell may import ${forCells.join(" and ")}, not ${path}` }] };
+      if (kind === "entry-point" || path in forChapters) return undefined;
+      return {
+        errors: [
+          { text: `a cell may import ${Object.keys(forChapters).join(" and ")}, not ${path}` },
+        ],
+      };
     });
   },
 };
 
 const common = { bundle: true, minify: true, format: "iife", target: "es2022" } as const;
 
-/** Scripts hold their own part of the physics, which has no state; only cells take it from the shared script. */
 const physics = { "@rollbook/lib": inRoot("lib/index.ts") };
 
 /** Writes the script that every page loads first, with the physics that the chapters use. */
@@ -72,7 +79,7 @@ export async function bundleShared(notebooks: readonly Notebook[], outfile: stri
 export async function bundleFrame(outfile: string): Promise<void> {
   const entryPoints = [inRoot("site/frame/main.ts")];
   const define = { "window.devicePixelRatio": "2" }; // else Plot moves its lines by half a pixel, which the curves do not
-  const plugins = [fromShared("@rollbook/cells", "@rollbook/page")];
+  const plugins = [loadedBefore(fromCourse)];
   await build({ ...common, outfile, alias: physics, plugins, entryPoints, define });
 }
 
@@ -95,7 +102,7 @@ export async function bundleChapters(
   const options = {
     ...common,
     outdir,
-    plugins: [cellsImportNothingElse, fromShared(...forCells)],
+    plugins: [cellsImportNothingElse, loadedBefore(forChapters)],
     entryPoints,
   };
   try {
@@ -105,14 +112,33 @@ export async function bundleChapters(
   }
 }
 
-/** Writes the script of each page beside the chapters. */
+/** Writes the script of each page beside the chapters; answers which of them call the physics. */
 export async function bundlePages(
   entryPoints: { in: string; out: string }[],
   outdir: string,
+): Promise<Set<string>> {
+  const plugins = [loadedBefore(forPages)];
+  const { metafile } = await build({ ...common, outdir, plugins, entryPoints, metafile: true });
+  const calling = Object.entries(metafile.outputs).filter(
+    ([, { inputs }]) => "before:@rollbook/lib" in inputs,
+  );
+  return new Set(calling.map(([file]) => basename(file, ".js")));
+}
+
+/** Writes the whole physics, which pages load before their own script. */
+export async function bundlePhysics(outfile: string): Promise<void> {
+  const entryPoints = [inRoot("site/cells/browser/physics.ts")];
+  await build({ ...common, outfile, alias: physics, entryPoints });
+}
+
+/** Writes the scripts with which cells are edited; `define` gives what goes into them, as JSON by name. */
+export async function bundleWorkbench(
+  entryPoints: { in: string; out: string }[],
+  outdir: string,
+  define: Record<string, string>,
 ): Promise<void> {
-  if (entryPoints.length === 0) return;
-  const plugins = [fromShared("@rollbook/cells", "@rollbook/page")];
-  await build({ ...common, outdir, alias: physics, plugins, entryPoints });
+  const plugins = [loadedBefore(fromCourse)];
+  await build({ ...common, outdir, alias: physics, plugins, entryPoints, define });
 }
 
 /** Writes the service worker, with the names of the files it keeps. */
@@ -127,6 +153,7 @@ export async function bundleWorker(
 
 /** A script as text, for a page that holds its scripts in itself. */
 export async function bundledText(entryPoint: string): Promise<string> {
-  const { outputFiles } = await build({ ...common, write: false, entryPoints: [entryPoint] });
+  const options = { ...common, alias: physics, entryPoints: [entryPoint] };
+  const { outputFiles } = await build({ ...options, write: false });
   return outputFiles.map(({ text }) => text).join("");
 }

@@ -3,8 +3,12 @@ import { type Chapter, codePage } from "./chapter.js";
 import { codeCells, type Notebook } from "./notebook.js";
 import { shell } from "./shell.js";
 
-/** The page that lists a chapter's code cells, for those who want to see how a number comes about. */
-export function listingPage(notebook: Notebook, { title }: Chapter): string {
+/**
+ * The page that lists a chapter's code cells, for those who want to see how a number comes about.
+ *
+ * @param sandboxHash - of the script in the frame where edited cells run
+ */
+export function listingPage(notebook: Notebook, { title }: Chapter, sandboxHash: string): string {
   const listings = codeCells(notebook)
     .map(
       ({ id, source }) =>
@@ -23,5 +27,7 @@ and run it in Jupyter.</p>
     description: `The code of ${title}`,
     name: codePage(notebook).replace(/\.html$/, ""),
     main,
+    scripts: ["course.js", "listing.js"],
+    frameScript: sandboxHash,
   });
 }

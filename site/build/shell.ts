@@ -14,6 +14,8 @@ interface Shell {
   readonly followsCar?: boolean;
   readonly scripts?: readonly string[];
   readonly styles?: readonly string[];
+  /** Hash of the one script that a frame inside the page may hold in itself. */
+  readonly frameScript?: string;
 }
 
 const icon = `data:image/svg+xml,${encodeURIComponent(
@@ -36,6 +38,10 @@ export const policy = [
   "form-action 'none'",
 ].join("; ");
 
+/** The policy of a page with a frame whose own script has this hash; the frame inherits it. */
+export const policyWithFrame = (hash: string): string =>
+  policy.replace("script-src 'self'", `script-src 'self' '${hash}'`);
+
 function masthead(current: string): string {
   const links = places
     .map(({ name, label }) => {
@@ -57,14 +63,14 @@ work on or drive a car. The maker’s manual, the class rules, local codes and l
 /** A whole page around its main part. */
 export function shell(page: Shell): string {
   const { title, description, name, main, aside = "", followsCar = false } = page;
-  const { scripts = [], styles = [] } = page;
+  const { scripts = [], styles = [], frameScript } = page;
   const links = ["course.css", ...styles].map((href) => `<link rel="stylesheet" href="${href}">`);
   const loads = scripts.map((source) => `<script defer src="${source}"></script>`);
   return `<!doctype html>
 <html lang="en" data-page="${name}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta http-equiv="Content-Security-Policy" content="${frameScript ? policyWithFrame(frameScript) : policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${escapeHtml(title)}</title>

@@ -1,6 +1,6 @@
 import { cpSync, existsSync, writeFileSync } from "node:fs";
 import { pages } from "../pages/pages.js";
-import { bundlePages } from "./bundle.js";
+import { bundlePages, bundlePhysics } from "./bundle.js";
 import type { Chapter } from "./chapter.js";
 import { inRoot } from "./paths.js";
 import { shell } from "./shell.js";
@@ -16,24 +16,30 @@ export interface SitePage {
 
 const part = (name: string, file: string): string => inRoot(`site/pages/${name}/${file}`);
 
+/** Scripts that a page loads, in their order. */
+function scriptsOf(name: string, live: boolean, callsPhysics: boolean): string[] {
+  return ["course.js", callsPhysics ? "physics.js" : "", live ? `${name}.js` : ""].filter(Boolean);
+}
+
 /** Writes every page of its own with its script and styles. */
 export async function writeSitePages(
   out: string,
   chapters: readonly Chapter[] = [],
 ): Promise<void> {
-  const live = pages.filter(({ name }) => existsSync(part(name, "main.ts")));
+  const live = pages.map(({ name }) => name).filter((name) => existsSync(part(name, "main.ts")));
+  const calling = await bundlePages(
+    live.map((name) => ({ in: part(name, "main.ts"), out: name })),
+    out,
+  );
+  await bundlePhysics(`${out}/physics.js`);
   for (const page of pages) {
     const { name, title } = page;
     const styled = existsSync(part(name, "style.css"));
     if (styled) cpSync(part(name, "style.css"), `${out}/${name}.css`);
-    const scripts = live.includes(page) ? ["course.js", `${name}.js`] : ["course.js"];
+    const scripts = scriptsOf(name, live.includes(name), calling.has(name));
     const styles = styled ? [`${name}.css`] : [];
     const main = typeof page.main === "string" ? page.main : page.main(chapters);
     const html = shell({ ...page, main, title: `${title} · Rollbook`, scripts, styles });
     writeFileSync(`${out}/${name}.html`, html);
   }
-  await bundlePages(
-    live.map(({ name }) => ({ in: part(name, "main.ts"), out: name })),
-    out,
-  );
 }

@@ -1,7 +1,9 @@
 /** What the scripts of pages share with the cells: `@rollbook/page`. */
 export { escapeHtml } from "../escape.js";
+export { exerciseInner, predictInner, workedInner } from "../inner-html.js";
+export type { Mark } from "../marks.js";
 export { format, reader, spell } from "../reader.js";
-export type { Chart, Drawing, Panel } from "../spec.js";
+export { type Chart, type Drawing, type Panel, startValues } from "../spec.js";
 export { words } from "../words.js";
 export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";

@@ -1,17 +1,21 @@
 import { words } from "../words.js";
 import { element } from "./element.js";
 
-const script = "questions.js";
+const scripts = ["physics.js", "questions.js"];
 const styles = "questions.css";
 const firstWithEarlier = 2; // chapter number
 
 /** Loads the questions into the fold; a reader who does not open it loads nothing. */
 function load(fold: HTMLElement): void {
-  const wanted = element("script", { src: script });
-  wanted.addEventListener("error", () => {
+  const wanted = scripts.map((source) => {
+    const script = element("script", { src: source });
+    script.async = false; // one after the other
+    return script;
+  });
+  wanted.at(-1)?.addEventListener("error", () => {
     fold.append(element("p", { class: "fault", role: "alert" }, words.noQuestions));
   });
-  document.head.append(element("link", { rel: "stylesheet", href: styles }), wanted);
+  document.head.append(element("link", { rel: "stylesheet", href: styles }), ...wanted);
 }
 
 /** A page on its own has no questions beside it. */
