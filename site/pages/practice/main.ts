@@ -36,5 +36,7 @@ function open(place: HTMLElement): void {
 const place = placeOf("practice");
 if (place) {
   open(place);
-  addEventListener("hashchange", () => open(place));
+  addEventListener("hashchange", () => {
+    if (location.hash.startsWith("#?")) open(place);
+  });
 }

@@ -33,14 +33,14 @@ export const words = {
   grade: "Grade (above 0: uphill)",
   level: "Level",
   levels: {
-    1: "With the driver’s words",
+    1: "With all help",
     2: "With all traces",
     3: "From the seat",
   },
   aboutLevels: {
     1: "All traces, what the driver writes of each part of the corner, and four causes to choose from.",
     2: "All traces; the cause may be anything that can be set on this car.",
-    3: "Only what a driver can notice: speed, lateral acceleration and steering. The cause may be anything.",
+    3: "What the driver writes, and the traces that need no instruments: speed, lateral acceleration, steering. The cause may be anything.",
   },
   car: "Car",
   workbooksCar: (name: string) => `the workbook’s: ${name}`,
@@ -57,7 +57,7 @@ export const words = {
   known: "the car you know",
   changed: "the changed car",
   again: "with your change",
-  title2: (corner: string) => `${corner}, against distance`,
+  alongTitle: (corner: string) => `${corner}, against distance`,
   place: "Place along the corner",
   play: "Play",
   pause: "Pause",
@@ -85,8 +85,12 @@ export const words = {
     `The car you know goes through its middle at ${speed} and takes ${time} in all. It comes nearest its limit in ${phase}: ${used} of what it can do.`,
   slowerThanAsked: (speed: string) =>
     `You asked for ${speed}; the driver keeps a little grip in hand.`,
+  easedPedals: (share: string) =>
+    `The driver brakes and accelerates with ${share} of the usual force: more is not to be had here.`,
   changedSays: (changed: string, known: string) =>
     `In the middle of the turn the changed car needs ${changed} at the steering wheel, the one you know ${known}.`,
+  sameSteering: (steering: string) =>
+    `In the middle of the turn both cars need about ${steering} at the steering wheel; look at the other parts.`,
   changedSlower: (speed: string) => `It cannot hold that speed: it goes through at ${speed}.`,
   againSays: (again: string, known: string) =>
     `With your change it needs ${again} there; the car you know needs ${known}.`,
@@ -109,6 +113,8 @@ export const words = {
   nextIntro: "One change, to bring back the car you know. It is made on the car as it is now.",
   nextWhere: "What",
   nextBy: "By how much",
+  nextFault: "Choose what, and by how much.",
+  chooseOne: "Choose …",
   makeIt: "Make it and drive again",
   cannotDrive: (reason: string) => `Not driven: ${reason}`,
   score: "How near you came",
@@ -134,11 +140,8 @@ export const words = {
   forget: "Forget them",
   forgotten: "Forgotten.",
   undo: "Undo",
-  when: "When",
   round: (corner: string, level: number, points: string) => `${corner}, level ${level}: ${points}`,
   notKept: "The device did not keep it; it is here until you leave.",
-  openIt: "Open",
-  confidence: "How sure",
   faults: {
     unknown: (name: string) => `The link sets “${name}”, which practice does not have.`,
     number: (name: string, from: number, to: number, unit: string, given: string) =>

@@ -37,8 +37,11 @@ function road(known: DrivenCorner, margin: number): Mark[] {
   const side = Math.sign(known.moments.at(-1)?.y ?? 1); // the outside of the turn is the other one
   const names = partsOf(known).map(({ phase, from, to }) => {
     const { x, y, heading } = momentAt(known, (from + to) / 2);
-    const away = 0.3 * margin * side;
-    return label([x + away * Math.sin(heading), y - away * Math.cos(heading)], phase, "muted");
+    const [right, up] = [side * Math.sin(heading), -side * Math.cos(heading)];
+    const beside = Math.abs(right) > Math.abs(up);
+    const away = (beside ? 0.05 : 0.3) * margin;
+    const at: Point = [x + away * right, y + away * up];
+    return label(at, phase, "muted", beside ? (right > 0 ? "right" : "left") : "middle");
   });
   const [start, soon] = [path[0], path[2]];
   return [

@@ -39,40 +39,45 @@ export function causePart(
   );
 }
 
-/** One change of the car as it is now; `drive` gives back why it cannot be driven. */
+/** One change of the car as it is now. */
 export function nextPart({ changed }: Practice, drive: (next: Change) => void): HTMLElement {
   const choices = nextChoices(changed);
-  const where = element("select", { id: "next-where" });
-  const by = element("select", { id: "next-by" });
-  where.append(
-    ...choices.map(({ changes: [first] }, i) =>
-      element("option", { value: i }, first === undefined ? "" : spell(placeLabel(first))),
-    ),
-  );
+  const places = choices.map(({ changes: [first] }) => (first ? spell(placeLabel(first)) : ""));
+  const where = select("next-where", places);
+  const by = select("next-by", []);
   const changes = () => choices[Number(where.value)]?.changes ?? [];
-  const fill = () =>
-    by.replaceChildren(
-      ...changes().map((change, i) =>
-        element("option", { value: i }, stepLabel(change, reader.units)),
-      ),
-    );
+  const fill = () => {
+    by.replaceChildren(...options(changes().map((change) => stepLabel(change, reader.units))));
+  };
   where.addEventListener("change", fill);
-  fill();
+  const fault = element("p", { class: "fault", role: "alert" });
   const send = () => {
-    const next = changes()[Number(by.value)];
+    const next = by.value === "" ? undefined : changes()[Number(by.value)];
+    fault.textContent = next === undefined ? words.nextFault : "";
     if (next !== undefined) drive(next);
   };
   return part(
     "next",
     words.next,
     element("p", {}, words.nextIntro),
-    element(
-      "div",
-      { class: "field" },
-      element("label", { for: "next-where" }, words.nextWhere),
-      where,
-    ),
-    element("div", { class: "field" }, element("label", { for: "next-by" }, words.nextBy), by),
+    field(words.nextWhere, where),
+    field(words.nextBy, by),
+    fault,
     button("drive-again", words.makeIt, send, "go"),
   );
 }
+
+/** Nothing is chosen until the learner chooses. */
+const options = (texts: readonly string[]): HTMLElement[] => [
+  element("option", { value: "" }, words.chooseOne),
+  ...texts.map((text, i) => element("option", { value: i }, text)),
+];
+
+function select(id: string, texts: readonly string[]): HTMLSelectElement {
+  const made = element("select", { id });
+  made.append(...options(texts));
+  return made;
+}
+
+const field = (label: string, input: HTMLElement): HTMLElement =>
+  element("div", { class: "field" }, element("label", { for: input.id }, label), input);

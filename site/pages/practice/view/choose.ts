@@ -1,4 +1,4 @@
-import { type Car, demoCar, fromShown, type Parameter, parameters } from "@rollbook/lib";
+import { demoCar, fromShown, type Parameter, parameters } from "@rollbook/lib";
 import { element, garage, slider } from "@rollbook/page";
 import { type Chip, chips } from "../../workshop/parts/chips.js";
 import { markOf } from "../puzzle/car-mark.js";
@@ -43,6 +43,10 @@ export function choosePart(start: Puzzle, begin: (puzzle: Puzzle) => void): HTML
   const set = (changed: Partial<Puzzle>) => {
     puzzle = { ...puzzle, ...changed };
   };
+  const setCar = (mark: string) => {
+    const { car: _, ...others } = puzzle;
+    puzzle = mark === "" ? others : { ...others, car: mark };
+  };
   const about = element("p", { class: "quiet", id: "about-level" });
   const tellLevel = () => {
     about.textContent = words.aboutLevels[puzzle.level];
@@ -58,7 +62,7 @@ export function choosePart(start: Puzzle, begin: (puzzle: Puzzle) => void): HTML
       tellLevel();
     }),
     about,
-    ...carChosen(puzzle, set),
+    ...carChosen(puzzle, setCar),
     numberChosen(puzzle.seed, (value) => set({ seed: value })),
     button("begin", words.begin, () => begin(puzzle), "go"),
   );
@@ -105,10 +109,8 @@ function ownFields(place: Place, change: (changed: Partial<Place>) => void): HTM
   return [...rows.map(({ row }) => row), turn];
 }
 
-/** The cars there are: the workbook's own, and those of the learner. */
-export const carsHere = (): Car[] => [demoCar, ...garage().cars];
-
-function carChosen({ car }: Puzzle, set: (changed: Partial<Puzzle>) => void): HTMLElement[] {
+/** The workbook's own car, or one of the learner's. */
+function carChosen({ car }: Puzzle, set: (mark: string) => void): HTMLElement[] {
   const own = garage().cars;
   if (own.length === 0) return [];
   const select = element("select", { id: "car" });
@@ -117,15 +119,10 @@ function carChosen({ car }: Puzzle, set: (changed: Partial<Puzzle>) => void): HT
     ...own.map((one) => element("option", { value: markOf(one) }, one.name)),
   );
   select.value = car ?? "";
-  select.addEventListener("change", () => {
-    const mark = select.value;
-    set(mark === "" ? withoutCar : { car: mark });
-  });
+  select.addEventListener("change", () => set(select.value));
   const label = element("label", { for: "car" }, words.car);
   return [element("div", { class: "field" }, label, select)];
 }
-
-const withoutCar = { car: undefined } as unknown as Partial<Puzzle>;
 
 function numberChosen(start: number, report: (value: number) => void): HTMLElement {
   const row = slider("seed", seed, report);

@@ -93,7 +93,8 @@ function drivePart(round: HTMLElement, puzzle: Puzzle, practice: Practice, after
           const both = { ...drives, changed: driveOther(practice.changed, practice, drives.known) };
           traces.show(both);
           changed.remove();
-          follow(round, askReport(round, puzzle, practice, { drives: both, traces, after }));
+          round.append(askReport(round, puzzle, practice, { drives: both, traces, after }));
+          drive.querySelector("h2")?.focus();
         }),
       );
       changed.classList.add("go");

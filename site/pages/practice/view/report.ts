@@ -36,7 +36,7 @@ export function reportPart(
     "report",
     words.report,
     element("p", {}, words.reportIntro(practice.corner.name)),
-    ...(level === 1 ? driverSays(practice) : []),
+    ...(level === 2 ? [] : driverSays(practice)),
     chips("ask-phase", said.phase, plainChips(phaseNames), undefined, (phase) =>
       answer("phase", phase),
     ),

@@ -26,7 +26,7 @@ export function tracesOf(practice: Practice, level: Level, known: DrivenCorner):
     fault.textContent = sentence;
     fault.hidden = false;
   };
-  const title = words.title2(practice.corner.name);
+  const title = words.alongTitle(practice.corner.name);
   const plan = livePicture(planView(practice.car, known), title, tell);
   const pictures: LivePicture<Look>[] = [plan];
   const panels = element("div", { class: "panels" }, plan.svg);

@@ -1,0 +1,180 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { axeFaults } from "./axe.js";
+import { useBrowser } from "./browser.js";
+
+const { open, fileUrl } = useBrowser();
+const puzzle = "#?seed=7&level=1&radius=50&speed=80&grade=0&turn=left";
+const long = { timeout: 30_000 }; // a corner is worked out at every place, on a busy machine too
+
+async function goTo(page: Page, hash: string): Promise<void> {
+  await page.goto(page.url().replace(/#.*|$/s, hash));
+}
+
+async function driveBoth(page: Page): Promise<void> {
+  await page.locator("#drive-known").click(long);
+  await page.locator("#drive-changed").click(long);
+  await page.locator("#report").waitFor(long);
+}
+
+const focused = (page: Page) => page.evaluate(() => document.activeElement?.id);
+
+/** Chooses the answer that is so called by keys alone. */
+async function chooseByKeys(page: Page, group: string, index: number): Promise<void> {
+  await page.locator(`${group} input`).first().focus();
+  await page.keyboard.press("Space");
+  for (let i = 0; i < index; i++) await page.keyboard.press("ArrowRight");
+}
+
+async function press(page: Page, id: string): Promise<void> {
+  await page.locator(id).focus(long);
+  await page.keyboard.press("Enter");
+}
+
+describe("practice", () => {
+  it("leads from a corner to a score by keys alone, and keeps the round", async () => {
+    const { page, errors, foreign } = await open("practice");
+    await goTo(page, puzzle);
+    await press(page, "#drive-known");
+    await page.locator("#traces").waitFor(long);
+    expect(await focused(page)).toBe("drive-h");
+    await press(page, "#drive-changed");
+    await page.locator("#report").waitFor(long);
+    expect(await page.locator("#traces .says").textContent()).toMatch(
+      /changed car needs [\d.]+° at the steering wheel, the one you know [\d.]+°/,
+    );
+    expect(await page.locator("#traces svg.chart").count()).toBe(5);
+    await page.locator("#traces svg.chart [data-frame] text").first().waitFor(long);
+
+    await press(page, "#file-report");
+    expect(await page.locator("#report [role=alert]").textContent()).toMatch(/^Still asked:When/);
+    await chooseByKeys(page, "#ask-phase", 0);
+    await chooseByKeys(page, "#ask-input", 0);
+    await chooseByKeys(page, "#ask-balance", 2);
+    await chooseByKeys(page, "#ask-sure", 2);
+    await press(page, "#file-report");
+    await page.locator("#cause").waitFor(long);
+    expect(await focused(page)).toBe("cause-h");
+
+    await press(page, "#file-cause");
+    expect(await page.locator("#cause [role=alert]").textContent()).toBe("Choose one first.");
+    const cause = page.getByLabel("front bar position 3 → 4");
+    await cause.focus();
+    await page.keyboard.press("Space");
+    await press(page, "#file-cause");
+
+    await press(page, "#drive-again");
+    expect(await page.locator("#next [role=alert]").textContent()).toContain("Choose what");
+    await page.selectOption("#next-where", { label: "front bar position" });
+    await page.selectOption("#next-by", { label: "−1" });
+    await press(page, "#drive-again");
+    await page.locator("#score").waitFor(long);
+    expect(await focused(page)).toBe("score-h");
+    expect(await page.locator(".total").textContent()).toBe("100 of 100");
+    expect(await page.locator("#score").textContent()).toContain(
+      "It was: front bar position 3 → 4.",
+    );
+
+    await page.reload();
+    await page.locator("#rounds summary").click();
+    const round = page.locator("#rounds li a");
+    expect(await round.textContent()).toBe("Practice corner, level 1: 100 of 100");
+    expect(await round.getAttribute("href")).toBe(puzzle);
+    await page.locator("#forget").click();
+    expect(await round.count()).toBe(0);
+    await page.locator("#undo-forget").click();
+    expect(await round.count()).toBe(1);
+    expect(errors).toEqual([]);
+    expect(foreign).toEqual([]);
+  });
+
+  it("does not say what was changed before the learner has answered", async () => {
+    const { page } = await open("practice");
+    await goTo(page, puzzle.replace("level=1", "level=2"));
+    await driveBoth(page);
+    expect(await page.locator("main").textContent()).not.toContain("bar position");
+  });
+
+  it("moves the car, its loads and the readings with the slider, and plays them", async () => {
+    const { page } = await open("practice");
+    await goTo(page, puzzle);
+    await driveBoth(page);
+    const plan = () => page.locator("#traces svg.drawing").innerHTML();
+    const [before, frames] = [await plan(), await page.locator("[data-frame]").first().innerHTML()];
+    await page.locator("#place-range").focus();
+    await page.keyboard.press("ArrowRight");
+    expect(await page.locator(".here").textContent()).toMatch(/^At 65\sm, middle: 80\.0\skm\/h/);
+    expect(await plan()).not.toBe(before);
+    expect(await page.locator("[data-frame]").first().innerHTML()).toBe(frames);
+    await page.locator("#play").click();
+    await page.waitForFunction(
+      () => !/^At 65\s/.test(document.querySelector(".here")?.textContent ?? ""),
+    );
+    await page.locator("#play").click();
+    expect(await page.locator("#play").textContent()).toBe("Play");
+  });
+
+  it("goes part by part where less motion is asked for", async () => {
+    const { page } = await open("practice", { reducedMotion: "reduce" });
+    await goTo(page, puzzle);
+    await page.locator("#drive-known").click(long);
+    await page.locator("#play").click(long);
+    expect(await page.locator(".here").textContent()).toContain("power on");
+    await page.locator("#play").click();
+    expect(await page.locator(".here").textContent()).toMatch(/^At 0\s/);
+  });
+
+  it.each([
+    ["#?seed=abc&radius=9999", "seed in the link takes a whole number"],
+    ["#?turn=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E", "turn in the link is left or right"],
+    ["#?seed=7&car=00000000", "made with a car that is not on this device"],
+    ["#?%E0%A4%A", "which practice does not have"],
+  ])("says what is wrong with the link %s and offers a corner all the same", async (hash, told) => {
+    const { page, errors } = await open("practice");
+    await goTo(page, hash);
+    await page.locator("#practice [role=alert]").first().waitFor();
+    expect(await page.locator("#practice > [role=alert]").textContent()).toContain(told);
+    expect(await page.locator("#practice img").count()).toBe(0);
+    await page.locator("#begin").click();
+    await page.locator("#drive-known").waitFor(long);
+    expect(errors).toEqual([]);
+  });
+
+  it("says why where a car cannot be driven, such as a corner of one's own that is too slow", async () => {
+    const { page } = await open("practice");
+    await goTo(page, "#?seed=7&radius=500&speed=10&grade=-25");
+    await page.waitForFunction(
+      () => {
+        const said = document.querySelector(".notice")?.textContent ?? "";
+        return document.querySelector("#drive-known") !== null || said.startsWith("Not driven");
+      },
+      undefined,
+      long,
+    );
+  });
+
+  it.each(["light", "dark"] as const)("passes axe in %s and fits 320 px", async (colorScheme) => {
+    const { page } = await open("practice", {
+      colorScheme,
+      bypassCSP: true,
+      viewport: { width: 320, height: 740 },
+    });
+    await goTo(page, puzzle);
+    await driveBoth(page);
+    await page.locator("#traces summary").click();
+    expect(await axeFaults(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      320,
+    );
+  });
+
+  it("works from a folder, and without JavaScript says what it needs", async () => {
+    const { page, errors } = await open(fileUrl("practice"));
+    await goTo(page, puzzle);
+    await driveBoth(page);
+    expect(errors).toEqual([]);
+    const still = await open("practice", { javaScriptEnabled: false });
+    expect(await still.page.locator("main").textContent()).toContain("Driving needs JavaScript");
+    expect(await still.page.locator("main :is(button, input)").count()).toBe(0);
+  });
+});
