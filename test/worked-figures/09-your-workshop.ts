@@ -1,0 +1,59 @@
+import { braking, middle, shift } from "./axle-limits.js";
+import type { Pins } from "./pins.js";
+
+const g = 9.80665;
+const [teach, predict, change, drive, report, debrief, log] = [4, 5, 4, 8, 2, 5, 1]; // minutes
+const cycle = (rounds: number) =>
+  teach + predict + change + drive * rounds + report + debrief + log;
+
+/** Share of a normal distribution below x: its density added up by Simpson's rule. */
+function below(x: number): number {
+  const steps = 2000;
+  const density = (z: number) => Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+  let sum = density(0) + density(x);
+  for (let i = 1; i < steps; i++) sum += density((i * x) / steps) * (i % 2 === 1 ? 4 : 2);
+  return 0.5 + (sum * x) / steps / 3;
+}
+
+const z = 1.644854; // 95 % of a normal distribution, from tables
+const laps = (difference: number, scatter: number) =>
+  Math.ceil(2 * ((z * scatter) / difference) ** 2);
+
+const within = 2e-3; // the demo car's driver sits left, the sum here has even scales
+const even = "both ends' limits by halving; the scales are taken as even left to right";
+const lean = (3 * Math.PI) / 180;
+const inward = 33 ** 2 / 120; // Orchard: 33 m/s, 120 m, 3° into the turn
+
+export const pins: Pins = {
+  cycle: { value: 29, from: "4 + 5 + 4 + 8 + 2 + 5 + 1" },
+  "cycle-club": { value: cycle(3), from: "6 drivers in 2 cars go out three times" },
+  changes: { value: 3, from: "41 + 45 + 45 + 45 + 41 + 45 = 262 minutes; the next ends at 307" },
+  "laps-small": { value: laps(0.1, 0.2), from: "2·(z·s/d)² with the tabled z of 95 %" },
+  "laps-twice": { value: laps(0.2, 0.2), from: "the same with twice the change" },
+  "chance-six": { value: below(1.5), from: "Φ(0.5·√(18/2))" },
+  "chance-one": { value: below(0.5 * Math.sqrt(1.5)), from: "Φ(0.5·√(3/2))" },
+  "run-two": {
+    value: shift({ frontBar: 4 }, braking),
+    from: `front bar 32e3 less 22e3 N/m: ${even}`,
+    within,
+  },
+  "run-four": {
+    value: shift({ rearBar: 3 }, middle),
+    from: `rear bar 12e3 less 5e3 N/m: ${even}`,
+    within,
+  },
+  "time-long-left": { value: ((Math.PI / 2) * 85) / 27, from: "½π·R/v: 85 m at 27 m/s" },
+  "time-gate": { value: ((Math.PI / 2) * 18) / 12.5, from: "½π·R/v: 18 m at 12.5 m/s" },
+  "orchard-level": {
+    value: g * Math.tan(Math.atan(inward / g) - lean),
+    from: "along and across a leaning road: g·tan(atan(v²/(R·g)) − β)",
+  },
+  "first-vote": { value: 3 / 6, from: "3 of 6 cards" },
+  gain: { value: (5 - 3) / (6 - 3), from: "Hake 1998: won over, of those who were wrong" },
+  "ex-cycle": { value: cycle(4), from: "21 + 4 × 8" },
+  "ex-afternoon": { value: 5, from: "33 + 37 + 37 + 37 + 33 = 177; the next ends at 214" },
+  "ex-laps": { value: Math.ceil(laps(0.15, 0.25) / 3), from: "16 laps among three" },
+  "ex-bolder": { value: 4 / 9, from: "1/1.5²" },
+  "ex-median": { value: -1, from: "−2, −1, −1, 0, 1: the third" },
+  "ex-vote": { value: 6 / 11, from: "Hake 1998: (15 − 9)/(20 − 9)" },
+};
