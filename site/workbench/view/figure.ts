@@ -1,0 +1,84 @@
+import {
+  element,
+  livePicture,
+  type Mark,
+  words as pageWords,
+  slider,
+  spell,
+  startValues,
+} from "@rollbook/page";
+import type { FigureOutput, Reply } from "../model/results.js";
+
+type Values = Readonly<Record<string, number>>;
+type Draw = (values: Values) => Promise<Reply | string>;
+
+const marksThemselves = { draw: (marks: readonly Mark[]) => marks };
+
+/** Sliders under a figure, and a way back to where they start; nothing for a figure without inputs. */
+function controls(id: string, inputs: FigureOutput["inputs"], take: (values: Values) => void) {
+  const start: Values = startValues(inputs);
+  let values = start;
+  const sliders = Object.entries(inputs).map(([key, parameter], index) => {
+    const made = slider(`${id}-${index}`, parameter, (value) => {
+      values = { ...values, [key]: value };
+      take(values);
+    });
+    return { key, made };
+  });
+  const toStart = () => {
+    values = start;
+    for (const { key, made } of sliders) made.set(start[key] ?? Number.NaN);
+    take(values);
+  };
+  toStart();
+  if (sliders.length === 0) return [];
+  const back = element("button", { type: "button", class: "reset" }, pageWords.reset);
+  back.addEventListener("click", toStart);
+  return [element("fieldset", { class: "controls" }, ...sliders.map(({ made }) => made.row), back)];
+}
+
+/** Calls for the newest values only, one call at a time. */
+function newestOnly(call: (values: Values) => Promise<void>): (values: Values) => void {
+  let waiting: Values | undefined;
+  let busy = false;
+  return async (values) => {
+    waiting = values;
+    if (busy) return;
+    busy = true;
+    while (waiting) {
+      const next: Values = waiting;
+      waiting = undefined;
+      await call(next);
+    }
+    busy = false;
+  };
+}
+
+/** A figure of edited cells: its sliders are the page's, its marks and sentence come from the sandbox. */
+export function liveFigure(id: string, spec: FigureOutput, draw: Draw): HTMLElement {
+  const says = element("p", { class: "says", "aria-live": "polite" });
+  const tell = (sentence: string) => {
+    says.before(element("p", { class: "fault", role: "alert" }, sentence));
+  };
+  const pictures = spec.panels.map((panel) =>
+    livePicture({ ...panel, ...marksThemselves }, spec.title, tell),
+  );
+  const redraw = newestOnly(async (values) => {
+    const drawn = await draw(values);
+    if (typeof drawn === "string") says.textContent = pageWords.notDrawn(drawn);
+    else if (drawn.kind === "drawn") {
+      pictures.forEach(({ paint }, index) => {
+        paint(drawn.panels[index] ?? []);
+      });
+      says.textContent = spell(drawn.says);
+    }
+  });
+  return element(
+    "figure",
+    { class: "figure", id },
+    element("figcaption", {}, spell(spec.title)),
+    element("div", { class: "panels" }, ...pictures.map(({ svg }) => svg)),
+    says,
+    ...controls(id, spec.inputs, redraw),
+  );
+}
