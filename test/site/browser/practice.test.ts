@@ -140,17 +140,15 @@ describe("practice", () => {
     expect(errors).toEqual([]);
   });
 
-  it("says why where a car cannot be driven, such as a corner of one's own that is too slow", async () => {
-    const { page } = await open("practice");
+  it("drives a long downhill corner at walking pace too, and says how little that asks of the car", async () => {
+    const { page, errors } = await open("practice");
     await goTo(page, "#?seed=7&radius=500&speed=10&grade=-25");
-    await page.waitForFunction(
-      () => {
-        const said = document.querySelector(".notice")?.textContent ?? "";
-        return document.querySelector("#drive-known") !== null || said.startsWith("Not driven");
-      },
-      undefined,
-      long,
-    );
+    await driveBoth(page);
+    await page.locator("#play").click();
+    await page.locator("#play").click();
+    const says = await page.locator("#traces .says").textContent();
+    expect(says).toContain("both cars need about");
+    expect(errors).toEqual([]);
   });
 
   it.each(["light", "dark"] as const)("passes axe in %s and fits 320 px", async (colorScheme) => {

@@ -16,6 +16,8 @@ export function planView(car: Car, known: DrivenCorner): Drawing<Look> {
   const width = Math.max(wide(x), wide(y)) / (1 - 1.3 * CAR_SHARE);
   const margin = (1.3 * CAR_SHARE * width) / 2;
   const larger = Math.max(1, (CAR_SHARE * width) / (CAR_LENGTH * car.wheelbase));
+  const names = namesOf(known, margin);
+  const reach = 0.75 * CAR_SHARE * width; // where the car would hide a name
   const left = (Math.min(...x) + Math.max(...x) - width) / 2;
   return {
     view: {
@@ -25,17 +27,28 @@ export function planView(car: Car, known: DrivenCorner): Drawing<Look> {
     label: words.planView,
     draw: ({ drives, distance }) => {
       const [here, before] = [momentAt(latest(drives), distance), momentAt(known, distance)];
-      return [...road(known, margin), ...carMarks(car, here, before, larger)];
+      const free = names.filter(({ at }) => Math.hypot(at[0] - here.x, at[1] - here.y) > reach);
+      return [...road(known), ...carMarks(car, here, before, larger), ...free];
     },
   };
 }
 
 const wide = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
-function road(known: DrivenCorner, margin: number): Mark[] {
-  const path = known.moments.map(({ x, y }): Point => [x, y]);
-  const side = Math.sign(known.moments.at(-1)?.y ?? 1); // the outside of the turn is the other one
-  const names = partsOf(known).map(({ phase, from, to }) => {
+/** The driven line, with an arrow where it begins. */
+function road({ moments }: DrivenCorner): Mark[] {
+  const path = moments.map(({ x, y }): Point => [x, y]);
+  const [start, soon] = [path[0], path[2]];
+  return [
+    line(path, "ink", { weight: "fine" }),
+    ...(start && soon ? [arrow(start, soon, "ink")] : []),
+  ];
+}
+
+/** The parts of the corner, each called by its name on the outside of the turn. */
+function namesOf(known: DrivenCorner, margin: number) {
+  const side = Math.sign(known.moments.at(-1)?.y ?? 1);
+  return partsOf(known).map(({ phase, from, to }) => {
     const { x, y, heading } = momentAt(known, (from + to) / 2);
     const [right, up] = [side * Math.sin(heading), -side * Math.cos(heading)];
     const beside = Math.abs(right) > Math.abs(up);
@@ -43,12 +56,6 @@ function road(known: DrivenCorner, margin: number): Mark[] {
     const at: Point = [x + away * right, y + away * up];
     return label(at, phase, "muted", beside ? (right > 0 ? "right" : "left") : "middle");
   });
-  const [start, soon] = [path[0], path[2]];
-  return [
-    line(path, "ink", { weight: "fine" }),
-    ...(start && soon ? [arrow(start, soon, "ink")] : []),
-    ...names,
-  ];
 }
 
 /** A point of the car, m ahead of and left of its middle, where it is on the map. */
