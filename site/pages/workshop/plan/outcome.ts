@@ -42,7 +42,7 @@ function margins({ margins: all }: SheetRow): HTMLElement {
 }
 
 /** Corners down, parts of the corner across. */
-function byCorner({ cells }: SheetRow): HTMLElement {
+function byCorner({ cells, run }: SheetRow): HTMLElement {
   const corners = [...new Set(cells.map(({ corner }) => corner))];
   const head = phaseNames.map((phase) => element("th", { scope: "col" }, phase));
   const rows = corners.map((corner) => {
@@ -56,7 +56,12 @@ function byCorner({ cells }: SheetRow): HTMLElement {
   const table = element("table", {}, element("thead", {}, heading), element("tbody", {}, ...rows));
   return element(
     "div",
-    { class: "table", role: "region", tabindex: 0, "aria-label": plan.byCorner },
+    {
+      class: "table",
+      role: "region",
+      tabindex: 0,
+      "aria-label": `${plan.byCorner}, ${plan.run(run)}`,
+    },
     table,
   );
 }

@@ -3,6 +3,7 @@ import { element, format, reader } from "@rollbook/page";
 import type { Draft } from "../day/draft.js";
 import { toDoInWords } from "../day/row-words.js";
 import { listOf } from "../parts/fields.js";
+import { table } from "../parts/table.js";
 import { words } from "../words.js";
 import { paper } from "./paper.js";
 
@@ -40,22 +41,13 @@ const titled = (title: string, content: HTMLElement): HTMLElement[] => [
   content,
 ];
 
-function corners({ venue }: Draft): HTMLElement {
-  const head = Object.values(said.cornerColumns).map((name) =>
-    element("th", { scope: "col" }, name),
-  );
-  return element(
-    "table",
-    {},
-    element("thead", {}, element("tr", {}, ...head)),
-    element("tbody", {}, ...venue.corners.map(cornerRow)),
-  );
-}
+const corners = ({ venue }: Draft): HTMLElement =>
+  table(said.corners, Object.values(said.cornerColumns), venue.corners.map(cornerRow));
 
-function cornerRow(corner: VenueCorner): HTMLElement {
+function cornerRow(corner: VenueCorner): string[] {
   const { name, direction, radius, speed, surface = "smooth" } = corner;
   const { cornerRadius, speed: anySpeed } = parameters;
-  const cells = [
+  return [
     name,
     words[direction],
     format(cornerRadius.quantity, radius, cornerRadius.decimals),
@@ -63,5 +55,4 @@ function cornerRow(corner: VenueCorner): HTMLElement {
     gradeOf(corner),
     words.plan.surfaces[surface],
   ];
-  return element("tr", {}, ...cells.map((cell) => element("td", {}, cell)));
 }

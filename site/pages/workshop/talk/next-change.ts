@@ -113,10 +113,10 @@ function told({ summary, asks, proposals, notProposed }: Diagnosis): HTMLElement
   const others = notProposed.map(({ name, why }) => said.because(name, why));
   return [
     element("p", { class: "summary" }, spell(summary)),
-    ...(asked.length > 0 ? [element("h4", {}, said.asks), listOf(asked)] : []),
+    ...(asked.length > 0 ? [element("h3", {}, said.asks), listOf(asked)] : []),
     ...(first.length > 0
       ? [
-          element("h4", {}, said.proposals),
+          element("h3", {}, said.proposals),
           element("ol", { class: "proposals" }, ...first, ...rest),
         ]
       : []),
@@ -136,7 +136,7 @@ function proposal(one: Proposal, index: number): HTMLElement {
   return element(
     "li",
     {},
-    element("h5", {}, spell(one.label)),
+    element("h4", {}, spell(one.label)),
     listOf(one.reasons),
     element("p", { class: "quiet" }, said.minutes(one.minutes)),
     shiftBars(one.phases, said.effect),

@@ -1,0 +1,208 @@
+import { exampleLog, formatLog, mergeLogs, readLog, standing } from "@rollbook/lib";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { useBrowser } from "./browser.js";
+import { goTo, openExample, savedLog, sayWho, takeIn, tap } from "./workshop.js";
+
+const { open } = useBrowser();
+
+/** Width and height of every page of a printed sheet, points. */
+async function printed(page: Page): Promise<{ sizes: string[]; pages: number }> {
+  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+  expect(pdf.startsWith("%PDF-")).toBe(true);
+  const boxes = pdf.match(/\/MediaBox ?\[[^\]]*\]/g) ?? [];
+  const sizes = boxes.map((box) =>
+    box
+      .match(/[\d.]+/g)
+      ?.slice(2)
+      .map(Number)
+      .map(Math.round)
+      .join(" × "),
+  );
+  return { sizes: [...new Set(sizes.map(String))], pages: boxes.length };
+}
+
+const newest = (text: string) => {
+  const { log } = readLog(text);
+  if (log === undefined) throw new Error("the saved log can be read");
+  return log;
+};
+
+describe("a day in the workshop", () => {
+  it("goes from plan to a fresh device, and arrives there letter by letter", async () => {
+    const { page, errors, foreign } = await open("workshop");
+
+    // The example opens with one click
+    await openExample(page);
+    expect(await page.locator("#day-name").inputValue()).toContain("Plover Heath");
+    expect(await page.locator("#steps > li").count()).toBe(6);
+    expect(await page.locator("#step-1-outcome .to-do").textContent()).toContain(
+      "front bar position 3 → 4",
+    );
+    expect(await page.locator("#step-1-outcome .shifts tbody tr").count()).toBe(4);
+
+    // Each step can be edited, and what follows is worked out anew
+    await page.locator("#step-1-more").click();
+    await page.locator("#step-1-outcome .to-do", { hasText: "3 → 5" }).waitFor();
+    await page.locator("#step-1-less").click();
+    await page.locator("#step-1-outcome .to-do", { hasText: "3 → 4" }).waitFor();
+    await page.locator("#step-1-note").fill("ask Dana first");
+    await page.locator("#day-minutes").fill("200");
+    await page.locator("#day-minutes").press("Tab");
+    await page.locator("#steps .beware", { hasText: "after the day is over" }).first().waitFor();
+    await page.locator("#day-minutes").fill("330");
+    await page.locator("#day-minutes").press("Tab");
+    await page.locator("#file-plan").click();
+    await page.locator("#day-to-phones").waitFor();
+
+    // Sheets on both papers; the key only when it is asked for
+    await goTo(page, "sheets");
+    await page.locator(".paper .card").first().waitFor();
+    for (const kind of ["predict", "report", "letters", "handOut"])
+      await page.locator(`#sheet-${kind}`).check();
+    await page.locator(".letters-a-d").waitFor();
+    expect(await page.locator(".secret").count()).toBe(0);
+    const a4 = await printed(page);
+    expect(a4.sizes).toEqual(["595 × 842"]); // ISO 216: 210 mm × 297 mm
+    expect(a4.pages).toBeGreaterThanOrEqual(6);
+    await page.locator("#paper .chip", { hasText: "Letter" }).click();
+    await page.locator('.papers[data-paper="letter"]').waitFor();
+    expect((await printed(page)).sizes).toEqual(["612 × 792"]); // ANSI Y14.1: 8.5 in × 11 in
+    const safety = await page.locator(".card .safety").allTextContents();
+    expect(safety).toHaveLength(4);
+    for (const box of safety) expect(box).toMatch(/Stop and come in/);
+
+    // The clock, who drives, and a vote
+    await goTo(page, "run");
+    await page.locator("#run-later").click();
+    await page.locator("#clock-toggle").click();
+    expect(await page.locator("#run .clock").first().textContent()).toMatch(
+      /^(4:00|3:5\d) left for: Teach$/,
+    );
+    await page.locator("#stage-next").click();
+    expect(await page.locator(".stages [aria-current]").textContent()).toContain("Predict");
+    await page.locator("#begin-run").click();
+    await page.locator("#poll-fold > summary").click();
+    await page.locator("#poll-text").fill("Which end does it help?");
+    await page.locator("#poll-1-a").fill("3");
+    await page.locator("#poll-1-b").fill("3");
+    await page.locator("#poll-count-1").click();
+    expect(await page.locator(".told").first().textContent()).toContain("convince a neighbour");
+    await page.locator("#poll-2-a").fill("5");
+    await page.locator("#poll-2-b").fill("1");
+    await page.locator("#poll-count-2").click();
+    expect(await page.locator(".told").nth(1).textContent()).toMatch(/67\s%/); // 2 of the 3 who were wrong
+
+    // A report that says too little is asked for the rest
+    await sayWho(page, "Farah", 6);
+    await tap(page, { corner: "Crest", balance: "+2" });
+    await page.locator("#file-report").click();
+    expect(await page.locator("p.notice").textContent()).toContain("When");
+    await tap(page, { phase: "turn-in", input: "steering", often: "every lap" });
+    await page.locator("#file-report").click();
+    await page.locator(".filed li", { hasText: "Crest, turn-in: +2" }).waitFor();
+
+    // Felt beside predicted, two changes marked, then one change to try
+    await goTo(page, "talk");
+    await page.locator("#talk-3 > summary").click();
+    await page.locator("#talk-3 .confounded").first().waitFor();
+    await page.locator("#talk-run .chip", { hasText: /^2$/ }).click();
+    const group = page.locator("#talk-3 tbody tr", { hasText: "Dip" });
+    expect(await group.textContent()).toMatch(/braking in6.*as predicted/);
+    for (const name of ["Ada", "Bela", "Chidi", "Dana", "Emil", "Farah"])
+      expect(await page.locator("#talk-3").textContent()).not.toContain(name);
+    await page.locator("#talk-run .chip", { hasText: /^4$/ }).click();
+    await page.locator("#talk-4 > summary").click();
+    await page.locator("#work-out").click();
+    await page.locator(".proposals > li").first().waitFor({ timeout: 40_000 });
+    expect(await page.locator(".summary").textContent()).toMatch(/^Next, and nothing else with it/);
+    expect(await page.locator("#not-proposed").count()).toBe(1);
+    await page.locator("#to-plan-0").click();
+
+    // The log has it all; a fresh device takes it in and saves the same letters
+    const saved = await savedLog(page);
+    const log = newest(saved);
+    expect(log.entries.length).toBeGreaterThan(exampleLog.entries.length + 3);
+    expect(mergeLogs(log, exampleLog)).toEqual(log);
+    const words = standing(log, "report").map(({ report }) => report.corner);
+    expect(words.filter((corner) => corner === "Crest")).toHaveLength(1);
+    const fresh = await open("workshop");
+    await takeIn(fresh.page, "day.json", saved);
+    expect(await savedLog(fresh.page)).toBe(saved);
+    await fresh.page.reload();
+    expect(await savedLog(fresh.page)).toBe(saved);
+    expect([...errors, ...fresh.errors]).toEqual([]);
+    expect([...foreign, ...fresh.foreign]).toEqual([]);
+  }, 180_000);
+
+  it("proposes a sequence for another day, and takes it back", async () => {
+    const { page } = await open("workshop");
+    await page.locator("#new-day").click();
+    await page.locator("#step-propose").click();
+    await page.locator("#undo").waitFor({ timeout: 30_000 });
+    const runs = await page.locator("#steps > li").count();
+    expect(runs).toBeGreaterThanOrEqual(5);
+    expect(await page.locator("#step-0-kind").inputValue()).toBe("baseline");
+    const kinds = page.locator("#steps select[id$=kind]");
+    const chosen = await kinds.evaluateAll((all) =>
+      all.map((one) => (one as HTMLSelectElement).value),
+    );
+    expect(chosen).toContain("return");
+    expect(chosen).toContain("no change");
+    await page.locator("#undo").click();
+    await expect.poll(() => page.locator("#steps > li").count()).toBe(0);
+  });
+
+  it("takes a table of reports in, and refuses what is none with a sentence", async () => {
+    const { page } = await open("workshop");
+    await takeIn(page, "day.json", formatLog(exampleLog));
+    await takeIn(
+      page,
+      "more.csv",
+      "run;corner;phase;input;balance\nphone1-1;Crest;middle;steady;-1\n",
+    );
+    expect(await page.locator("#taken-in").textContent()).toContain("one new entry");
+    for (const [text, why] of [
+      ["", "no column run"],
+      ["{", "not JSON"],
+      ['{"kind":"rollbook log","version":9,"entries":[]}', "version is 9"],
+    ] as const) {
+      await takeIn(page, "broken", text);
+      await page.locator("#taken-in", { hasText: why }).waitFor();
+    }
+    const broken = {
+      kind: "rollbook log",
+      version: 1,
+      entries: [
+        { kind: "note", id: "zz-1", at: "2031-05-10T09:00:00.000Z", words: "sound" },
+        { kind: "note" },
+      ],
+    };
+    await takeIn(page, "half.json", JSON.stringify(broken));
+    await page.locator("#take-sound").click();
+    expect(await page.locator("#taken-in").textContent()).toContain("one new entry");
+  });
+
+  it("puts the sheets on the wall one by one, and never the key", async () => {
+    const { page } = await open("workshop");
+    await openExample(page);
+    await goTo(page, "sheets");
+    for (const kind of ["run", "cards"]) await page.locator(`#sheet-${kind}`).uncheck();
+    await page.locator("#sheet-handOut").check();
+    await page.locator("#sheet-key").check();
+    await page.locator(".secret").waitFor();
+    await page.locator("#open-sheet-wall").click();
+    const wall = page.locator("#sheets .wall");
+    expect(await wall.isVisible()).toBe(true);
+    for (let turns = 0; turns < 3; turns++) {
+      expect(await wall.textContent()).toContain("How to report");
+      expect(await wall.textContent()).not.toContain("Answer key");
+      await page.locator("#wall-next").click();
+    }
+    await page.locator("#leave-open-sheet-wall").click();
+    expect(await wall.isVisible()).toBe(false);
+    await goTo(page, "plan");
+    await goTo(page, "sheets");
+    expect(await page.locator("#sheet-key").isChecked()).toBe(false);
+  });
+});
