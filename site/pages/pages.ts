@@ -1,4 +1,5 @@
 import type { SitePage } from "../build/site-pages.js";
+import { garagePage } from "./garage/page.js";
 import { practicePage } from "./practice/page.js";
 import { questionsPage } from "./questions/page.js";
 import { searchPage } from "./search/page.js";
@@ -9,6 +10,7 @@ import { workshopPage } from "./workshop/page.js";
 /** The pages beside the chapters. */
 export const pages: readonly SitePage[] = [
   workshopPage,
+  garagePage,
   practicePage,
   questionsPage,
   wordsPage,

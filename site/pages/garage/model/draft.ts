@@ -1,0 +1,120 @@
+import { demoCar, type UnitSystem } from "@rollbook/lib";
+import { numberFrom, settled } from "./number.js";
+import { type Content, type Path, shapeAt, valueAt, withValue } from "./path.js";
+
+/** What somebody typed into one place, as typed, and the units in which they did. */
+export interface Typed {
+  readonly text: string;
+  readonly units: UnitSystem;
+}
+
+/** A car being worked on: what it was, and everything typed since, sound or not. */
+export interface Draft {
+  /** Its place in the list of drafts. */
+  readonly id: string;
+  /** Name of the kept car that it changes; left out for a car that is new. */
+  readonly of?: string;
+  readonly base: Content;
+  readonly typed: Readonly<Record<Path, Typed>>;
+  /** Places whose value the reader gave or confirmed, though it may be the demo car's. */
+  readonly own: readonly Path[];
+  /** Parts that were taken out, as they were. */
+  readonly removed: Content;
+}
+
+export const draftOf = (id: string, base: object, own: readonly Path[] = []): Draft => ({
+  id,
+  base: base as Content,
+  typed: {},
+  own,
+  removed: {},
+});
+
+/** The draft with something typed at a place. */
+export function withTyped(draft: Draft, path: Path, text: string, units: UnitSystem): Draft {
+  return { ...draft, typed: { ...draft.typed, [path]: { text, units } } };
+}
+
+/** The draft with a part put in or taken out; one taken out is kept, as is what was typed in it. */
+export function withPart(draft: Draft, path: Path, part: unknown): Draft {
+  const gone = part === undefined ? { [path]: valueAt(draft.base, path) } : {};
+  const removed = { ...draft.removed, ...gone };
+  return { ...draft, base: withValue(draft.base, path, part), removed };
+}
+
+/** The draft with values taken as the reader's own, though they are the demo car's. */
+export const confirmed = (draft: Draft, paths: readonly Path[]): Draft => ({
+  ...draft,
+  own: [...new Set([...draft.own, ...paths])],
+});
+
+/** The draft without one entry of a list; what was typed at later ones moves up with them. */
+export function withoutEntry(draft: Draft, list: Path, gone: number): Draft {
+  const entries = valueAt(draft.base, list) as readonly unknown[];
+  const moved = Object.entries(draft.typed).flatMap(([path, given]) => {
+    const [, index, column] = path.startsWith(`${list}.`)
+      ? (/^(\d+)\.(\w+)$/.exec(path.slice(list.length + 1)) ?? [])
+      : [];
+    if (index === undefined || Number(index) < gone) return [[path, given]];
+    return Number(index) === gone ? [] : [[`${list}.${Number(index) - 1}.${column}`, given]];
+  });
+  const shorter = withPart(draft, list, entries.toSpliced(gone, 1));
+  return { ...shorter, typed: Object.fromEntries(moved) };
+}
+
+/** What a place holds by what was typed there: a value, undefined for left empty, NaN for unreadable. */
+export function valueTyped(path: Path, { text, units }: Typed): unknown {
+  const shape = shapeAt(path);
+  if (shape?.type !== "number") return text === "" && shape?.optional ? undefined : text;
+  if (text.trim() === "") return undefined;
+  const value = numberFrom(text, shape.quantity, units);
+  return value === undefined ? Number.NaN : settled(value, shape);
+}
+
+const parentOf = (path: Path): Path => path.split(".").slice(0, -1).join(".");
+
+/** Whether a place can hold anything: the part around it is there, or may be made for it. */
+function hasRoom(content: Content, path: Path): boolean {
+  const parent = parentOf(path);
+  if (parent === "" || valueAt(content, parent) !== undefined) return true;
+  const shape = shapeAt(parent);
+  return shape?.type === "group" && Object.values(shape.fields).every(({ optional }) => optional);
+}
+
+/** The content of the car file that a draft stands for; an unreadable number is NaN in it. */
+export function contentOf({ base, typed }: Draft): Content {
+  return Object.entries(typed).reduce(
+    (content, [path, given]) =>
+      hasRoom(content, path) ? withValue(content, path, valueTyped(path, given)) : content,
+    base,
+  );
+}
+
+/** A draft from the device's store, or undefined. */
+export function asDraft(value: unknown): Draft | undefined {
+  const { id, of, base, typed, own, removed } = (value ?? {}) as Partial<Draft>;
+  if (typeof id !== "string" || typeof base !== "object" || base === null) return undefined;
+  if (typeof typed !== "object" || typed === null || !Array.isArray(own)) return undefined;
+  const entries = Object.entries(typed).filter(([, given]) => isTyped(given));
+  return {
+    id,
+    ...(typeof of === "string" ? { of } : {}),
+    base,
+    typed: Object.fromEntries(entries),
+    own: own.filter((path) => typeof path === "string"),
+    removed: typeof removed === "object" && removed !== null ? removed : {},
+  };
+}
+
+function isTyped(given: unknown): given is Typed {
+  const { text, units } = (given ?? {}) as Partial<Typed>;
+  return typeof text === "string" && (units === "metric" || units === "us");
+}
+
+/** A car to start from: the workbook's own, under another name. */
+export const copyOfDemo = (id: string, name: string): Draft =>
+  draftOf(id, { ...withoutNotes(demoCar), name });
+
+function withoutNotes<Car extends { notes?: string }>({ notes: _, ...car }: Car) {
+  return car;
+}

@@ -1,0 +1,160 @@
+import {
+  barRollStiffnessOf,
+  type Car,
+  decimalsIn,
+  eachAxle,
+  figuresOf,
+  GRAVITY,
+  handlingCarOf,
+  type Margin,
+  marginsOf,
+  type PhaseName,
+  parameters,
+  phaseBalances,
+  phaseNames,
+  type Quantity,
+  readingAgainst,
+  restOf,
+  rideRateOf,
+  rollStiffnessOf,
+  toShown,
+  totalMassOf,
+  type UnitSystem,
+  type Wheels,
+  wheelRateOf,
+} from "@rollbook/lib";
+import { words } from "../words.js";
+
+/** What a car comes to, in the reader's words and units. */
+export interface Summary {
+  readonly corners: Wheels<string>;
+  readonly weights: readonly Told[];
+  /** Name, front, rear. */
+  readonly axles: readonly (readonly [string, string, string])[];
+  readonly turn: readonly Told[];
+  readonly balance: readonly Told[];
+  readonly limits: readonly ToldLimit[];
+}
+
+export type Told = readonly [name: string, value: string];
+
+/** One limit of the class, and how far each wheel or the car is inside it. */
+export interface ToldLimit {
+  readonly name: string;
+  readonly at: readonly ToldMargin[];
+}
+
+export interface ToldMargin {
+  readonly where: string;
+  readonly value: string;
+  readonly verdict: "inside" | "outside" | "cannot tell";
+  readonly told: string;
+}
+
+/** The speed at which limit and balance are told. */
+const speed = 90 / 3.6; // m/s
+
+type Write = (quantity: Quantity, value: number, decimals: number) => string;
+
+/**
+ * What a car comes to: at rest, in stiffness, in a turn, at its limit, and against its class.
+ *
+ * @throws RangeError when the car cannot stand on its springs
+ */
+export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
+  return {
+    ...atRest(car, write),
+    axles: stiffness(car, write),
+    ...inTurn(car, write),
+    limits: toldLimits(marginsOf(car), units, write),
+  };
+}
+
+function atRest(car: Car, write: Write): Pick<Summary, "corners" | "weights"> {
+  const { load, frontShare, leftShare, crossShare } = restOf(car);
+  const { mass, height } = totalMassOf(car);
+  const onScale = (force: number) => write("mass", force / GRAVITY, 0);
+  return {
+    corners: eachAxle(load, ({ left, right }) => ({ left: onScale(left), right: onScale(right) })),
+    weights: [
+      [words.total, write("mass", mass, 0)],
+      [words.frontShare, write("share", frontShare, 1)],
+      [words.leftShare, write("share", leftShare, 1)],
+      [words.cross, write("share", crossShare, 1)],
+      [words.centre, write("length", height, 3)],
+    ],
+  };
+}
+
+function stiffness(car: Car, write: Write): Summary["axles"] {
+  const { rideFrequency } = figuresOf(car);
+  const row = (
+    name: string,
+    quantity: Quantity,
+    decimals: number,
+    of: (end: "front" | "rear") => number,
+  ) =>
+    [name, write(quantity, of("front"), decimals), write(quantity, of("rear"), decimals)] as const;
+  return [
+    row(words.wheelRate, "stiffness", 1, (end) => wheelRateOf(car[end])),
+    row(words.rideRate, "stiffness", 1, (end) => rideRateOf(car[end])),
+    row(words.bounce, "frequency", 2, (end) => rideFrequency[end]),
+    row(words.barInRoll, "rollStiffness", 0, (end) => barRollStiffnessOf(car[end])),
+    row(words.inRoll, "rollStiffness", 0, (end) => rollStiffnessOf(car[end])),
+  ];
+}
+
+function inTurn(car: Car, write: Write): Pick<Summary, "turn" | "balance"> {
+  const { rollGradient, frontTransferShare, frontWeightShare } = figuresOf(car);
+  const phases = phaseBalances(handlingCarOf(car), speed);
+  const told = (name: PhaseName): Told => {
+    const { lateralAcceleration, first, understeerMargin, tips } = phases[name];
+    const limit = words.limit(write("accelerationInG", lateralAcceleration, 2));
+    const more = write("accelerationInG", Math.abs(understeerMargin), 2);
+    return [words.phase[name], `${limit}: ${tips ? words.tips : words.first[first](more)}`];
+  };
+  const weight = write("share", frontWeightShare, 1);
+  const share = `${write("share", frontTransferShare, 1)} ${words.against(weight)}`;
+  return {
+    turn: [
+      [words.rollGradient, write("rollGradient", rollGradient, 2)],
+      [words.transferShare, share],
+    ],
+    balance: phaseNames.map(told),
+  };
+}
+
+/** The margins under the limits that they are about. */
+function toldLimits(margins: readonly Margin[], units: UnitSystem, write: Write): ToldLimit[] {
+  const byLimit = new Map<string, ToldMargin[]>();
+  for (const margin of margins) {
+    const { name, quantity, decimals } = parameters[margin.parameter];
+    const limit = `${name}, ${words[margin.kind]} ${write(quantity, margin.limit, decimals)}`;
+    byLimit.set(limit, [...(byLimit.get(limit) ?? []), toldMargin(margin, units, write)]);
+  }
+  return [...byLimit].map(([name, at]) => ({ name, at }));
+}
+
+/** A margin as a display of this resolution can tell it. */
+function toldMargin(
+  { parameter, where, value, limit, kind, margin }: Margin,
+  units: UnitSystem,
+  write: Write,
+): ToldMargin {
+  const { quantity, decimals } = parameters[parameter];
+  const digits = decimalsIn(quantity, decimals, units);
+  const onDisplay = Number(toShown(quantity, value, units).toFixed(digits));
+  const limitShown = Number(toShown(quantity, limit, units).toPrecision(12));
+  const { verdict } = readingAgainst(onDisplay, 10 ** -digits, limitShown, kind);
+  const size = write(quantity, Math.abs(margin), decimals);
+  const told = { inside: words.inside, outside: words.outside, "cannot tell": words.cannotTell };
+  return {
+    where: where === "car" ? "" : where,
+    value: write(quantity, value, decimals),
+    verdict,
+    told: told[verdict](size),
+  };
+}
+
+/** The speed at which limit and balance are told, in the reader's unit. */
+export const toldSpeed = (write: Write): string => write("speed", speed, 0);

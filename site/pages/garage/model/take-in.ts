@@ -1,0 +1,43 @@
+import { type Car, parseCar } from "@rollbook/lib";
+import { words } from "../words.js";
+import { type Draft, draftOf } from "./draft.js";
+import { mended } from "./mend.js";
+import type { Content } from "./path.js";
+import { freeName } from "./save.js";
+
+/** What came of a file: a car with what is worth telling, or all that is wrong and a draft to mend it in. */
+export type TakenIn =
+  | { readonly car: Car; readonly notes: readonly string[] }
+  | { readonly faults: readonly string[]; readonly mend?: Draft };
+
+/**
+ * Reads a car file for the garage.
+ *
+ * @param taken - names that are in use
+ * @param id - for a draft, where the file needs mending
+ */
+export function takeIn(text: string, taken: readonly string[], id: string): TakenIn {
+  const { car, notes, faults } = { notes: [], ...parseCar(text) };
+  if (car) return named(car, notes, taken);
+  const content = contentOfFile(text);
+  const all = faults ?? [];
+  return content ? { faults: all, mend: draftOf(id, mended(content)) } : { faults: all };
+}
+
+function named(car: Car, notes: readonly string[], taken: readonly string[]): TakenIn {
+  const name = freeName(car.name.trim().slice(0, 60) || words.newName, taken);
+  if (name === car.name) return { car, notes };
+  return { car: { ...car, name }, notes: [words.renamed(car.name, name), ...notes] };
+}
+
+/** The content of a file that has something of a car in today's version; else nothing to mend. */
+function contentOfFile(text: string): Content | undefined {
+  try {
+    const content = JSON.parse(text) as Content | null;
+    const { version = 1, ...rest } = content ?? {};
+    const ofCar = ["wheelbase", "body", "front", "rear"].some((name) => name in rest);
+    return version === 1 && ofCar ? rest : undefined;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,141 @@
+import { describe, expect, it } from "vitest";
+import { demoCar } from "../../../lib/car/demo-car.js";
+import { carFromJson, formatCar } from "../../../lib/car/file/parse.js";
+import { placesAsDemo } from "../../../site/pages/garage/model/as-demo.js";
+import {
+  asDraft,
+  confirmed,
+  contentOf,
+  copyOfDemo,
+  draftOf,
+  withoutEntry,
+  withPart,
+  withTyped,
+} from "../../../site/pages/garage/model/draft.js";
+import { faultsOf } from "../../../site/pages/garage/model/faults.js";
+import { valueAt } from "../../../site/pages/garage/model/path.js";
+
+const mine = () => copyOfDemo("new-1", "Linnet");
+const typed = (...given: readonly [path: string, text: string][]) =>
+  given.reduce((draft, [path, text]) => withTyped(draft, path, text, "metric"), mine());
+const sentences = (draft = mine(), taken: string[] = []) =>
+  faultsOf(draft, taken, "metric").map(({ sentence }) => sentence);
+
+describe("a draft", () => {
+  it("that nobody touched is the car it came from, to the last digit", () => {
+    const { car } = carFromJson(contentOf(draftOf("x", demoCar)));
+    expect(car).toEqual(demoCar);
+  });
+
+  it("keeps what was typed as it was typed, sound or not, through the device's store", () => {
+    const draft = typed(["rear.track", "one metre"], ["notes", ""], ["front.spring.rate", "70"]);
+    const back = asDraft(JSON.parse(JSON.stringify(draft)));
+    expect(back).toEqual(draft);
+    expect(valueAt(contentOf(draft), "rear.track")).toBeNaN();
+    expect(valueAt(contentOf(draft), "front.spring.rate")).toBe(70e3);
+  });
+
+  it("from a store that somebody meddled with is dropped, or rid of what is not text", () => {
+    for (const broken of [null, 3, [], { id: 1 }, { id: "a", base: 1, typed: {}, own: [] }])
+      expect(asDraft(broken)).toBeUndefined();
+    const odd = { ...mine(), typed: { name: { text: "A", units: "metric" }, wheelbase: 2 } };
+    expect(asDraft(odd)?.typed).toEqual({ name: { text: "A", units: "metric" } });
+  });
+
+  it("keeps fields of its file that the page does not know", () => {
+    const base = { ...demoCar, name: "Linnet", colour: "green" };
+    const { car } = carFromJson(
+      contentOf(withTyped(draftOf("x", base), "wheelbase", "2.5", "metric")),
+    );
+    expect(car && JSON.parse(formatCar(car))).toMatchObject({ colour: "green", wheelbase: 2.5 });
+  });
+
+  it("brings a part that was taken out back as it was, with what was typed in it", () => {
+    const draft = withTyped(mine(), "driver.mass", "92", "metric");
+    const alone = withPart(draft, "driver", undefined);
+    expect(contentOf(alone).driver).toBeUndefined();
+    const again = withPart(alone, "driver", alone.removed.driver);
+    expect(contentOf(again).driver).toEqual({ ...demoCar.driver, mass: 92 });
+  });
+
+  it("leaves out what is optional and empty", () => {
+    const draft = typed(["limits.leastCamber", ""], ["front.geometry.toeGain", " "]);
+    expect(contentOf(draft).limits).not.toHaveProperty("leastCamber");
+    expect(valueAt(contentOf(draft), "front.geometry.toeGain")).toBeUndefined();
+    expect(sentences(draft)).toEqual([]);
+  });
+
+  it("moves what was typed at later positions up when one is taken out", () => {
+    const draft = typed(["front.bar.positions.1.rate", "15"], ["front.bar.positions.3.rate", "33"]);
+    const shorter = withoutEntry(draft, "front.bar.positions", 1);
+    const rates = valueAt(contentOf(shorter), "front.bar.positions");
+    expect(rates).toEqual([{ rate: 0 }, { rate: 22e3 }, { rate: 33e3 }, { rate: 46e3 }]);
+  });
+});
+
+describe("the faults of a draft", () => {
+  it("are none for a copy of the workbook's own car", () => {
+    expect(sentences()).toEqual([]);
+  });
+
+  it("are told all at once, each in one sentence with name, range and what was typed", () => {
+    const draft = typed(
+      ["front.spring.rate", "9000"],
+      ["rear.track", "abc"],
+      ["rear.camber.left", ""],
+      ["front.bar.position", "2.5"],
+      ["driver.mass", "-3"],
+    );
+    expect(sentences(draft)).toEqual([
+      "Driver, Mass takes 0 to 200 kg, not −3.",
+      "Spring rate, front takes 5 to 400 N/mm, not 9000.",
+      "Position in use, front takes a whole number, 1 to 12, not 2.5.",
+      "Track, rear takes 0.8 to 2.2 m, not abc.",
+      "Camber, rear left takes −6 to 3°; it is empty.",
+    ]);
+  });
+
+  it("speak the reader's units", () => {
+    const draft = withTyped(mine(), "front.spring.rate", "9000", "us");
+    const [fault] = faultsOf(draft, [], "us");
+    expect(fault?.sentence).toBe("Spring rate, front takes 29 to 2284 lbf/in, not 9000.");
+  });
+
+  it("find a name that is empty, taken, too long or the workbook's own", () => {
+    const named = (name: string) => sentences(typed(["name", name]), ["Wren"]);
+    expect(named("")).toEqual(["Name is empty: give the car a name."]);
+    expect(named("Wren")).toEqual(["You have a Wren already: choose another name."]);
+    expect(named("Pipit")).toEqual(["Pipit is the workbook’s own car: choose another name."]);
+    expect(named("x".repeat(61))).toEqual(["Name takes at most 60 characters."]);
+  });
+
+  it("lead to the place where fields only fit together or not", () => {
+    const found = (draft = mine()) => faultsOf(draft, [], "metric");
+    expect(found(typed(["rear.bar.position", "9"]))).toEqual([
+      {
+        path: "rear.bar",
+        sentence:
+          "A bar at the rear, rear: bar position is 9 but must be a whole number from 1 to 4.",
+      },
+    ]);
+    expect(found(typed(["front.adjusters.toe.min", "0.5"]))[0]?.path).toBe(
+      "front.adjusters.toe.min",
+    );
+    expect(found(typed(["body.behindFrontAxle", "-1.4"]))[0]?.path).toBe("body.behindFrontAxle");
+  });
+});
+
+describe("what is still the workbook's own car", () => {
+  it("is every number of a copy, and none that was typed or confirmed", () => {
+    const all = placesAsDemo(mine());
+    expect(all).toContain("front.bar.positions.2.rate");
+    expect(all.length).toBeGreaterThan(100);
+    const draft = confirmed(typed(["wheelbase", "2.4"], ["rear.track", "1.5"]), ["front.track"]);
+    const left = placesAsDemo(draft);
+    expect(all.filter((path) => !left.includes(path)).toSorted()).toEqual([
+      "front.track",
+      "rear.track",
+      "wheelbase",
+    ]);
+  });
+});
