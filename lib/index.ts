@@ -79,6 +79,7 @@ export * from "./load/transfer.js";
 export * from "./load/wheel-loads.js";
 export * from "./load/wheels.js";
 export * from "./map/map-axis.js";
+export * from "./map/map-error.js";
 export * from "./map/map-reading.js";
 export * from "./map/set-up-map.js";
 export * from "./normal.js";

@@ -14,8 +14,9 @@ export interface Capacity {
   readonly loadEffect: number;
 }
 
-const TOLERANCE = 5e-6; // m/s²; what is left is some fifty times smaller
-const ANGLE_TOLERANCE = 1e-4; // rad; the same
+/** m/s²: a step this short is the last one; what is left is some fifty times smaller. */
+export const CAPACITY_TOLERANCE = 5e-6;
+const RADIANS_PER_TOLERANCE = 20; // a slip angle this far off its peak costs far less than that
 const SMALL_ANGLE = 1e-4; // rad, for a difference
 const SMALL_TURN = 1e-3; // m/s², for a difference
 const FAR = 0.05; // a step, m/s² or rad, after which slopes are looked at again
@@ -37,9 +38,16 @@ export const coldStart: Capacity = {
  * Slip angle and lateral acceleration are found together by Newton steps: F bends like a parabola
  * near its peak, so its top lies F′²/2F″ above, and there only the loads still change it. A start
  * from a similar car takes three or four steps.
+ *
+ * @param tolerance - m/s², the length of the last step
  */
-export function axleCapacity(axle: AxleInTurn, start: Capacity = coldStart): Capacity {
+export function axleCapacity(
+  axle: AxleInTurn,
+  start: Capacity = coldStart,
+  tolerance = CAPACITY_TOLERANCE,
+): Capacity {
   let { slipAngle, lateralAcceleration: ay, curvature, loadEffect } = start;
+  const angleTolerance = RADIANS_PER_TOLERANCE * tolerance;
   let before = 0;
   for (let i = 0; i < 40; i++) {
     const { force, slope } = axleSideForce(axle, slipAngle, ay);
@@ -57,7 +65,7 @@ export function axleCapacity(axle: AxleInTurn, start: Capacity = coldStart): Cap
     before = step > before * 0.5 && i > 0 ? Infinity : step; // steps that do not shrink: look again
     slipAngle += Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, angleStep));
     ay = Math.max(0, ay + turnStep);
-    if (Math.abs(turnStep) < TOLERANCE && Math.abs(angleStep) < ANGLE_TOLERANCE)
+    if (Math.abs(turnStep) < tolerance && Math.abs(angleStep) < angleTolerance)
       return { slipAngle, lateralAcceleration: ay, curvature, loadEffect };
   }
   return searchCapacity(axle);

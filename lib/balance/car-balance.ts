@@ -1,6 +1,6 @@
 import type { Axles } from "../load/wheels.js";
 import type { AxlesInTurn } from "./axle-in-turn.js";
-import { axleCapacity, type Capacity, coldStart } from "./capacity.js";
+import { axleCapacity, CAPACITY_TOLERANCE, type Capacity, coldStart } from "./capacity.js";
 import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
 import { onFourWheels, onThreeWheels } from "./loads-in-turn.js";
@@ -32,24 +32,26 @@ const unknown: BalanceStart = { front: coldStart, rear: coldStart };
  * that tyres of one axle run at slightly different slip angles and may push unevenly.
  *
  * @param start - the balance of a similar car makes it several times faster
+ * @param tolerance - m/s², as for `axleCapacity`
  * @throws RangeError when the springs cannot hold the body up
  */
 export function carBalance(
   car: HandlingCar,
   driving: Driving,
   start: BalanceStart = unknown,
+  tolerance = CAPACITY_TOLERANCE,
 ): CarBalance {
   const onFour = onFourWheels(car, driving);
-  const first = capacities(onFour, start);
+  const first = capacities(onFour, start, tolerance);
   if (Math.max(first.front.lateralAcceleration, first.rear.lateralAcceleration) <= onFour.holdsUpTo)
     return summary(first, onFour, false);
-  return pastLift(car, driving, onFour, first);
+  return pastLift(car, driving, onFour, first, tolerance);
 }
 
-function capacities(axles: AxlesInTurn, start: BalanceStart): Axles<Capacity> {
+function capacities(axles: AxlesInTurn, start: BalanceStart, tolerance: number): Axles<Capacity> {
   return {
-    front: axleCapacity(axles.front, start.front),
-    rear: axleCapacity(axles.rear, start.rear),
+    front: axleCapacity(axles.front, start.front, tolerance),
+    rear: axleCapacity(axles.rear, start.rear, tolerance),
   };
 }
 
@@ -59,9 +61,10 @@ function pastLift(
   driving: Driving,
   onFour: AxlesInTurn,
   before: Axles<Capacity>,
+  tolerance: number,
 ): CarBalance {
   const onThree = onThreeWheels(car, driving, onFour);
-  const after = onThree && capacities(onThree, before);
+  const after = onThree && capacities(onThree, before, tolerance);
   const holdsUpTo = onThree?.holdsUpTo ?? onFour.holdsUpTo;
   const axle = (end: "front" | "rear"): Capacity => {
     const early = before[end].lateralAcceleration <= onFour.holdsUpTo;

@@ -18,5 +18,6 @@ export function sharePush(push: number, most: Sides<number>): Sides<number> {
 /** Nearly the push while it is small, and never more than there is: x / (1 + (x/m)⁶)^⅙. */
 function eased(push: number, most: number): number {
   if (most <= 0) return 0;
-  return push / (1 + (push / most) ** 6) ** (1 / 6);
+  const square = (push / most) * (push / most);
+  return push / Math.cbrt(Math.sqrt(1 + square * square * square));
 }

@@ -1,5 +1,6 @@
 import type { SitePage } from "../build/site-pages.js";
 import { garagePage } from "./garage/page.js";
+import { mapPage } from "./map/page.js";
 import { practicePage } from "./practice/page.js";
 import { questionsPage } from "./questions/page.js";
 import { searchPage } from "./search/page.js";
@@ -9,9 +10,10 @@ import { workshopPage } from "./workshop/page.js";
 
 /** The pages beside the chapters. */
 export const pages: readonly SitePage[] = [
-  workshopPage,
   garagePage,
+  workshopPage,
   practicePage,
+  mapPage,
   questionsPage,
   wordsPage,
   searchPage,

@@ -1,0 +1,26 @@
+import { fromShown, type SetUpMap, toShown, type UnitSystem } from "@rollbook/lib";
+import { rangeOf, roundStep } from "./levels.js";
+
+/** Steps between lines and the balance of the deepest colour, m/s², round in the shown unit. */
+export interface Scales {
+  readonly balance: number;
+  readonly grip: number;
+  readonly deepest: number;
+}
+
+const lines = 8;
+
+/** Scales that suit a map; they stay while a lever moves, so that lines move and do not jump. */
+export function scalesOf(map: SetUpMap, units: UnitSystem): Scales {
+  const step = (span: number) =>
+    fromShown("acceleration", roundStep(toShown("acceleration", span, units), lines), units);
+  const balance = rangeOf(map.understeerMargin);
+  const grip = rangeOf(map.lateralAcceleration);
+  const furthest = Math.max(Math.abs(balance.least), Math.abs(balance.most));
+  const between = step(Math.max(1e-3, balance.most - balance.least));
+  return {
+    balance: between,
+    grip: step(Math.max(1e-3, grip.most - grip.least)),
+    deepest: Math.max(1, Math.ceil(furthest / between - 1e-9)) * between,
+  };
+}

@@ -1,0 +1,145 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { axeFaults } from "./axe.js";
+import { useBrowser } from "./browser.js";
+
+const { open } = useBrowser();
+
+const map = (page: Page) => page.locator(".map");
+const reading = (page: Page) => page.locator(".reading");
+const cells = (page: Page) => map(page).getAttribute("data-cells");
+
+describe("the set-up map", () => {
+  it("draws lines of balance and grip, the limits, the car and the mark, and says the result", async () => {
+    const { page, errors, foreign } = await open("map");
+    for (const part of ["balance", "neutral", "grip", "limit"])
+      expect((await page.locator(`.map path.${part}`).getAttribute("d"))?.length).toBeGreaterThan(
+        50,
+      );
+    expect(await page.locator(".map .labels text").count()).toBeGreaterThan(5);
+    expect(await cells(page)).toBe("64");
+    expect(await page.locator(".says").last().textContent()).toMatch(/^Over this map the balance/);
+    expect(errors).toEqual([]);
+    expect(foreign).toEqual([]);
+  });
+
+  it("is read by arrow keys, one step at a time, told in one sentence, without scrolling", async () => {
+    const { page } = await open("map");
+    await map(page).focus();
+    const before = await page.evaluate(() => scrollY);
+    await page.keyboard.press("ArrowRight");
+    expect(await reading(page).textContent()).toMatch(
+      /^Front spring rate 65\u00a0N\/mm, rear spring rate 50\u00a0N\/mm: the front gives up first/,
+    );
+    expect(await reading(page).getAttribute("aria-live")).toBe("polite");
+    await page.keyboard.press("ArrowDown");
+    expect(await reading(page).textContent()).toContain("rear spring rate 45");
+    await page.keyboard.press("Home");
+    expect(await reading(page).textContent()).toContain("(as the car is set)");
+    expect(await page.evaluate(() => scrollY)).toBe(before);
+  });
+
+  it("is read by mouse, dragged from point to point", async () => {
+    const { page } = await open("map");
+    const box = await map(page).boundingBox();
+    if (!box) throw new Error("no map");
+    await page.mouse.move(box.x + box.width * 0.3, box.y + box.height * 0.3);
+    await page.mouse.down();
+    const first = await reading(page).textContent();
+    await page.mouse.move(box.x + box.width * 0.8, box.y + box.height * 0.6, { steps: 5 });
+    await page.mouse.up();
+    const second = await reading(page).textContent();
+    expect(second).not.toBe(first);
+    await page.mouse.move(box.x + box.width * 0.4, box.y + box.height * 0.4);
+    expect(await reading(page).textContent()).toBe(second);
+  });
+
+  it("is read by touch", async () => {
+    const { page } = await open("map", { hasTouch: true, viewport: { width: 390, height: 844 } });
+    const before = await reading(page).textContent();
+    await map(page).tap({ position: { x: 250, y: 90 } });
+    expect(await reading(page).textContent()).not.toBe(before);
+  });
+
+  it("moves whole while a third lever does, and is drawn and told in full when that stops", async () => {
+    const { page } = await open("map");
+    const line = page.locator(".map path.balance");
+    const [before, said] = [
+      await line.getAttribute("d"),
+      await page.locator(".says").last().textContent(),
+    ];
+    await page.locator("#map-third-value-range").focus();
+    await page.keyboard.press("ArrowRight");
+    await expect.poll(() => line.getAttribute("d")).not.toBe(before);
+    await expect.poll(() => page.locator(".says").last().textContent()).not.toBe(said);
+    expect(await cells(page)).toBe("64");
+  });
+
+  it("takes other levers, another part of the corner, and lets two levers change places", async () => {
+    const { page } = await open("map");
+    await page.locator("#map-along").selectOption("rear-springRate");
+    expect(await page.locator("#map-up").inputValue()).toBe("front-springRate");
+    await page.locator("#map-up").selectOption("front-barPosition");
+    expect(await map(page).getAttribute("aria-label")).toBe(
+      "Map over Rear spring rate and Front bar position",
+    );
+    const said = await page.locator(".says").last().textContent();
+    await page.locator("#map-part").selectOption("power on");
+    expect(await page.locator(".says").last().textContent()).not.toBe(said);
+  });
+
+  it("gives its numbers as a table, with what is outside the limits marked", async () => {
+    const { page } = await open("map");
+    await page.locator(".numbers summary").click();
+    expect(await page.locator(".numbers tbody tr").count()).toBeGreaterThan(3);
+    expect(await page.locator(".numbers td").first().textContent()).toMatch(/m\/s²; \d.* ×$/);
+    await map(page).focus();
+  });
+
+  it("is linked to as it is, follows a link, tells of what is wrong in it, and is reset", async () => {
+    const { page } = await open("map");
+    await page.evaluate(() => {
+      location.hash =
+        "#map?along=front-camber&up=fuel&third=driver&value=100&phase=turn-in&x=9&y=30";
+    });
+    await expect.poll(() => page.locator("#map-along").inputValue()).toBe("front-camber");
+    expect(await page.locator("#map-third-value-range").inputValue()).toBe("100");
+    expect(await page.locator(".fault").last().textContent()).toMatch(
+      /^Front camber takes −3\.50°/,
+    );
+    await page.getByRole("button", { name: "Link to this map" }).click();
+    await expect.poll(() => page.locator(".told").textContent()).toMatch(/Copied|address bar/);
+    await page.getByRole("button", { name: "Reset" }).click();
+    expect(await page.locator("#map-along").inputValue()).toBe("front-springRate");
+    expect(page.url()).not.toContain("#");
+  });
+
+  it.each(["light", "dark"] as const)(
+    "passes axe in %s, folded and unfolded",
+    async (colorScheme) => {
+      const { page } = await open("map", { colorScheme, bypassCSP: true });
+      expect(await axeFaults(page)).toEqual([]);
+      await page.locator(".numbers summary").click();
+      expect(await axeFaults(page)).toEqual([]);
+    },
+  );
+
+  it("fits 320 px without side scroll, its table unfolded", async () => {
+    const { page } = await open("map", { viewport: { width: 320, height: 740 } });
+    await page.locator(".numbers summary").click();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      320,
+    );
+  });
+
+  it("keeps its meaning in forced colours: lines and hatching stay, coloured ground goes", async () => {
+    const { page } = await open("map", { forcedColors: "active" });
+    expect(await page.locator(".map canvas").isVisible()).toBe(false);
+    expect(await page.locator(".map path.balance").isVisible()).toBe(true);
+  });
+
+  it("says what it does without JavaScript", async () => {
+    const { page } = await open("map", { javaScriptEnabled: false });
+    expect(await page.locator("#map").textContent()).toContain("needs JavaScript");
+  });
+});
