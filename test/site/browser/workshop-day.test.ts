@@ -153,6 +153,50 @@ describe("a day in the workshop", () => {
     await expect.poll(() => page.locator("#steps > li").count()).toBe(0);
   });
 
+  it("compares what drivers of one's own day felt, on other phones too", async () => {
+    const { page, errors } = await open("workshop");
+    await page.locator("#new-day").click();
+    await page.locator("#day-drivers").fill("Gita\nHaru\nIna");
+    await page.locator("#day-drivers").press("Tab");
+    await page.locator("#step-propose").click();
+    await page.locator("#undo").waitFor({ timeout: 30_000 });
+    await page.locator("#step-1-outcome .to-do").waitFor();
+    await goTo(page, "run");
+    await page.locator("#begin-run").click();
+    await page.locator("p.notice", { hasText: "3 drivers" }).waitFor();
+    await page.locator("#run-later").click();
+    await page.locator("#begin-run").click();
+    await page.locator("#begin-run").click();
+    await page.locator("p.notice", { hasText: "Filed already" }).waitFor();
+
+    const report = async (on: Page, driver: string, run: number, balance: string) => {
+      await sayWho(on, driver, run);
+      await tap(on, { phase: "middle", input: "steady", balance });
+      const typed = on.locator("#ask-corner-text");
+      if (await typed.isVisible()) await typed.fill("Corner 1");
+      else await tap(on, { corner: "Corner 1" });
+      await on.locator("#file-report").click();
+      await on.locator(".filed li").waitFor();
+    };
+    for (const driver of ["Gita", "Haru"]) {
+      await report(page, driver, 1, "0");
+      await report(page, driver, 2, "−1");
+    }
+    // Ina has the workbook on a phone of her own, without this day
+    const phone = await open("workshop");
+    await report(phone.page, "ina", 1, "0");
+    await report(phone.page, "ina", 2, "−2");
+    await takeIn(page, "ina.json", await savedLog(phone.page));
+
+    await goTo(page, "talk");
+    await page.locator("#talk-run .chip", { hasText: /^2$/ }).click();
+    await page.locator("#talk-3 > summary").click();
+    const row = page.locator("#talk-3 tbody tr");
+    expect(await row.allTextContents()).toHaveLength(1);
+    expect(await row.textContent()).toMatch(/^Corner 1middle3−1.0/);
+    expect(errors).toEqual([]);
+  });
+
   it("takes a table of reports in, and refuses what is none with a sentence", async () => {
     const { page } = await open("workshop");
     await takeIn(page, "day.json", formatLog(exampleLog));

@@ -1,5 +1,5 @@
 import { keep, recall } from "@rollbook/page";
-import { allSecond, putSecond } from "./second-copy.js";
+import { oneSecond, putSecond } from "./second-copy.js";
 
 const nameOf = (key: string): string => `workshop/${key}`;
 
@@ -19,7 +19,7 @@ export async function recallState<Value>(
   accept: Accept<Value>,
 ): Promise<Value | undefined> {
   const first = recall(nameOf(key), (value) => stampedWith(value, accept));
-  const second = fromText((await allSecond()).get(nameOf(key)), accept);
+  const second = fromText(await oneSecond(nameOf(key)), accept);
   if (first === undefined || second === undefined) return (first ?? second)?.value;
   return first.stamp < second.stamp ? second.value : first.value;
 }

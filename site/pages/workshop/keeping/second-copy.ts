@@ -5,6 +5,7 @@
  * before loses it; a transaction of the database is on the disk when it says so.
  */
 const table = "kept";
+const PATIENCE = 4000; // ms; some browsers never answer
 let opened: Promise<IDBDatabase> | undefined;
 
 function open(): Promise<IDBDatabase> {
@@ -13,7 +14,7 @@ function open(): Promise<IDBDatabase> {
     request.onupgradeneeded = () => request.result.createObjectStore(table);
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error);
-    request.onblocked = () => reject(new Error("another page holds the database"));
+    setTimeout(() => reject(new Error("the database does not answer")), PATIENCE);
   });
   return opened;
 }
@@ -39,6 +40,16 @@ export const putSecond = (texts: ReadonlyMap<string, string>): Promise<boolean> 
   });
 
 export const dropSecond = (): Promise<boolean> => inTransaction((store) => store.clear());
+
+/** One text by its name. */
+export async function oneSecond(name: string): Promise<string | undefined> {
+  try {
+    return await done((await open()).transaction(table).objectStore(table).get(name));
+  } catch {
+    opened = undefined;
+    return undefined;
+  }
+}
 
 /** All texts by name; none where the database cannot be opened. */
 export async function allSecond(): Promise<Map<string, string>> {

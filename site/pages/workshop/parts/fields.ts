@@ -92,11 +92,20 @@ export function numberField(
   input.addEventListener("change", () => {
     const typed = input.value === "" ? Number.NaN : input.valueAsNumber;
     const si = fromShown(quantity, typed, reader.units);
-    const ends = [min, max].map((end) => formatNumber(shown(end), decimals));
+    const ends = [
+      formatNumber(roundedIn(Math.ceil, shown(min), decimals), decimals),
+      formatNumber(roundedIn(Math.floor, shown(max), decimals), decimals),
+    ];
     tellFault(input, fits(si) ? undefined : words.numberFault(label, ends, unit, whole));
     if (fits(si)) report(si);
   });
   return field(id, label, input, unit);
+}
+
+/** An end of a range, rounded so that it lies inside. */
+function roundedIn(round: (value: number) => number, value: number, decimals: number): number {
+  const scale = 10 ** decimals;
+  return round(Number((value * scale).toPrecision(12))) / scale;
 }
 
 /** One of some choices. */

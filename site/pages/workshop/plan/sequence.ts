@@ -54,7 +54,8 @@ export function sequence(): Sequence {
       const minutes = found.rows?.[i]?.minutes ?? usualMinutes;
       const fields = stepFields(step, i, day.car, minutes, workOn(i));
       const result = element("div", { class: "outcome", id: `step-${i}-outcome` });
-      const title = element("h4", {}, plan.run(i + 1));
+      const kind = element("span", { class: "only-print" }, `: ${plan.kinds[step.kind]}`);
+      const title = element("h4", {}, plan.run(i + 1), kind);
       return element("li", { id: `step-${i}` }, title, ...fields, result);
     });
     refill(list, ...items);

@@ -20,6 +20,7 @@ const { plan } = words;
 /** Fills the plan's section; gives back what shows it anew. */
 export function planView(section: HTMLElement): () => void {
   const filing = element("div", { class: "filing-plan" });
+  const facts = element("p", { class: "only-print" });
   const turns = element("div", {});
   let runs: Sequence | undefined;
 
@@ -38,6 +39,7 @@ export function planView(section: HTMLElement): () => void {
     if (day === undefined) return [];
     const redraw = () => shown.update("shape");
     return [
+      facts,
       part(plan.who, element("div", { class: "fields" }, ...people(day, redraw))),
       part(plan.venue, corners(day)),
       part(plan.sequence, shown.place, candidates(redraw)),
@@ -53,6 +55,7 @@ export function planView(section: HTMLElement): () => void {
     refill(turns, ...rotationTable(day));
     turns.parentElement?.toggleAttribute("hidden", turns.childElementCount === 0);
     refill(filing, ...filingLine(follow));
+    facts.textContent = factsOf(day);
   }
 
   let before = theDay();
@@ -70,6 +73,10 @@ export function planView(section: HTMLElement): () => void {
 function part(title: string, ...content: HTMLElement[]): HTMLElement {
   return element("div", { class: "part" }, element("h3", {}, title), ...content);
 }
+
+/** The day in a sentence, for paper, where the fields are left out. */
+const factsOf = ({ name, car, venue, minutes, cars, drivers }: Draft): string =>
+  `${name}: ${words.sheets.facts(car.name, venue.name, words.hours(minutes), cars, drivers.length)}`;
 
 /** The list of corners, folded: most days it is only read. */
 function corners({ venue }: Draft): HTMLElement {

@@ -21,7 +21,7 @@ const said = ({ reports }: DriverRun): Report[] => reports.map(({ report }) => r
 
 /** The runs of a day in which something was reported, by number. */
 export function runsWithReports(log: Log, event: EventEntry): number[] {
-  const runs = driverRuns(log, event).filter(({ reports }) => reports.length > 0);
+  const runs = driverRuns(log, event).filter(({ run, reports }) => run > 0 && reports.length > 0);
   return [...new Set(runs.map(({ run }) => run))];
 }
 

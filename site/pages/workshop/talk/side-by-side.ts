@@ -23,45 +23,62 @@ const mark = (verdict: Verdict): HTMLElement =>
     said.verdicts[verdict],
   );
 
-/** One driver's cells: felt, predicted, and why they may lie as they do. */
-export function driverTable({ cells }: Compared): HTMLElement {
+/** One driver's cells: felt beside predicted, and below why they may lie as they do. */
+export function driverTable({ cells }: Compared): HTMLElement[] {
   const rows = cells.map((cell) => [
     cell.corner,
     cell.phase,
     cell.felt === undefined ? "" : signed(cell.felt, 0),
     shiftText(cell.predicted),
     mark(cell.verdict),
-    listOf(cell.reasons),
   ]);
-  const { corner, phase, felt, predicted, verdict, reasons } = columns;
-  return table(said.third, [corner, phase, felt, predicted, verdict, reasons], rows);
+  const { corner, phase, felt, predicted, verdict } = columns;
+  return [table(said.third, [corner, phase, felt, predicted, verdict], rows), ...why(cells)];
 }
 
 /** The group's cells without names; where few drivers speak only their number is shown. */
-export function groupTable(compared: readonly Compared[]): HTMLElement {
-  const all = compared.map(({ cells }) => cells);
-  const rows = groupSummary(all).map((cell) => groupRow(cell, all.flat()));
-  const { corner, phase, count, felt, spread, predicted, verdict, reasons } = columns;
-  const head = [corner, phase, count, felt, spread, predicted, verdict, reasons];
-  return table(said.third, head, rows);
+export function groupTable(compared: readonly Compared[]): HTMLElement[] {
+  const all = compared.flatMap(({ cells }) => cells);
+  const groups = groupSummary(compared.map(({ cells }) => cells));
+  const rows = groups.map((cell) =>
+    groupRow(
+      cell,
+      all.find((one) => isAt(one, cell)),
+    ),
+  );
+  const { corner, phase, count, felt, spread, predicted, verdict } = columns;
+  const head = [corner, phase, count, felt, spread, predicted, verdict];
+  const large = groups.filter((cell) => cell.felt !== undefined);
+  return [
+    table(said.third, head, rows),
+    ...why(all.filter((one) => large.some((cell) => isAt(one, cell)))),
+  ];
 }
 
-function groupRow(cell: GroupCell, all: readonly FeltCell[]): (HTMLElement | string)[] {
+type Place = Pick<FeltCell, "corner" | "phase">;
+const isAt = (one: Place, other: Place): boolean =>
+  one.corner === other.corner && one.phase === other.phase;
+
+function groupRow(cell: GroupCell, here: FeltCell | undefined): (HTMLElement | string)[] {
   const { corner, phase, count, felt } = cell;
-  const here = all.filter((one) => one.corner === corner && one.phase === phase);
-  const predicted = here[0] === undefined ? "" : shiftText(here[0].predicted);
+  const predicted = here === undefined ? "" : shiftText(here.predicted);
   const place = [corner, phase, String(count)];
-  if (felt === undefined) return [...place, "", "", predicted, said.tooFew, ""];
+  if (felt === undefined) return [...place, "", "", predicted, said.tooFew];
   const spread = `± ${formatNumber(felt.spread, 1)}`;
-  const median = signed(felt.median, 1);
-  return [...place, median, spread, predicted, counts(felt.verdicts), reasonsOf(here)];
+  return [...place, signed(felt.median, 1), spread, predicted, counts(felt.verdicts)];
 }
 
-/** Reasons where it was not as predicted, each once. */
-function reasonsOf(cells: readonly FeltCell[]): HTMLElement | string {
+/** Place by place, why it may not have been as predicted; each reason once. */
+function why(cells: readonly FeltCell[]): HTMLElement[] {
   const other = cells.filter(({ verdict }) => verdict !== "match");
-  const reasons = [...new Set(other.flatMap((cell) => cell.reasons))];
-  return reasons.length === 0 ? "" : listOf(reasons);
+  const places = other.filter((cell, i) => other.findIndex((one) => isAt(one, cell)) === i);
+  if (places.length === 0) return [];
+  const lists = places.flatMap((place) => {
+    const here = other.filter((cell) => isAt(cell, place));
+    const reasons = [...new Set(here.flatMap((cell) => cell.reasons))];
+    return [element("h4", {}, said.at(place.corner, place.phase)), listOf(reasons)];
+  });
+  return [element("h3", {}, said.columns.reasons), ...lists];
 }
 
 function counts(verdicts: NonNullable<GroupCell["felt"]>["verdicts"]): HTMLElement {

@@ -103,7 +103,7 @@ function model(event: EventEntry, run: number, driver: string | undefined): HTML
   const labels = tested.changes.map((change) => labelOf(change, tested.before, reader.units));
   const one = compared.find((each) => each.driver === driver);
   const shown =
-    driver === undefined ? [groupTable(compared)] : one === undefined ? [] : [driverTable(one)];
+    driver === undefined ? groupTable(compared) : one === undefined ? [] : driverTable(one);
   return [testedLine(labels), ...shown];
 }
 

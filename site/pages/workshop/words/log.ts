@@ -41,7 +41,6 @@ export const log = {
   compareFrom: "From",
   compareTo: "To",
   noDifference: "They are the same.",
-  differences: "What differs",
   runs: "Runs",
   reports: "Reports",
   other: "Predictions, votes and notes",

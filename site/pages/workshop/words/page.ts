@@ -28,7 +28,6 @@ export const page = {
   numberFault: (label: string, ends: readonly string[], unit: string, whole: boolean) =>
     `${label} takes ${whole ? "a whole number, " : ""}${`${ends.join(" to ")} ${unit}`.trim()}.`,
   takeBack: "Take it back",
-  kept: "Kept on this device.",
   refused: (count: number) =>
     `This device refuses to keep ${count === 1 ? "what you wrote last" : `${count} entries`}: its store is full or closed. It is held until you close this page; save the log as a file now.`,
   draftRefused:

@@ -68,7 +68,6 @@ export const plan = {
   },
   lever: "What is changed",
   by: (step: string) => `in steps of ${step}`,
-  oneStep: (step: string) => `in steps of ${step}`,
   less: "One step less",
   more: "One step more",
   steps: (count: number) =>

@@ -40,7 +40,6 @@ export const report = {
   missing: (what: string) => `Still asked: ${what}.`,
   fields: { corner: "where", phase: "when", input: "doing what", balance: "what it does" },
   complete: "Everything is there.",
-  needed: "needed",
   filed: "Filed. Another place of the same run?",
   yours: "Filed in this run",
   withdraw: "Withdraw",

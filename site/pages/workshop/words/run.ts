@@ -56,7 +56,6 @@ export const run = {
   noted: "In the log.",
   wall: "Show on the wall",
   leaveWall: "Back",
-  stagesTitle: "Stages",
   poll: "Vote with cards",
   question: "Question",
   ownQuestion: "In my own words",

@@ -10,8 +10,6 @@ export const talk = {
   second: "2 · What was predicted",
   third: "3 · What the model says",
   fourth: "4 · What to try next",
-  open: "Open this part",
-  places: (count: number) => (count === 1 ? "one report" : `${count} reports`),
   noPredictions: "Nobody filed a prediction for this run.",
   predicted: (expects: string, count: number) => `${expects}: ${count}`,
   reason: (reason: string, sure: string) => (sure === "" ? reason : `${reason} (${sure})`),
@@ -36,7 +34,6 @@ export const talk = {
     words: "Words",
     input: "Doing what",
   },
-  points: (value: string) => value,
   tooFew: "too few to show without names",
   verdicts: {
     match: "as predicted",
@@ -48,9 +45,9 @@ export const talk = {
     "no comparison": "nothing to compare",
   },
   counted: (verdict: string, count: number) => `${verdict}: ${count}`,
+  at: (corner: string, phase: string) => `${corner}, ${phase}`,
   which: "Which places to go by",
   place: (corner: string, phase: string, balances: string) => `${corner}, ${phase}: ${balances}`,
-  incomplete: "Reports that do not say where or when",
   pressure: "Hot pressures",
   pressures: {
     unknown: "not measured",
@@ -66,7 +63,6 @@ export const talk = {
   cannotStand: (why: string) => `The model cannot work with this car: ${why}`,
   chooseOne: "Choose at least one place.",
   asks: "To ask first",
-  ofReports: (numbers: string) => `Report ${numbers}: `,
   proposals: "Single changes, the best first",
   effect: "Shift of balance, seats put back",
   minutes: (count: number) => `${count} min to make`,
@@ -77,5 +73,4 @@ export const talk = {
   added: "Added to the plan as its last run.",
   others: (count: number) => `Why not the others (${count})`,
   because: (name: string, why: string) => `${name}: ${why}`,
-  more: (count: number) => `${count} more`,
 } as const;
