@@ -18,7 +18,7 @@ export function summaryView(): SummaryView {
   const title = element("h2", { id: "summary-title" }, words.summary);
   const whole = element(
     "aside",
-    { class: "summary", "aria-labelledby": title.id },
+    { class: "summary", "aria-labelledby": title.id, tabindex: 0 },
     title,
     note,
     body,

@@ -1,0 +1,326 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import {
+  axleWeightsOf,
+  type Car,
+  demoCar,
+  formatCar,
+  fromShown,
+  lateralLoadTransfer,
+  rigidCarOf,
+  wheelLiftAcceleration,
+} from "../../../lib/index.js";
+import { otherCars } from "../other-cars.js";
+import { axeFaults } from "./axe.js";
+import { useBrowser } from "./browser.js";
+
+const { open, fileUrl } = useBrowser();
+
+const at = (page: Page, path: string) => page.locator(`#at-${path.replace(/\./g, "-")}`);
+const start = (page: Page) => page.getByRole("button", { name: "Start from a copy" }).click();
+const openAll = (page: Page) =>
+  page.evaluate(() => {
+    for (const fold of document.querySelectorAll("details")) fold.open = true;
+  });
+const spaced = (text: string | null) => (text ?? "").replaceAll("\u00a0", " ");
+const status = async (page: Page) => spaced(await page.locator(".told .status").textContent());
+const told = (page: Page, text: string) =>
+  page.locator(".told .status", { hasText: text }).waitFor();
+const summaryOf = async (page: Page) => spaced(await page.locator("aside.summary").textContent());
+const file = (name: string, text: string) => ({
+  name,
+  mimeType: "application/json",
+  buffer: Buffer.from(text),
+});
+
+/** A new car with these values typed into it. */
+async function typeCar(page: Page, values: Readonly<Record<string, string>>): Promise<void> {
+  await start(page);
+  await openAll(page);
+  for (const [path, text] of Object.entries(values)) await at(page, path).fill(text);
+}
+
+/** Checks three numbers of chapter 1 against the physics, for a car known without the page. */
+async function expectChapterFor(page: Page, car: Car): Promise<void> {
+  await page.goto(page.url().replace(/garage\.html.*/, "01-load-transfer.html"));
+  expect(await page.locator("#whose").textContent()).toContain(`Figures for ${car.name}`);
+  const worked = async (id: string) =>
+    Number(await page.locator(`#${id}`).getAttribute("data-worked"));
+  const rigid = rigidCarOf(car);
+  const moved = lateralLoadTransfer({ ...rigid, lateralAcceleration: 7 });
+  expect(await worked("transfer")).toBeCloseTo(moved, 6);
+  expect(await worked("tip")).toBeCloseTo(wheelLiftAcceleration(rigid), 9);
+  expect(await worked("front-wheel")).toBeCloseTo(axleWeightsOf(car).front / 2, 6);
+}
+
+describe("the course, once a car is saved", () => {
+  it("is about a car of another mass, typed in", async () => {
+    const { page } = await open("garage");
+    await typeCar(page, { name: "Linnet", "body.mass": "1100" });
+    await page.getByRole("button", { name: "Save, and let the course show it" }).click();
+    expect(await status(page)).toBe("Linnet is saved, and the course shows it.");
+    const body = { ...demoCar.body, mass: 1100 };
+    await expectChapterFor(page, { ...demoCar, name: "Linnet", body });
+  });
+
+  it("is about a car typed in US units, some with units of their own", async () => {
+    const { page } = await open("garage");
+    const units = page.getByRole("combobox", { name: "Units" });
+    await Promise.all([page.waitForEvent("load"), units.selectOption("us")]);
+    await typeCar(page, { name: "Siskin", "body.mass": "1500", wheelbase: "2500 mm" });
+    await at(page, "body.height").fill("22 in");
+    await page.getByRole("button", { name: "Save, and let the course show it" }).click();
+    const mass = fromShown("mass", 1500, "us");
+    const body = { ...demoCar.body, mass, height: 22 * 0.0254 };
+    await expectChapterFor(page, { ...demoCar, name: "Siskin", wheelbase: 2.5, body });
+  });
+
+  it.each(otherCars.map((car) => [car.name, car] as const))(
+    "is about the %s, brought in as a file",
+    async (name, car) => {
+      const { page } = await open("garage");
+      await page.locator("#files").setInputFiles(file("mine.json", formatCar(car)));
+      await page.getByRole("radio", { name }).check();
+      expect(await status(page)).toBe(`The course now shows ${name}.`);
+      await expectChapterFor(page, car);
+    },
+  );
+
+  it("goes back to the workbook's own car when the reader says so", async () => {
+    const { page } = await open("garage");
+    await typeCar(page, { name: "Linnet", "body.mass": "1100" });
+    await page.getByRole("button", { name: "Save, and let the course show it" }).click();
+    await page.getByRole("radio", { name: "Pipit" }).check();
+    await page.goto(page.url().replace("garage", "01-load-transfer"));
+    expect(await page.locator("#whose").textContent()).toContain("Figures for Pipit");
+  });
+});
+
+describe("the form", () => {
+  it("tells all faults at once, beside their boxes and in a list whose links lead to them", async () => {
+    const { page } = await open("garage");
+    await typeCar(page, {
+      "front.spring.rate": "9000",
+      "rear.track": "wide",
+      "rear.camber.left": "",
+      "front.bar.positions.2.rate": "-1",
+    });
+    await page.getByRole("button", { name: "Save", exact: true }).click();
+    expect(await status(page)).toContain("Not saved yet");
+    const list = page.locator("#faults li");
+    expect(await list.allTextContents()).toEqual([
+      "Spring rate, front takes 5 to 400 N/mm, not 9000.",
+      "Rate, position 3, front takes 0 to 200 N/mm, not −1.",
+      "Track, rear takes 0.8 to 2.2 m, not wide.",
+      "Camber, rear left takes −6 to 3°; it is empty.",
+    ]);
+    for (const path of ["front.spring.rate", "rear.track"]) {
+      const box = at(page, path);
+      expect(await box.getAttribute("aria-invalid")).toBe("true");
+      const described = (await box.getAttribute("aria-describedby")) ?? "";
+      expect(await page.locator(`#${described.split(" ")[0]}`).textContent()).toMatch(/ takes /);
+    }
+    await page.locator("#section-sizes").evaluate((fold) => fold.removeAttribute("open"));
+    await list.nth(2).getByRole("link").click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("at-rear-track");
+    await page.keyboard.press("Control+A");
+    await page.keyboard.type("1.5");
+    expect(await list.count()).toBe(3);
+    expect(await at(page, "rear.track").getAttribute("aria-invalid")).toBeNull();
+  });
+
+  it("loses nothing that was typed, sound or not, when the page is closed or the units change", async () => {
+    const { page } = await open("garage");
+    await typeCar(page, { name: "Linnet", "front.spring.rate": "70", "rear.track": "about one" });
+    await page.reload();
+    expect(await at(page, "name").inputValue()).toBe("Linnet");
+    expect(await at(page, "rear.track").inputValue()).toBe("about one");
+    const units = page.getByRole("combobox", { name: "Units" });
+    await Promise.all([page.waitForEvent("load"), units.selectOption("us")]);
+    expect(await at(page, "front.spring.rate").inputValue()).toBe("400"); // 70 N/mm = 399.7 lbf/in
+    expect(await at(page, "rear.track").inputValue()).toBe("about one");
+    await Promise.all([page.waitForEvent("load"), units.selectOption("metric")]);
+    expect(await at(page, "front.spring.rate").inputValue()).toBe("70");
+  });
+
+  it("keeps an unfinished car while another is worked on, and takes it up again", async () => {
+    const { page } = await open("garage");
+    await typeCar(page, { name: "Linnet", wheelbase: "2.3" });
+    await typeCar(page, { name: "Siskin", wheelbase: "2.6" });
+    await page.getByRole("button", { name: "Change: Linnet" }).click();
+    expect(await at(page, "wheelbase").inputValue()).toBe("2.3");
+    await page.getByRole("button", { name: "Change: Siskin" }).click();
+    expect(await at(page, "wheelbase").inputValue()).toBe("2.6");
+  });
+
+  it("says which values are still the workbook's, until they are typed or confirmed", async () => {
+    const { page } = await open("garage");
+    await typeCar(page, {});
+    const sizes = page.locator("#section-sizes .state");
+    expect(await sizes.textContent()).toBe("5 values still the Pipit’s");
+    await at(page, "front.track").fill("1.44");
+    expect(await sizes.textContent()).toBe("4 values still the Pipit’s");
+    await page.locator("#section-sizes").getByRole("button", { name: "my car’s" }).click();
+    expect(await sizes.textContent()).toBe("");
+    await at(page, "name").fill("Linnet");
+    await page.getByRole("button", { name: "Save", exact: true }).click();
+    await page.reload();
+    expect(await sizes.textContent()).toBe("");
+  });
+
+  it("puts parts in and takes them out, and brings them back as they were", async () => {
+    const { page } = await open("garage");
+    await typeCar(page, { "driver.mass": "92" });
+    await at(page, "driver").uncheck();
+    expect(await at(page, "driver.mass").count()).toBe(0);
+    await at(page, "driver").check();
+    expect(await at(page, "driver.mass").inputValue()).toBe("92");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("at-driver");
+    await page
+      .locator("#section-bars")
+      .getByRole("button", { name: "One position more" })
+      .first()
+      .click();
+    await at(page, "front.bar.positions.5.rate").fill("60");
+    await page.getByRole("button", { name: "Take out position 1", exact: true }).first().click();
+    expect(await at(page, "front.bar.positions.4.rate").inputValue()).toBe("60");
+  });
+
+  it("works the body out from four scales", async () => {
+    const { page } = await open("garage");
+    await typeCar(page, {
+      "scales.front.left": "300",
+      "scales.front.right": "290",
+      "scales.rear.left": "270",
+      "scales.rear.right": "260",
+    });
+    await page.getByRole("button", { name: "Put it in" }).click();
+    expect(await at(page, "body.mass").inputValue()).toBe("850"); // 1120 − 75 − 85 − 80 − 30
+    expect(spaced(await page.locator(".said").textContent())).toContain("Together 1120 kg");
+    expect(await summaryOf(page)).toContain("Together1120 kg");
+  });
+
+  it("shows beside it what the car comes to, and how far it is inside its class", async () => {
+    const { page } = await open("garage");
+    await typeCar(page, { "body.mass": "910", "limits.leastRideHeight": "135" });
+    expect(await summaryOf(page)).toContain("1180 kg");
+    const outside = page.locator('aside.summary [data-verdict="outside"]');
+    expect((await outside.allTextContents()).map(spaced)).toEqual([
+      "front left 130 mm outside by 5 mm",
+      "front right 130 mm outside by 5 mm",
+    ]);
+    await at(page, "body.mass").fill("heavy");
+    await page.getByText("Shown for the last values that were sound.").waitFor();
+  });
+});
+
+describe("cars as files", () => {
+  it("go out and come back unchanged, under another name where theirs is taken", async () => {
+    const { page } = await open("garage");
+    await page.locator("#files").setInputFiles(file("a.json", formatCar(otherCars[2] as Car)));
+    const download = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save as file: Bustard" }).click();
+    const saved = await download;
+    expect(saved.suggestedFilename()).toBe("Bustard.car.json");
+    const text = readFileSync(await saved.path(), "utf8");
+    expect(text).toBe(formatCar(otherCars[2] as Car));
+    await page.locator("#files").setInputFiles(file("b.json", text));
+    await told(page, "There was a Bustard already, so it is called Bustard 2.");
+    expect(await page.getByRole("radio").count()).toBe(3);
+  });
+
+  it("that are faulty tell all that is wrong, and are mended on the form", async () => {
+    const { page } = await open("garage");
+    const content = JSON.parse(formatCar({ ...demoCar, name: "<b>Rook</b>" }));
+    content.front.spring.rate = 9e6;
+    delete content.rear.track;
+    await page.locator("#files").setInputFiles(file("bad.json", JSON.stringify(content)));
+    await page.locator(".problem").waitFor();
+    expect(await page.locator(".problem li").allTextContents()).toEqual([
+      "front.spring.rate is 9000000 N/m but must be from 5000 to 400000 N/m (5 to 400 N/mm).",
+      "rear.track is missing.",
+    ]);
+    await page.getByRole("button", { name: "Open it and mend it here" }).click();
+    expect(await at(page, "name").inputValue()).toBe("<b>Rook</b>");
+    expect(await page.locator("#faults li").count()).toBe(1);
+    await openAll(page);
+    await at(page, "front.spring.rate").fill("90");
+    await page.getByRole("button", { name: "Save", exact: true }).click();
+    expect(await status(page)).toContain("<b>Rook</b> is saved.");
+    expect(await page.locator("#garage li b", { hasText: "<b>Rook</b>" }).count()).toBe(1);
+  });
+
+  it("that are no cars are refused", async () => {
+    const { page, errors } = await open("garage");
+    await page.locator("#files").setInputFiles([file("a.json", "{"), file("b.json", '{"kind":1}')]);
+    await page.locator(".problem").nth(1).waitFor();
+    expect(await page.getByRole("button", { name: "Open it and mend it here" }).count()).toBe(0);
+    expect(errors).toEqual([]);
+  });
+
+  it("are deleted, and brought back by undo, with the course showing them again", async () => {
+    const { page } = await open("garage");
+    await typeCar(page, { name: "Linnet" });
+    await page.getByRole("button", { name: "Save, and let the course show it" }).click();
+    await page.getByRole("button", { name: "Delete: Linnet" }).click();
+    expect(await status(page)).toBe("Linnet is deleted.");
+    expect(await page.getByRole("radio", { name: "Pipit" }).isChecked()).toBe(true);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");
+    await page.keyboard.press("Enter");
+    expect(await page.getByRole("radio", { name: "Linnet" }).isChecked()).toBe(true);
+  });
+});
+
+describe("the page", () => {
+  it.each(["light", "dark"] as const)(
+    "passes axe in %s with all of it open",
+    async (colorScheme) => {
+      const { page } = await open("garage", { colorScheme, bypassCSP: true });
+      await typeCar(page, { "front.spring.rate": "9000" });
+      await openAll(page);
+      expect(await axeFaults(page)).toEqual([]);
+    },
+  );
+
+  it.each([360, 320])("fits a phone of %i px with all of it open", async (width) => {
+    const { page } = await open("garage", { viewport: { width, height: 740 } });
+    await typeCar(page, { "front.spring.rate": "9000" });
+    await openAll(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      width,
+    );
+  });
+
+  it("is worked by keyboard alone: begin, name, save, choose", async () => {
+    const { page } = await open("garage");
+    await page.getByRole("button", { name: "Start from a copy" }).focus();
+    await page.keyboard.press("Enter");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("at-name");
+    await page.keyboard.press("Control+A");
+    await page.keyboard.type("Linnet");
+    await page.locator("#save").focus();
+    await page.keyboard.press("Space");
+    expect(await status(page)).toBe("Linnet is saved.");
+    await page.getByRole("radio", { name: "Pipit" }).focus();
+    await page.keyboard.press("ArrowDown");
+    expect(await status(page)).toBe("The course now shows Linnet.");
+  });
+
+  it("says without JavaScript what it is for and how to measure a car", async () => {
+    const { page } = await open("garage", { javaScriptEnabled: false });
+    expect(await page.locator("#garage dt").count()).toBeGreaterThan(40);
+    expect(await page.locator("#garage").textContent()).toContain("Centre of the front wheel");
+    expect(await page.locator("input, button, select").count()).toBe(0);
+  });
+
+  it("works in a page opened as a file", async () => {
+    const { page, errors, foreign } = await open(fileUrl("garage"));
+    await typeCar(page, { name: "Linnet", "body.mass": "1100" });
+    await page.getByRole("button", { name: "Save, and let the course show it" }).click();
+    const body = { ...demoCar.body, mass: 1100 };
+    await expectChapterFor(page, { ...demoCar, name: "Linnet", body });
+    expect(errors).toEqual([]);
+    expect(foreign).toEqual([]);
+  });
+});

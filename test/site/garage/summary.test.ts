@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { demoCar } from "../../../lib/car/demo-car.js";
+import { format } from "../../../lib/units.js";
+import { summaryOf } from "../../../site/pages/garage/model/summary.js";
+
+const told = (car = demoCar) =>
+  summaryOf(car, "metric", (...given) => format(...given).replace("\u00a0", " "));
+
+describe("what a car comes to", () => {
+  it("adds up to what its file says", () => {
+    const { weights, corners, axles } = told();
+    expect(weights[0]).toEqual(["Together", "1080 kg"]); // 810 + 80 + 30 + 75 + 85
+    const onScales = [
+      corners.front.left,
+      corners.front.right,
+      corners.rear.left,
+      corners.rear.right,
+    ];
+    const sum = onScales.reduce((total, text) => total + Number.parseFloat(text), 0);
+    expect(Math.abs(sum - 1080)).toBeLessThanOrEqual(2); // four roundings
+    const [, front, rear] = axles[0] ?? [];
+    expect([front, rear]).toEqual(["25.4 N/mm", "28.1 N/mm"]); // 60 × 0.65², 50 × 0.75²
+  });
+
+  it("tells every margin, wheel by wheel, under its limit", () => {
+    const { limits } = told();
+    expect(limits.map(({ name, at }) => [name, at.length])).toEqual([
+      ["Mass, at least 1040 kg", 1],
+      ["Ride height, at least 110 mm", 4],
+      ["Tyre pressure, at least 150 kPa", 4],
+      ["Tyre pressure, at most 260 kPa", 4],
+      ["Camber, at least −3.50°", 4],
+    ]);
+    expect(limits[1]?.at[0]).toEqual({
+      where: "front left",
+      value: "130 mm",
+      verdict: "inside",
+      told: "20 mm to spare",
+    });
+  });
+
+  it("does not claim more of a margin than a display of whole millimetres shows", () => {
+    const at = (leastRideHeight: number) =>
+      told({ ...demoCar, limits: { leastRideHeight } }).limits[0]?.at.map(({ verdict }) => verdict);
+    expect(at(0.1302)).toEqual(["cannot tell", "cannot tell", "inside", "inside"]);
+    expect(at(0.132)).toEqual(["outside", "outside", "inside", "inside"]);
+  });
+
+  it("says which end gives up first in each part of a corner", () => {
+    const { balance } = told();
+    expect(balance.map(([phase]) => phase)).toEqual([
+      "Braking in",
+      "Turn-in",
+      "Middle",
+      "Power on",
+    ]);
+    for (const [, text] of balance)
+      expect(text).toMatch(/^up to [\d.]+.g: the (front|rear) gives up/);
+  });
+});
