@@ -2,13 +2,14 @@ import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import sirv from "sirv";
-import { afterAll, beforeAll } from "vitest";
+import { afterAll, afterEach, beforeAll } from "vitest";
 import { readNotebooks } from "../../../site/build/build.js";
 import { inRoot } from "../../../site/build/paths.js";
 import { chromiumPath } from "../../../site/commands/needs.js";
+import { pages as sitePages } from "../../../site/pages/pages.js";
 
 export const chapters = readNotebooks().map(({ name }) => name);
-export const pages = ["index", ...chapters];
+export const pages = ["index", ...chapters, ...sitePages.map(({ name }) => name)];
 
 /** A page under watch: what it logged as an error and what it asked of other hosts. */
 export interface WatchedPage {
@@ -31,6 +32,7 @@ export function useBrowser() {
       args: ["--no-sandbox"],
     });
   });
+  afterEach(() => Promise.all(browser.contexts().map((context) => context.close())));
   afterAll(async () => {
     await browser.close();
     server.close();

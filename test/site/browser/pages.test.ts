@@ -1,22 +1,8 @@
-import { createRequire } from "node:module";
 import { describe, expect, it } from "vitest";
+import { axeFaults } from "./axe.js";
 import { fileAllPredictions, pages, useBrowser } from "./browser.js";
 
-const axePath = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
 const { open } = useBrowser();
-
-interface AxeReport {
-  readonly violations: readonly {
-    readonly id: string;
-    readonly nodes: readonly { html: string }[];
-  }[];
-}
-
-async function axeFaults(page: Awaited<ReturnType<typeof open>>["page"]): Promise<string[]> {
-  await page.addScriptTag({ path: axePath });
-  const { violations } = (await page.evaluate("axe.run()")) as AxeReport;
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" | ")}`);
-}
 
 describe.each(pages)("page %s", (name) => {
   it("logs no error and asks no other host for anything", async () => {
