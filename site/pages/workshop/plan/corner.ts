@@ -6,7 +6,8 @@ import {
   type VenueCorner,
 } from "@rollbook/lib";
 import { element, format } from "@rollbook/page";
-import { button, choiceField, numberField, textField } from "../parts/fields.js";
+import { button, choiceField, textField } from "../parts/fields.js";
+import { numberField } from "../parts/number-field.js";
 import { words } from "../words.js";
 
 const { plan } = words;

@@ -36,7 +36,8 @@ function margins({ margins: all }: SheetRow): HTMLElement {
   if (all.length === 0) return element("p", {}, plan.noLimits);
   const texts = tightest(all).map((margin) => {
     const say = margin.margin < 0 ? plan.overLimit : plan.margin;
-    return say(parameters[margin.parameter].name, margin.where, marginAmount(margin, reader.units));
+    const { name } = parameters[margin.parameter];
+    return say(name, margin.where, marginAmount(margin, reader.units), plan.limit[margin.kind]);
   });
   return listOf(texts);
 }

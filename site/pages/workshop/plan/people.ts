@@ -2,7 +2,8 @@ import { type Car, demoCar } from "@rollbook/lib";
 import { garage } from "@rollbook/page";
 import type { Draft } from "../day/draft.js";
 import { change, theDay } from "../day/open-day.js";
-import { choiceField, linesField, numberField, textField } from "../parts/fields.js";
+import { choiceField, linesField, textField } from "../parts/fields.js";
+import { numberField } from "../parts/number-field.js";
 import { words } from "../words.js";
 
 const { plan } = words;

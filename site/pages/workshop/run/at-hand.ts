@@ -1,5 +1,5 @@
 import { rotation, type SheetRow } from "@rollbook/lib";
-import { element, reader } from "@rollbook/page";
+import { element, reader, spell } from "@rollbook/page";
 import { beginRun } from "../day/begin-run.js";
 import type { Draft } from "../day/draft.js";
 import { theLog } from "../day/logbook.js";
@@ -12,6 +12,35 @@ import { roundInWords } from "../plan/rotation-table.js";
 import { words } from "../words.js";
 
 const { run: said } = words;
+
+/** What the instructor does at this stage, and what to beware of. */
+export function forInstructor({ step, warnings }: SheetRow, stage: Stage): HTMLElement[] {
+  const note = step.note === undefined ? [] : [`${said.note}: ${step.note}`];
+  const lines = [spell(said.notes[stage]), ...note];
+  return [
+    element("h3", {}, said.notesTitle),
+    ...lines.map((line) => element("p", { class: "instructor" }, line)),
+    ...warnings.map(({ sentence }) => element("p", { class: "beware" }, spell(sentence))),
+  ];
+}
+
+type Stage = keyof typeof said.notes;
+
+/** What a room sees of the step: no notes, no warnings, nothing of what is predicted. */
+export function forTheWall(
+  day: Draft,
+  row: SheetRow,
+  before: SheetRow | undefined,
+  time: string,
+): HTMLElement[] {
+  const toDo = toDoInWords(row, before?.car ?? day.car, reader.units);
+  return [
+    element("p", { class: "wall-title" }, said.title(row.run, day.steps.length)),
+    element("p", { class: "wall-step" }, spell(toDo.join("; ") || said.kinds[row.step.kind])),
+    element("p", { class: "clock" }, time),
+    whoDrives(day, row.run),
+  ];
+}
 
 /** What is done to the car before this run, and the button that files it. */
 export function onTheCar(

@@ -1,29 +1,24 @@
 import {
   type Car,
   type Complaint,
-  type Diagnosis,
   diagnose,
   type End,
-  type Proposal,
   type Report,
   type Tried,
   type Venue,
 } from "@rollbook/lib";
-import { element, reader, spell } from "@rollbook/page";
-import { change as changeDay, theDay } from "../day/open-day.js";
+import { element, reader } from "@rollbook/page";
 import { chips } from "../parts/chips.js";
-import { button, listOf } from "../parts/fields.js";
-import { fold } from "../parts/fold.js";
+import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { refill } from "../parts/refill.js";
-import { shiftBars } from "../parts/shift-bars.js";
 import { soon } from "../parts/soon.js";
 import { balanceText } from "../report/balance-scale.js";
 import { words } from "../words.js";
+import { told } from "./diagnosis.js";
 import { balancesOf, placesIn, type ReportedPlace } from "./places.js";
 
 const { talk: said } = words;
-const OPEN_AT_FIRST = 3;
 
 /** What a diagnosis needs besides the choice of places. */
 export interface Case {
@@ -104,48 +99,4 @@ function answer({ ...given }: Case, off: readonly End[] | undefined): HTMLElemen
     if (!(error instanceof RangeError)) throw error;
     return [element("p", { class: "beware" }, said.cannotStand(error.message))];
   }
-}
-
-function told({ summary, asks, proposals, notProposed }: Diagnosis): HTMLElement[] {
-  const asked = [...new Set(asks.map(({ ask }) => ask))];
-  const first = proposals.slice(0, OPEN_AT_FIRST).map(proposal);
-  const rest = proposals.slice(OPEN_AT_FIRST).map((one, i) => proposal(one, OPEN_AT_FIRST + i));
-  const others = notProposed.map(({ name, why }) => said.because(name, why));
-  return [
-    element("p", { class: "summary" }, spell(summary)),
-    ...(asked.length > 0 ? [element("h3", {}, said.asks), listOf(asked)] : []),
-    ...(first.length > 0
-      ? [
-          element("h3", {}, said.proposals),
-          element("ol", { class: "proposals" }, ...first, ...rest),
-        ]
-      : []),
-    ...(others.length > 0
-      ? [fold("not-proposed", said.others(others.length), listOf(others))]
-      : []),
-  ];
-}
-
-function proposal(one: Proposal, index: number): HTMLElement {
-  const add = () => {
-    const day = theDay();
-    if (day === undefined) return;
-    changeDay({ ...day, steps: [...day.steps, { kind: "change", change: one.change }] });
-    say(said.added);
-  };
-  return element(
-    "li",
-    {},
-    element("h4", {}, spell(one.label)),
-    listOf(one.reasons),
-    element("p", { class: "quiet" }, said.minutes(one.minutes)),
-    shiftBars(one.phases, said.effect),
-    one.putBack.length > 0
-      ? element("div", {}, element("p", {}, `${said.putBack}:`), listOf(one.putBack))
-      : element("p", { class: "quiet" }, said.nothingBack),
-    ...(one.sideEffects.length > 0
-      ? [fold(`side-${index}`, said.sideEffects, listOf(one.sideEffects))]
-      : []),
-    element("p", { class: "tools" }, button(`to-plan-${index}`, said.addToPlan, add)),
-  );
 }

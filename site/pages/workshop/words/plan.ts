@@ -82,10 +82,11 @@ export const plan = {
   shifts: "Predicted shift of balance against the run before",
   margins: "Inside the limits of the class",
   noLimits: "The car’s file gives no class limits.",
-  margin: (parameter: string, where: string, amount: string) =>
-    `${parameter}, ${where}: ${amount} to spare`,
-  overLimit: (parameter: string, where: string, amount: string) =>
-    `${parameter}, ${where}: ${amount} outside`,
+  limit: { least: "the least allowed", greatest: "the most allowed" },
+  margin: (parameter: string, where: string, amount: string, limit: string) =>
+    `${parameter}, ${where}: ${amount} inside ${limit}`,
+  overLimit: (parameter: string, where: string, amount: string, limit: string) =>
+    `${parameter}, ${where}: ${amount} outside ${limit}`,
   byCorner: "Corner by corner",
   moves: "What else moves",
   addRun: "Add a run",
