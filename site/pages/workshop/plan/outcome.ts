@@ -13,6 +13,7 @@ export function outcome(row: SheetRow, before: Car): HTMLElement[] {
   const id = `run-${row.run}`;
   const toDo = toDoInWords(row, before, reader.units);
   const end = row.startsAt + row.lasts;
+  const moves = row.moved === undefined ? [] : movedInWords(row.moved, reader.units);
   return [
     element("p", { class: "when" }, plan.from(words.hours(row.startsAt), words.hours(end))),
     ...row.warnings.map(({ sentence }) => element("p", { class: "beware" }, spell(sentence))),
@@ -23,12 +24,8 @@ export function outcome(row: SheetRow, before: Car): HTMLElement[] {
       ? [shiftBars(row.phases, plan.shifts)]
       : []),
     fold(`${id}-margins`, plan.margins, margins(row)),
-    ...(row.toDo.length > 0 && row.moved !== undefined
-      ? [
-          fold(`${id}-corners`, plan.byCorner, byCorner(row)),
-          fold(`${id}-moves`, plan.moves, listOf(movedInWords(row.moved, reader.units))),
-        ]
-      : []),
+    ...(row.toDo.length > 0 ? [fold(`${id}-corners`, plan.byCorner, byCorner(row))] : []),
+    ...(moves.length > 0 ? [fold(`${id}-moves`, plan.moves, listOf(moves))] : []),
   ];
 }
 

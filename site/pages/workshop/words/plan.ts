@@ -64,7 +64,7 @@ export const plan = {
     baseline: "Baseline: the car as it is",
     change: "One change",
     return: "Back to the baseline",
-    "no change": "Nothing is changed, and everybody knows",
+    "no change": "No change, announced",
   },
   lever: "What is changed",
   by: (step: string) => `in steps of ${step}`,
