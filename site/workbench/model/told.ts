@@ -26,20 +26,17 @@ export const faultTold = (
 export const unreadableTold = (ids: readonly string[], { place, message }: UnreadableCell): Told =>
   told(ids, message, place);
 
-/** Why a sandbox was taken away; `cell` is the one it was asked about. */
+/** Why a sandbox was taken away. */
 export function endingTold(
   ids: readonly string[],
   ending: Ending,
   script: RunScript,
   seconds: number,
-  cell?: number,
 ): Told {
   switch (ending.why) {
-    case "silent": {
-      const at = ending.cell ?? cell;
-      if (at === undefined) return { sentence: words.neverStarted };
-      return told(ids, words.silent(seconds), { cell: at });
-    }
+    case "silent":
+      if (ending.cell === undefined) return { sentence: words.neverStarted };
+      return told(ids, words.silent(seconds), { cell: ending.cell });
     case "broken":
       return told(ids, ending.message.replace(/^Uncaught /, ""), script.placeOf(ending.line));
     case "unasked":

@@ -9,6 +9,7 @@ export type Question =
   | { readonly kind: "run"; readonly car: Car; readonly units: UnitSystem }
   | {
       readonly kind: "draw";
+      readonly cell: number;
       readonly index: number;
       readonly values: Readonly<Record<string, number>>;
     };

@@ -40,8 +40,13 @@ interface Pending {
  * Starts a script in a worker inside a frame without an origin.
  *
  * @param steps - how many cells it may announce
+ * @param whenEnded - told once why it was taken away, with or without a question waiting
  */
-export function openSandbox(script: string, steps: number): Sandbox {
+export function openSandbox(
+  script: string,
+  steps: number,
+  whenEnded: (ending: Ending) => void,
+): Sandbox {
   const frame = element("iframe", { sandbox: "allow-scripts", hidden: true, srcdoc: frameText });
   let pending: Pending | undefined;
   let ended: Ending | undefined;
@@ -60,6 +65,7 @@ export function openSandbox(script: string, steps: number): Sandbox {
     removeEventListener("message", hear);
     frame.remove();
     comeUp();
+    whenEnded(ending);
     pending?.reject(new Ended(ending));
   }
   function wait(milliseconds: number): void {
@@ -97,7 +103,7 @@ export function openSandbox(script: string, steps: number): Sandbox {
     if (ended) throw new Ended(ended);
     return new Promise((resolve, reject) => {
       pending = { resolve, reject };
-      cell = undefined;
+      cell = question.kind === "draw" ? question.cell : undefined;
       if (question.kind === "draw") wait(patience);
       frame.contentWindow?.postMessage({ ask: question }, "*");
     });

@@ -69,7 +69,7 @@ function extensions({ label, changed, run }: Options): Extension[] {
     typescriptLanguage,
     syntaxHighlighting(colours),
     keymap.of([{ key: "Mod-Enter", run: runs }, ...defaultKeymap, ...historyKeymap]),
-    EditorView.contentAttributes.of({ "aria-label": label }),
+    EditorView.contentAttributes.of({ "aria-label": label, tabindex: "0" }),
     EditorView.updateListener.of(({ docChanged }) => {
       if (docChanged) changed();
     }),

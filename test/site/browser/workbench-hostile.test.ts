@@ -1,0 +1,219 @@
+import { createServer, type Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { bench, last } from "./bench.js";
+import { useBrowser } from "./browser.js";
+
+const { open, fileUrl } = useBrowser();
+const listing = "01-load-transfer.code";
+
+let canary: Server;
+let url = "";
+let hits = 0;
+beforeAll(async () => {
+  canary = createServer((_request, response) => {
+    hits += 1;
+    response.writeHead(200, { "Access-Control-Allow-Origin": "*" }).end("1");
+  });
+  canary.on("upgrade", (_request, socket) => {
+    hits += 1;
+    socket.destroy();
+  });
+  await new Promise<void>((resolve) => canary.listen(0, "127.0.0.1", resolve));
+  url = `http://127.0.0.1:${(canary.address() as AddressInfo).port}/`;
+});
+afterAll(() => {
+  canary.close();
+});
+
+/** Tries each way out; a figure's sentence tells what became of it. */
+const attempts = (address: string) => `
+const found: Record<string, string> = {};
+const every = globalThis as any;
+const attempt = (name: string, way: () => unknown) => {
+  found[name] = "waits";
+  const refused = (error: any) => { found[name] = "refused"; };
+  try { Promise.resolve(way()).then((got) => { found[name] = "GOT " + String(got).slice(0, 40); }, refused); } catch (error) { refused(error); }
+};
+attempt("fetch", () => every.fetch("${address}"));
+attempt("no-cors fetch", () => every.fetch("${address}", { mode: "no-cors" }));
+attempt("request", () => { const r = new every.XMLHttpRequest(); r.open("GET", "${address}", false); r.send(); return r.status; });
+attempt("importScripts", () => every.importScripts("${address}"));
+attempt("import", () => import("${address}"));
+attempt("import of data", () => import("data:text/javascript,1"));
+attempt("eval", () => every.eval("1"));
+attempt("Function", () => new every.Function("return 1")());
+attempt("event source", () => new Promise((yes, no) => { const s = new every.EventSource("${address}"); s.onopen = yes; s.onerror = no; }));
+attempt("web socket", () => new Promise((yes, no) => { const s = new every.WebSocket("${address}".replace("http", "ws")); s.onopen = yes; s.onerror = no; }));
+attempt("web transport", () => new every.WebTransport("${address}".replace("http", "https")).ready);
+attempt("database", () => new Promise((yes, no) => { const r = every.indexedDB.open("x"); r.onsuccess = yes; r.onerror = no; }));
+attempt("caches", () => every.caches.open("x"));
+attempt("files", () => every.navigator.storage.getDirectory());
+attempt("locks", () => every.navigator.locks.request("x", () => 1));
+attempt("cookies", () => every.cookieStore.getAll());
+attempt("local storage", () => every.localStorage.length);
+attempt("document", () => every.document.title);
+attempt("parent", () => every.parent.location.href);
+attempt("window", () => every.window.top);
+attempt("far worker", () => new Promise((yes, no) => { const w = new every.Worker("${address}"); w.onmessage = yes; w.onerror = no; }));
+attempt("inner worker", () => new Promise((yes, no) => {
+  const w = new every.Worker(every.URL.createObjectURL(new every.Blob(['fetch("${address}").then(() => postMessage("GOT"), () => postMessage("refused"))'])));
+  w.onmessage = ({ data }: any) => (data === "GOT" ? yes(data) : no(data)); w.onerror = no;
+}));
+const channel = new every.BroadcastChannel("rollbook");
+channel.postMessage("hello");
+figure({
+  id: "probe", title: "Probe", inputs: { n: from(parameters.mass, {}) },
+  panels: [{ view: { x: [0, 1], y: [0, 1] }, label: "nothing", draw: () => [] }],
+  says: () => JSON.stringify(found),
+});
+`;
+
+const lives = async (page: Page) => {
+  const { open: _, ...own } = bench(page);
+  await page.waitForFunction(() => true, null, { timeout: 1_000 });
+  await own.press("Reset all");
+  await own.says("All cells ran");
+};
+
+/** Runs a cell in place of one of the chapter's. */
+async function running(source: string, address = listing) {
+  const opened = await open(address);
+  const own = bench(opened.page);
+  await own.open();
+  await own.write(last, source);
+  await own.press(/^Run/);
+  return { ...opened, ...own };
+}
+
+describe.each([
+  ["a host", listing],
+  ["a folder", fileUrl(listing)],
+])("hostile cells on a page from %s", (_, address) => {
+  it("reach neither network nor storage nor page", async () => {
+    hits = 0;
+    const { page } = await running(attempts(url), address);
+    await page.evaluate(() => {
+      new BroadcastChannel("rollbook").onmessage = () => {
+        document.title = "reached";
+      };
+    });
+    const probe = page.locator(".figure", { hasText: "Probe" });
+    const told = async () => {
+      await probe.getByRole("button", { name: /one step more/ }).click();
+      await page.waitForTimeout(100);
+      return JSON.parse((await probe.locator(".says").textContent()) || '{"":"waits"}');
+    };
+    await expect.poll(async () => Object.values(await told()).includes("waits")).toBe(false);
+    const found: Record<string, string> = await told();
+    const through = Object.entries(found).filter(([, what]) => what !== "refused");
+    expect(through).toEqual([]);
+    expect(Object.keys(found).length).toBe(22);
+    expect(hits).toBe(0);
+    expect(await page.title()).not.toBe("reached");
+  });
+
+  it.each([
+    ["loop without end", "for (;;) {}"],
+    ["loop in a getter", "const o = { get x() { for (;;); } };\nconst y: number = o.x;"],
+  ])("are stopped: a %s", async (_name, source) => {
+    const { page, says } = await running(source, address);
+    const ticks = await page.evaluate(async () => {
+      const start = performance.now();
+      let count = 0;
+      while (performance.now() - start < 1_000) {
+        await new Promise((wait) => setTimeout(wait, 10));
+        count += 1;
+      }
+      return count;
+    });
+    expect(ticks).toBeGreaterThan(20);
+    await says(`Cell ${last}: no answer for 2 seconds`);
+    expect(await page.locator("iframe").count()).toBe(0);
+    await lives(page);
+  });
+});
+
+const figure = (draw: string) => `figure({
+  id: "x", title: "Mine", inputs: { n: from(parameters.mass, {}) }, says: () => "",
+  panels: [{ view: { x: [0, 1], y: [0, 1] }, label: "x", draw: (v) => { ${draw} } }],
+});`;
+
+describe("hostile cells", () => {
+  it("are stopped in a loop that begins while drawing", async () => {
+    const { page, says } = await running(figure("for (;;) {}"));
+    await says(`Cell ${last}: no answer for 2 seconds`);
+    expect(await page.locator("fieldset:enabled.controls").count()).toBe(0);
+    await lives(page);
+  });
+
+  it.each([
+    ["once", 'postMessage("hello");'],
+    ["without end", "for (;;) postMessage('x'.repeat(100_000));"],
+    ["later", "setTimeout(() => { for (;;) postMessage(1); }, 500);"],
+    ["as steps", 'for (;;) postMessage(JSON.stringify({ kind: "at", cell: 0 }));'],
+    ["too much", 'postMessage("x".repeat(50_000_000));'],
+  ])("are stopped when they send what nobody asked for, %s", async (_, source) => {
+    const { page, says } = await running(source);
+    await says("nobody asked for");
+    expect(await page.locator("iframe").count()).toBe(0);
+    await lives(page);
+  });
+
+  it("put text where they meant HTML", async () => {
+    const bad = '<img src=x onerror="document.title=1"><script>document.title=1</script>';
+    const { page, says, resultsOf } = await running(`
+const bad = ${JSON.stringify(bad)};
+worked({ id: bad, label: bad, value: 1, quantity: "count", decimals: 0, how: bad });
+predict({ id: bad, ask: bad, choices: [{ text: bad, because: bad }, { text: bad, because: bad }], answer: 0 });
+exercise({ id: bad, ask: bad, answer: 1, quantity: "count", decimals: 0, hint: bad, solution: bad });
+figure({ id: bad, title: bad, says: () => bad, inputs: { [bad]: from(parameters.mass, { name: bad }) },
+  panels: [{ x: { label: bad, quantity: "count", domain: [0, 1] }, y: { label: bad, quantity: "count", domain: [0, 1], names: [[0, bad]] },
+    draw: () => [label([0, 0], bad), dot([0, 0], "ink", bad)] }] });`);
+    await says("All cells ran");
+    await resultsOf(last).locator(".says", { hasText: "<img" }).waitFor();
+    await resultsOf(last).locator(".axis-title").first().waitFor();
+    expect(await resultsOf(last).locator("img, script").count()).toBe(0);
+    expect(await page.title()).toContain("Cells of");
+  });
+
+  it.each([
+    [
+      "a quantity nobody knows",
+      'worked({ id: "x", label: "x", value: 1, quantity: "constructor" as any, decimals: 0 });',
+      "quantity",
+    ],
+    [
+      "no number",
+      'worked({ id: "x", label: "x", value: NaN, quantity: "count", decimals: 0 });',
+      "value",
+    ],
+    [
+      "an axis without length",
+      'figure({ id: "x", title: "x", says: () => "", inputs: {}, panels: [{ x: { label: "x", quantity: "count", domain: [1, 1] }, y: { label: "x", quantity: "count", domain: [0, 1] }, draw: () => [] }] });',
+      "panels",
+    ],
+    [
+      "a thousand decimals",
+      'worked({ id: "x", label: "x", value: 1, quantity: "count", decimals: 1000 });',
+      "decimals",
+    ],
+  ])("are told what cannot be shown: %s", async (_, source, field) => {
+    const { resultsOf, says } = await running(source);
+    await says("All cells ran");
+    expect(await resultsOf(last).textContent()).toMatch(new RegExp(`^Cannot be shown: .*${field}`));
+  });
+
+  it("do not stop the page with marks of no kind, tone or place", async () => {
+    for (const marks of [
+      '[{ kind: "html" }] as any',
+      '[label([0, 0], "x", "red" as any)]',
+      "7 as any",
+    ]) {
+      const { page, says } = await running(figure(`return ${marks};`));
+      await says("nobody asked for");
+      await lives(page);
+    }
+  });
+});
