@@ -35,8 +35,10 @@ const light: Car = {
   rear: { ...lightAxle, unsprungMass: 52, spring: { ...lightAxle.spring, rate: 40e3 } },
 };
 
+const { adjusters: _, ...withoutAdjusters } = demoCar.front;
+
 const heavyAxle: Axle = {
-  ...demoCar.front,
+  ...withoutAdjusters,
   track: 1.62,
   rideHeight: 0.16,
   unsprungMass: 110,
@@ -86,6 +88,7 @@ const middle: Car = {
     track: 1.52,
     unsprungMass: 95,
     spring: { ...demoCar.front.spring, rate: 110e3 },
+    adjusters: { ...demoCar.front.adjusters, springRate: { min: 80e3, max: 140e3, step: 10e3 } },
     tyre: { name: "club", pressure: both(220e3) },
   },
   rear: {
@@ -93,6 +96,7 @@ const middle: Car = {
     track: 1.54,
     unsprungMass: 100,
     spring: { ...demoCar.rear.spring, rate: 90e3 },
+    adjusters: { ...demoCar.rear.adjusters, springRate: { min: 60e3, max: 120e3, step: 10e3 } },
     tyre: { name: "club", pressure: { left: 205e3, right: 215e3 } },
   },
 };

@@ -1,5 +1,5 @@
 import { type Car, demoCar, formatCar } from "@rollbook/lib";
-import { element, forFileName, garage, placeOf, saveFile } from "@rollbook/page";
+import { element, forFileName, garage, placeOf, reader, saveFile } from "@rollbook/page";
 import type { Draft } from "./model/draft.js";
 import { takeIn } from "./model/take-in.js";
 import { copyOf, draftFor, namesInUse, newId, saveDraft } from "./view/cabinet.js";
@@ -84,7 +84,7 @@ function start(place: HTMLElement): void {
   async function takeInFile(file: File): Promise<string[]> {
     const text = await file.text().catch(() => undefined);
     if (text === undefined) return [words.unreadable(file.name)];
-    const read = takeIn(text, namesInUse(), newId());
+    const read = takeIn(text, namesInUse(), newId(), reader.units);
     if ("car" in read) {
       mind(kept.keepCar(read.car));
       return [words.cameIn(read.car.name, file.name), ...read.notes];

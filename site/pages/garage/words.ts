@@ -345,7 +345,7 @@ export const words = {
   notKept:
     "This device keeps nothing, or is full: save the car as a file before you close the page.",
   widened: (lever: string, value: string) =>
-    `You set ${lever} to ${value}, so its range of adjustment now reaches that far.`,
+    `${lever} is set to ${value}, so its range of adjustment now reaches that far.`,
   cameIn: (car: string, file: string) => `${car} came in from ${file}.`,
   renamed: (before: string, now: string) =>
     `There was a ${before} already, so it is called ${now}.`,

@@ -23,7 +23,7 @@ describe("a car that is saved", () => {
     const ready = readyCar(draft, "metric");
     expect(ready?.car.front.adjusters?.springRate).toEqual({ min: 40e3, max: 110e3, step: 5e3 });
     expect(ready?.notes).toEqual([
-      "You set Spring rate to 110 N/mm, so its range of adjustment now reaches that far.",
+      "Spring rate is set to 110 N/mm, so its range of adjustment now reaches that far.",
     ]);
     expect(readyCar(mine(), "metric")?.notes).toEqual([]);
   });
@@ -38,6 +38,15 @@ describe("a car that is saved", () => {
 describe("a car file that comes in", () => {
   it.each(otherCars.map((car) => [car.name, car] as const))("is the %s that went out", (_, car) => {
     expect(takeIn(formatCar(car), [], "x")).toEqual({ car, notes: [] });
+  });
+
+  it("set beyond what it says can be set has its range of adjustment put right, and that is told", () => {
+    const front = { ...demoCar.front, spring: { ...demoCar.front.spring, rate: 35e3 } };
+    const read = takeIn(formatCar({ ...demoCar, name: "Rook", front }), [], "x");
+    expect("car" in read && read.car.front.adjusters?.springRate?.min).toBe(35e3);
+    expect("car" in read && read.notes).toEqual([
+      "Spring rate is set to 35 N/mm, so its range of adjustment now reaches that far.",
+    ]);
   });
 
   it("gets another name where its own is taken, also the workbook's", () => {

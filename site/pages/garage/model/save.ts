@@ -34,7 +34,11 @@ export function readyCar(draft: Draft, units: UnitSystem): Ready | undefined {
   return car && { car, notes };
 }
 
-function widened(content: Content, units: UnitSystem): { content: Content; notes: string[] } {
+/** A content whose ranges of adjustment hold what is set now, and a note for each that had to grow. */
+export function widened(
+  content: Content,
+  units: UnitSystem,
+): { content: Content; notes: string[] } {
   let wide = content;
   const notes: string[] = [];
   for (const group of ["front.adjusters", "rear.adjusters", "adjusters"]) {

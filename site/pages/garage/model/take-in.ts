@@ -1,9 +1,9 @@
-import { type Car, parseCar } from "@rollbook/lib";
+import { type Car, parseCar, type UnitSystem } from "@rollbook/lib";
 import { words } from "../words.js";
 import { type Draft, draftOf } from "./draft.js";
 import { mended } from "./mend.js";
 import type { Content } from "./path.js";
-import { freeName } from "./save.js";
+import { freeName, widened } from "./save.js";
 
 /** What came of a file: a car with what is worth telling, or all that is wrong and a draft to mend it in. */
 export type TakenIn =
@@ -16,9 +16,17 @@ export type TakenIn =
  * @param taken - names that are in use
  * @param id - for a draft, where the file needs mending
  */
-export function takeIn(text: string, taken: readonly string[], id: string): TakenIn {
+export function takeIn(
+  text: string,
+  taken: readonly string[],
+  id: string,
+  units: UnitSystem = "metric",
+): TakenIn {
   const { car, notes, faults } = { notes: [], ...parseCar(text) };
-  if (car) return named(car, notes, taken);
+  if (car) {
+    const wide = widened(car as unknown as Content, units);
+    return named(wide.content as unknown as Car, [...notes, ...wide.notes], taken);
+  }
   const content = contentOfFile(text);
   const all = faults ?? [];
   return content ? { faults: all, mend: draftOf(id, mended(content)) } : { faults: all };
