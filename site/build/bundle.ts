@@ -141,13 +141,16 @@ export async function bundleWorkbench(
   await build({ ...common, outdir, alias: physics, plugins, entryPoints, define });
 }
 
-/** Writes the service worker, with the names of the files it keeps. */
+/** Writes the service worker, with the names of the files it keeps at once and of those it keeps once used. */
 export async function bundleWorker(
   outfile: string,
-  files: readonly string[],
-  version: string,
+  kept: { first: readonly string[]; later: readonly string[]; version: string },
 ): Promise<void> {
-  const define = { FILES: JSON.stringify(files), VERSION: JSON.stringify(version) };
+  const define = {
+    FILES: JSON.stringify(kept.first),
+    LATER: JSON.stringify(kept.later),
+    VERSION: JSON.stringify(kept.version),
+  };
   await build({ ...common, outfile, define, entryPoints: [inRoot("site/offline/worker.ts")] });
 }
 

@@ -19,20 +19,24 @@ export class CourseError extends Error {
   override readonly name = "CourseError";
 }
 
-const textOf = (source: unknown): string =>
-  Array.isArray(source) ? source.join("") : String(source ?? "");
+/** Source text, in one piece or in lines, as the format allows both; nothing for anything else. */
+function textOf(source: unknown): string | undefined {
+  const lines: unknown[] = Array.isArray(source) ? source : [source ?? ""];
+  return lines.every((line) => typeof line === "string") ? lines.join("") : undefined;
+}
 
 function cellOf(raw: unknown, index: number, name: string): Cell {
-  const { id, cell_type: kind, source } = raw as Record<string, unknown>;
+  const fault = (what: string) => new CourseError(`${name}, cell ${index + 1}: ${what}`);
+  const { id, cell_type: kind, source } = (raw ?? {}) as Record<string, unknown>;
   if (kind !== "code" && kind !== "markdown") {
-    throw new CourseError(`${name}, cell ${index + 1}: cell type ${kind} is not code or markdown`);
+    throw fault(`cell type ${JSON.stringify(kind)} is not code or markdown`);
   }
   if (typeof id !== "string" || id === "") {
-    throw new CourseError(
-      `${name}, cell ${index + 1}: the cell has no id; save it as nbformat 4.5`,
-    );
+    throw fault("the cell has no id; save it as nbformat 4.5");
   }
-  return { id, kind, source: textOf(source) };
+  const text = textOf(source);
+  if (text === undefined) throw fault("its source is not text");
+  return { id, kind, source: text };
 }
 
 /** Reads a notebook's text; a broken one is refused with its name and what is wrong. */

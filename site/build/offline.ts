@@ -6,6 +6,9 @@ import { inRoot } from "./paths.js";
 /** What a page never asks for by itself, and what must come from the network. */
 const leftOut = /\.ipynb$|^sw\.js$|^\./;
 
+/** Large, and wanted by few: kept from the first time that it is used. */
+const keptOnceUsed = /^workbench\.|\.code\.html$/;
+
 const icons = ["icon.svg", "icon-180.png", "icon-192.png", "icon-512.png"];
 
 const manifest = {
@@ -40,5 +43,7 @@ export async function writeOffline(out: string): Promise<void> {
   const files = readdirSync(out)
     .filter((file) => !leftOut.test(file))
     .sort();
-  await bundleWorker(`${out}/sw.js`, files, versionOf(out, files));
+  const first = files.filter((file) => !keptOnceUsed.test(file));
+  const later = files.filter((file) => keptOnceUsed.test(file));
+  await bundleWorker(`${out}/sw.js`, { first, later, version: versionOf(out, files) });
 }

@@ -6,8 +6,9 @@
  */
 import type { ServiceWorker } from "./worker-types.js";
 
-/** Put in by the build: every file of the course, and a name for just these contents. */
+/** Put in by the build: the files to keep at once, those to keep once used, a name for just these contents. */
 declare const FILES: readonly string[];
+declare const LATER: readonly string[];
 declare const VERSION: string;
 
 const worker = globalThis as unknown as ServiceWorker;
@@ -48,12 +49,18 @@ function fileOf(url: string): string | undefined {
   const { origin, pathname } = new URL(url);
   if (!`${origin}${pathname}`.startsWith(scope)) return undefined;
   const name = `${origin}${pathname}`.slice(scope.length) || "index.html";
-  return [name, `${name}.html`].find((file) => FILES.includes(file));
+  return [name, `${name}.html`].find((file) => FILES.includes(file) || LATER.includes(file));
 }
 
 async function kept(file: string, request: Request): Promise<Response> {
   const cache = await caches.open(present);
-  return (await cache.match(new URL(file, scope))) ?? fetch(request);
+  const mine = await cache.match(new URL(file, scope));
+  if (mine) return mine;
+  const fetched = await fetch(request);
+  if (fetched.ok && LATER.includes(file)) {
+    await cache.put(new URL(file, scope), plain(fetched.clone()));
+  }
+  return fetched;
 }
 
 worker.addEventListener("install", (event) => event.waitUntil(keepAll()));

@@ -148,11 +148,14 @@ describe("edited cells", () => {
 });
 
 describe("cells without network", () => {
-  it("run once the course is kept on the device", async () => {
+  it("run once the course is kept on the device and the bench was used before", async () => {
     const course = await serveCopy("workbench");
     try {
       const { page, errors } = await open(`${course.url}${listing}.html`);
       await page.locator(".offline", { hasText: "Ready without network." }).waitFor();
+      await page.reload();
+      await bench(page).open();
+      await page.locator("#result-1 .says:not(:empty)").waitFor();
       await course.stop();
       await page.reload();
       await bench(page).open();
