@@ -1,12 +1,9 @@
-import { createServer } from "node:http";
-import type { AddressInfo } from "node:net";
 import { gzipSync } from "node:zlib";
-import { type Browser, chromium, type Page } from "playwright-core";
-import sirv from "sirv";
+import type { Browser, Page } from "playwright-core";
 import { readNotebooks } from "../build/build.js";
-import { inRoot } from "../build/paths.js";
-import { chromiumPath } from "../commands/needs.js";
 import { quantile, type Row } from "./row.js";
+import { unlock } from "./slider-moves.js";
+import { withSite } from "./with-site.js";
 
 const slowDown = 4;
 const keyPresses = 40;
@@ -18,14 +15,6 @@ async function slowPage(browser: Browser): Promise<Page> {
   await session.send("Emulation.setCPUThrottlingRate", { rate: slowDown });
   return page;
 }
-
-/** Opens every lock, so that all sliders move. */
-const unlock = (page: Page) =>
-  page.evaluate(() => {
-    for (const controls of document.querySelectorAll<HTMLFieldSetElement>("fieldset.controls")) {
-      controls.disabled = false;
-    }
-  });
 
 /** Gzip bytes of what each page asks for that no page before it did. */
 async function weights(
@@ -121,16 +110,9 @@ async function keyToPaint(browser: Browser, url: string): Promise<number[]> {
 }
 
 /** Weight, arrival and answer of the course's pages in a browser slowed four times. */
-export async function pageTimes(): Promise<Row[]> {
-  const server = createServer(sirv(inRoot("dist"), { dev: true }));
-  await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
-  const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-  const urls = readNotebooks().map(({ name }) => `${origin}/${name}.html`);
-  const browser = await chromium.launch({
-    executablePath: chromiumPath() ?? "chromium",
-    args: ["--no-sandbox"],
-  });
-  try {
+export const pageTimes = (): Promise<Row[]> =>
+  withSite(async (browser, origin) => {
+    const urls = readNotebooks().map(({ name }) => `${origin}/${name}.html`);
     const [first, ...next] = await weights(await browser.newPage(), urls);
     const arrivals: { paint: number; live: number }[] = [];
     const events: number[] = [];
@@ -176,8 +158,4 @@ export async function pageTimes(): Promise<Row[]> {
         unit: "ms",
       },
     ];
-  } finally {
-    await browser.close();
-    server.close();
-  }
-}
+  });

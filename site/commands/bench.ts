@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { buildTimes } from "../bench/build-times.js";
+import { mapTimes } from "../bench/map-times.js";
 import { pageTimes } from "../bench/page-times.js";
 import { table } from "../bench/row.js";
 import { inRoot } from "../build/paths.js";
@@ -18,7 +19,7 @@ function keep(text: string): void {
 
 await reportFaults(async () => {
   ensureTestTools();
-  const rows = table([...buildTimes(), ...(await pageTimes())]);
+  const rows = table([...buildTimes(), ...(await pageTimes()), ...(await mapTimes())]);
   console.log(rows);
   if (values.write) keep(rows);
 });

@@ -1,0 +1,25 @@
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
+import { type Browser, chromium } from "playwright-core";
+import sirv from "sirv";
+import { inRoot } from "../build/paths.js";
+import { chromiumPath } from "../commands/needs.js";
+
+/** Does something with the built course served, and a browser to look at it. */
+export async function withSite<Found>(
+  work: (browser: Browser, origin: string) => Promise<Found>,
+): Promise<Found> {
+  const server = createServer(sirv(process.env.DIST ?? inRoot("dist"), { dev: true }));
+  await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+  const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  const browser = await chromium.launch({
+    executablePath: chromiumPath() ?? "chromium",
+    args: ["--no-sandbox"],
+  });
+  try {
+    return await work(browser, origin);
+  } finally {
+    await browser.close();
+    server.close();
+  }
+}
