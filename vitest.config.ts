@@ -6,6 +6,7 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 export default defineConfig({
   resolve: { alias: { "@rollbook/lib": here("lib/index.ts") } },
   test: {
+    setupFiles: [here("test/long.ts")],
     projects: [
       {
         extends: true,

@@ -4,9 +4,10 @@ import { exampleLog } from "../../../lib/workshop/example-event.js";
 import { emptyLog } from "../../../lib/workshop/log.js";
 import { formatLog, logFromJson, readLog } from "../../../lib/workshop/log-file.js";
 import { mergeLogs } from "../../../lib/workshop/merge.js";
+import { FUZZ_RUNS } from "../../fuzz.js";
 import { anyLog } from "./any-log.js";
 
-vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
+vi.setConfig({ testTimeout: 60_000 + 10 * FUZZ_RUNS }); // many cars, or many files, in each test
 
 test("whatever log is written, reading it gives the same log", () => {
   fc.assert(
@@ -88,9 +89,9 @@ describe("ten thousand corrupted logs", () => {
         if (sentences.length > 0) refused += 1;
         expect(sentences.length).toBeGreaterThan(0);
       }),
-      { numRuns: 5000 },
+      { numRuns: FUZZ_RUNS / 2 },
     );
-    expect(refused).toBeGreaterThanOrEqual(5000);
+    expect(refused).toBeGreaterThanOrEqual(FUZZ_RUNS / 2);
   });
 
   test("cut off anywhere, each is refused with a sentence", () => {
@@ -99,7 +100,7 @@ describe("ten thousand corrupted logs", () => {
       fc.property(fc.nat(text.length - 1), (end) => {
         expect(readLog(text.slice(0, end)).faults).toHaveLength(1);
       }),
-      { numRuns: 2500 },
+      { numRuns: FUZZ_RUNS / 4 },
     );
   });
 
@@ -116,7 +117,7 @@ describe("ten thousand corrupted logs", () => {
         if (read.log !== undefined) expect(readLog(formatLog(read.log)).log).toEqual(read.log);
         else for (const sentence of read.faults) expect(sentence).toMatch(/\.$/s);
       }),
-      { numRuns: 2500 },
+      { numRuns: FUZZ_RUNS / 4 },
     );
   });
 
@@ -128,7 +129,7 @@ describe("ten thousand corrupted logs", () => {
         expect(read.log === undefined).toBe(true);
         expect(read.faults?.length).toBeGreaterThan(0);
       }),
-      { numRuns: 1000 },
+      { numRuns: FUZZ_RUNS / 10 },
     );
   });
 });

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { type MapAxis, mapAxesOf } from "../../../lib/map/map-axis.js";
 import { readMap } from "../../../lib/map/map-reading.js";
@@ -14,6 +14,9 @@ import { axesIn, firstState, type MapState, withLever } from "../../../site/page
 import { markAfter, markAt } from "../../../site/pages/map/steer.js";
 import { readingText, resultText } from "../../../site/pages/map/tell.js";
 import { ticksOf } from "../../../site/pages/map/ticks.js";
+import { FUZZ_RUNS } from "../../fuzz.js";
+
+vi.setConfig({ testTimeout: 60_000 + 10 * FUZZ_RUNS });
 
 const axes = mapAxesOf(demoCar);
 const first = firstState(axes) as MapState;
@@ -114,7 +117,7 @@ describe("a link to the map", () => {
         if (value !== undefined && third)
           expect(value >= third.min && value <= third.max).toBe(true);
       }),
-      { numRuns: Number(process.env.LAW_RUNS ?? 2000) },
+      { numRuns: FUZZ_RUNS },
     );
   });
 });

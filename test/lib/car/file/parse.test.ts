@@ -1,7 +1,10 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { demoCar } from "../../../../lib/car/demo-car.js";
 import { formatCar, parseCar } from "../../../../lib/car/file/parse.js";
+import { FUZZ_RUNS } from "../../../fuzz.js";
+
+vi.setConfig({ testTimeout: 60_000 + 10 * FUZZ_RUNS });
 
 const file = () => JSON.parse(formatCar(demoCar));
 const faultsOf = (content: unknown) => [...(parseCar(JSON.stringify(content)).faults ?? [])];
@@ -159,7 +162,7 @@ test("whatever is put in place of any field, the answer is a car or sentences, n
       if (read.faults) for (const fault of read.faults) expect(fault).toMatch(/\.$/);
       else expect(parseCar(formatCar(read.car)).car).toEqual(read.car);
     }),
-    { numRuns: Number(process.env.LAW_RUNS ?? 500) },
+    { numRuns: FUZZ_RUNS },
   );
 });
 
@@ -177,7 +180,7 @@ test("a text with bytes changed, cut or doubled is a car or sentences, never an 
       for (const fault of read.faults ?? []) expect(fault).toMatch(/\.$/);
       if (read.car) expect(parseCar(formatCar(read.car)).car).toEqual(read.car);
     }),
-    { numRuns: Number(process.env.LAW_RUNS ?? 500) },
+    { numRuns: FUZZ_RUNS },
   );
 });
 
