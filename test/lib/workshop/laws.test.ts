@@ -9,7 +9,7 @@ import type { Report } from "../../../lib/workshop/report.js";
 import { sheetOf } from "../../../lib/workshop/sheet.js";
 import { anyCar, RUNS } from "../car/any-car.js";
 
-vi.setConfig({ testTimeout: 240_000 }); // a whole day for each of many cars
+vi.setConfig({ testTimeout: 240_000 + 200 * RUNS }); // a whole day for each of many cars
 
 const numRuns = Math.ceil(RUNS / 15);
 const report: Report = { corner: "Dip", phase: "braking in", input: "braking", balance: 2 };
