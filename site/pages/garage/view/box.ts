@@ -1,5 +1,5 @@
 import { demoCar, type Shape, unitOf } from "@rollbook/lib";
-import { element, reader } from "@rollbook/page";
+import { element, reader, spell } from "@rollbook/page";
 import { type Draft, type Typed, valueTyped } from "../model/draft.js";
 import { shownNumber } from "../model/number.js";
 import { keyOf, type Path, shapeAt, valueAt } from "../model/path.js";
@@ -70,7 +70,8 @@ export function box(
   const input = control(path, shape);
   input.value = startText(draft, path, shape);
   const unit = unitOfShape(shape);
-  input.setAttribute("aria-label", unit ? `${nameOf(path)}, ${unit}` : nameOf(path));
+  const name = spell(nameOf(path));
+  input.setAttribute("aria-label", unit ? `${name}, ${unit}` : name);
   input.addEventListener("input", () => report(input.value));
   input.disabled = followsLinks(draft, path);
   const marked = { class: "mark", id: `${idOf(path)}-mark`, hidden: true };
@@ -89,7 +90,7 @@ export function box(
     whole,
     fault,
     settle(sentence, asDemo) {
-      fault.textContent = sentence;
+      fault.textContent = spell(sentence);
       fault.hidden = sentence === "";
       mark.hidden = !asDemo;
       const described = [sentence ? fault.id : "", asDemo ? mark.id : ""].filter(Boolean).join(" ");

@@ -1,5 +1,5 @@
 import { demoCar } from "@rollbook/lib";
-import { element } from "@rollbook/page";
+import { element, spell } from "@rollbook/page";
 import { placesAsDemo } from "../model/as-demo.js";
 import { confirmed, withPart } from "../model/draft.js";
 import type { Fault } from "../model/faults.js";
@@ -55,7 +55,7 @@ function faultList(desk: Desk, faults: readonly Fault[]): HTMLElement[] {
   if (faults.length === 0) return [];
   const links = faults.map(({ path, sentence }) => {
     const id = idOf(nearest(desk, path));
-    const link = element("a", { href: `#${id}` }, sentence);
+    const link = element("a", { href: `#${id}` }, spell(sentence));
     link.addEventListener("click", (event) => {
       event.preventDefault();
       goTo(id);
@@ -81,7 +81,7 @@ function sectionView(desk: Desk, section: Section, wishes: FormWishes): SectionV
   const head = element(
     "summary",
     { id: `head-${section.id}` },
-    element("h2", {}, title),
+    element("h2", {}, spell(title)),
     " ",
     state,
   );
@@ -90,7 +90,7 @@ function sectionView(desk: Desk, section: Section, wishes: FormWishes): SectionV
     "details",
     { class: "section", id: `section-${section.id}`, open: wishes.open.has(section.id) },
     head,
-    ...(opening ? [element("p", { class: "opening" }, opening)] : []),
+    ...(opening ? [element("p", { class: "opening" }, spell(opening))] : []),
     ...(section.id === "links" ? unlinks(desk) : []),
     ...tools,
     ...lines,

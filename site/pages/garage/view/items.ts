@@ -1,5 +1,5 @@
 import { carShape, demoCar } from "@rollbook/lib";
-import { element } from "@rollbook/page";
+import { element, spell } from "@rollbook/page";
 import { type Draft, withoutEntry, withPart } from "../model/draft.js";
 import { beginning } from "../model/mend.js";
 import { keyOf, type Path, shapeAt, valueAt } from "../model/path.js";
@@ -30,7 +30,7 @@ function tick(desk: Desk, path: Path, text: string): HTMLElement {
     const part = input.checked ? partToPutIn(desk.draft(), path) : undefined;
     desk.change(withPart(desk.draft(), path, part), input.id);
   });
-  return element("label", { class: "tick" }, input, element("span", {}, text));
+  return element("label", { class: "tick" }, input, element("span", {}, spell(text)));
 }
 
 function optional(desk: Desk, { part, items }: Optional): HTMLElement {

@@ -1,4 +1,4 @@
-import { element } from "@rollbook/page";
+import { element, spell } from "@rollbook/page";
 
 export function button(text: string, act: () => void, attributes = {}): HTMLButtonElement {
   const made = element("button", { type: "button", ...attributes }, text);
@@ -26,6 +26,7 @@ export function goTo(id: string): void {
 /** A list of definitions: what, and how much. */
 export function pairs(rows: readonly (readonly [string, string])[]): HTMLElement {
   const list = element("dl", { class: "pairs" });
-  for (const [name, value] of rows) list.append(element("dt", {}, name), element("dd", {}, value));
+  for (const [name, value] of rows)
+    list.append(element("dt", {}, spell(name)), element("dd", {}, spell(value)));
   return list;
 }

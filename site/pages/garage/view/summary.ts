@@ -1,5 +1,5 @@
 import { type Car, carFromJson } from "@rollbook/lib";
-import { element, format, reader } from "@rollbook/page";
+import { element, format, reader, spell } from "@rollbook/page";
 import type { Content } from "../model/path.js";
 import { type Summary, summaryOf, toldSpeed } from "../model/summary.js";
 import { words } from "../words.js";
@@ -82,7 +82,7 @@ function axleTable(rows: Summary["axles"]): HTMLElement {
     element(
       "tr",
       {},
-      element("th", { scope: "row" }, name),
+      element("th", { scope: "row" }, spell(name)),
       element("td", {}, front),
       element("td", {}, rear),
     ),
@@ -97,7 +97,7 @@ function limitList(limits: Summary["limits"]): HTMLElement {
       const what = [where, " ", element("b", {}, value), " ", element("small", {}, text)];
       return element("li", { "data-verdict": verdict }, ...what);
     });
-    return element("li", {}, name, element("ul", {}, ...margins));
+    return element("li", {}, spell(name), element("ul", {}, ...margins));
   });
   return element("ul", { class: "limits" }, ...lines);
 }
