@@ -9,6 +9,7 @@ import { contourLines } from "../../../site/pages/map/contours.js";
 import { details, pace } from "../../../site/pages/map/detail.js";
 import { decimalsOf, levelsBetween, roundStep } from "../../../site/pages/map/levels.js";
 import { linkToMap, mapFromLink } from "../../../site/pages/map/link.js";
+import { mapOf } from "../../../site/pages/map/map-of.js";
 import { scalesOf } from "../../../site/pages/map/scales.js";
 import { axesIn, firstState, type MapState, withLever } from "../../../site/pages/map/state.js";
 import { markAfter, markAt } from "../../../site/pages/map/steer.js";
@@ -53,6 +54,21 @@ describe("the state of the map", () => {
     expect(withLever(moved, "along", "fuel").value).toBe(210e3);
     expect(withLever(moved, "third", "fuel").value).toBeUndefined();
     expect(withLever(moved, "up", "front-tyrePressure").value).toBeUndefined();
+  });
+});
+
+describe("what a map is drawn over", () => {
+  test("has the third lever where the reader put it, and a bar on a position it has", () => {
+    const state = { ...first, third: "front-barPosition", value: 3.6 };
+    expect(mapOf(state, demoCar, axes).car.front.bar?.position).toBe(4);
+    const fuel = mapOf({ ...first, third: "fuel", value: 12 }, demoCar, axes);
+    expect([fuel.car.fuel?.mass, fuel.measured.fuel?.mass]).toEqual([12, 30]);
+  });
+
+  test("is driven as in the part of the corner that was chosen", () => {
+    expect(mapOf({ ...first, phase: "power on" }, demoCar, axes).driving).toMatchObject({
+      longitudinalAcceleration: 2,
+    });
   });
 });
 
