@@ -7,6 +7,8 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 export default defineConfig({
   resolve: { alias: { "@rollbook/lib": here("lib/index.ts") } },
   test: {
+    // Tests in a browser mostly wait; two at a time suit even a machine of two cores.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     setupFiles: [here("test/long.ts")],
     projects: [
       {
