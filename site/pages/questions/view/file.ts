@@ -1,4 +1,4 @@
-import { element } from "@rollbook/page";
+import { element, saveFile } from "@rollbook/page";
 import { fromFile, merged, toFile } from "../record/answers-file.js";
 import { gainsOf, groupGainsOf } from "../record/gain.js";
 import type { Given } from "../record/given.js";
@@ -7,11 +7,7 @@ import { answers, forgetAnswers, keepAnswers } from "./answers.js";
 import { topicOf } from "./ask.js";
 import { button, type Part, part } from "./part.js";
 
-function save(): void {
-  const href = URL.createObjectURL(new Blob([toFile(answers())], { type: "application/json" }));
-  element("a", { href, download: words.fileName }).click();
-  setTimeout(() => URL.revokeObjectURL(href), 10_000);
-}
+const save = (): void => saveFile(words.fileName, toFile(answers()));
 
 async function textOf(file: File): Promise<string> {
   try {

@@ -1,9 +1,8 @@
 import { formatLog } from "@rollbook/lib";
-import { element } from "@rollbook/page";
+import { element, forFileName, saveFile } from "@rollbook/page";
 import { filedDay } from "../day/reporter.js";
 import { button } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
-import { forFileName, saveFile } from "../parts/save-file.js";
 import { words } from "../words.js";
 import { codes } from "./codes.js";
 
@@ -15,7 +14,7 @@ export function dayToPhones(): HTMLElement[] {
   const event = filedDay();
   if (event === undefined) return [];
   const save = () =>
-    saveFile(said.dayName(forFileName(event.name)), formatLog({ entries: [event] }));
+    saveFile(said.dayName(forFileName(event.name, "log")), formatLog({ entries: [event] }));
   const show = () => {
     void codes([event], "report").then((made) => place.replaceChildren(...made));
   };

@@ -1,9 +1,8 @@
 import { conflictsOf, type LogEntry, looseEndsOf } from "@rollbook/lib";
-import { element } from "@rollbook/page";
+import { element, saveFile } from "@rollbook/page";
 import { theLog, unreadableTexts } from "../day/logbook.js";
 import { isNamedByRun } from "../day/runs.js";
 import { button, listOf } from "../parts/fields.js";
-import { saveFile } from "../parts/save-file.js";
 import { words } from "../words.js";
 
 const { log: said } = words;

@@ -1,9 +1,8 @@
 import { formatLog, formatReports, type Log } from "@rollbook/lib";
-import { element } from "@rollbook/page";
+import { element, saveFile } from "@rollbook/page";
 import { fresh, takeIn, theLog } from "../day/logbook.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
-import { saveFile } from "../parts/save-file.js";
 import { words } from "../words.js";
 import { LARGEST_FILE, readFile, type Taken } from "./take-in.js";
 

@@ -1,11 +1,10 @@
 import { formatLog, type Log } from "@rollbook/lib";
-import { element } from "@rollbook/page";
+import { element, forFileName, saveFile } from "@rollbook/page";
 import { deviceName } from "../day/identity.js";
 import { theLog } from "../day/logbook.js";
 import { codes } from "../handing/codes.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
-import { forFileName, saveFile } from "../parts/save-file.js";
 import { words } from "../words.js";
 
 const { report: said } = words;
@@ -17,7 +16,8 @@ export const ownEntries = ({ entries }: Log): Log => ({
 
 /** Ways to give the reports to whoever keeps the log. */
 export function handOver(driver: string): HTMLElement {
-  const save = () => saveFile(said.fileName(forFileName(driver)), formatLog(ownEntries(theLog())));
+  const save = () =>
+    saveFile(said.fileName(forFileName(driver, "log")), formatLog(ownEntries(theLog())));
   const copy = () => {
     const text = JSON.stringify(JSON.parse(formatLog(ownEntries(theLog()))));
     const copied = navigator.clipboard?.writeText(text) ?? Promise.reject();
