@@ -1,7 +1,8 @@
+import { demoCar } from "@rollbook/lib";
 import { clipAttributes, type Layout, layoutOf, panelLabel, pictureAttributes } from "../layout.js";
 import type { Mark } from "../marks.js";
 import { paint } from "../paint.js";
-import { spell } from "../reader.js";
+import { reader, spell } from "../reader.js";
 import { type FigureSpec, type Inputs, type Panel, startValues, type ValuesOf } from "../spec.js";
 import { setAttributes } from "../svg-element.js";
 import { words } from "../words.js";
@@ -65,6 +66,9 @@ function lockUntilFiled(
   settle();
 }
 
+/** Whether the kernel drew for just this reader, so that its picture can stand until a slider moves. */
+const isKernels = (): boolean => reader.car === demoCar && reader.units === "metric";
+
 /** Brings the kernel's picture to life: sliders below it, marks and sentence that follow them. */
 export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   const place = placeOf(spec.id);
@@ -104,9 +108,12 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
     sliders.set(key, made);
   }
   /** Sets all sliders: those named, and the others to where they start. */
-  function take(wanted: Readonly<Record<string, number>>): void {
+  function stand(wanted: Readonly<Record<string, number>>): void {
     values = { ...start, ...wanted };
     for (const [key, control] of sliders) control.set(values[key] ?? Number.NaN);
+  }
+  function take(wanted: Readonly<Record<string, number>>): void {
+    stand(wanted);
     redraw();
   }
 
@@ -120,6 +127,8 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
     if (spec.after) lockUntilFiled(place, controls, spec.after);
     follow = linkFigure(spec, place, controls, take);
   }
-  take({});
+  stand({});
+  if (isKernels()) follow(values);
+  else redraw();
   place.dataset.live = "";
 }
