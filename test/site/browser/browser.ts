@@ -11,6 +11,9 @@ import { pages as sitePages } from "../../../site/pages/pages.js";
 export const chapters = readNotebooks().map(({ name }) => name);
 export const pages = ["index", ...chapters, ...sitePages.map(({ name }) => name)];
 
+/** For a test that answers a request itself: a service worker that has the file would answer first. */
+export const noWorker: BrowserContextOptions = { serviceWorkers: "block" };
+
 /** A page under watch: what it logged as an error and what it asked of other hosts. */
 export interface WatchedPage {
   readonly page: Page;
@@ -47,7 +50,9 @@ export function useBrowser() {
     const errors: string[] = [];
     const foreign: string[] = [];
     page.on("console", (message) => {
-      if (message.type() === "error" || message.type() === "warning") errors.push(message.text());
+      const text = message.text();
+      if (text.endsWith("blocked by Playwright")) return; // its own word on noWorker
+      if (message.type() === "error" || message.type() === "warning") errors.push(text);
     });
     page.on("pageerror", (error) => errors.push(error.message));
     page.on("request", (request) => {
