@@ -11,6 +11,12 @@ function neighbour(chapter: Chapter | undefined, word: string, relation: string)
   );
 }
 
+/** Each heading with what stands under it as one part, which a browser need not lay out before it comes near. */
+function inParts(html: string): string {
+  const [opening = "", ...parts] = html.split(/(?=<h2 )/);
+  return [opening, ...parts.map((part) => `<section class="part">\n${part}</section>`)].join("\n");
+}
+
 /** The page of one chapter. */
 export function chapterPage(chapters: readonly Chapter[], index: number): string {
   const chapter = chapters[index];
@@ -20,7 +26,7 @@ export function chapterPage(chapters: readonly Chapter[], index: number): string
     .map(({ id, text }) => `<li><a href="#${id}">${escapeHtml(plain(text))}</a></li>`)
     .join("");
   const main = `<article>
-${html}
+${inParts(html)}
 </article>
 <p class="listing-link"><a href="${codePage(chapter)}">The cells of this chapter</a></p>
 <nav class="turn" aria-label="Chapters">
