@@ -1,10 +1,8 @@
-import { carShape } from "../car/file/car-shape.js";
 import { carFromJson } from "../car/file/parse.js";
 import { validatorOf } from "../car/file/validate.js";
 import { carLenses } from "../change/levers.js";
 import type { EntryKind, LogEntry } from "./log.js";
 import { entryShapes } from "./log-shape.js";
-import { misplacedLists } from "./misplaced-lists.js";
 import { faultsOfVenue } from "./venue-file.js";
 
 /** An entry that was read, or all that is wrong with it. */
@@ -23,7 +21,7 @@ export function readEntry(value: unknown): ReadEntry {
     return { faults: ["An entry must be a group of fields."] };
   const { kind } = value as { kind?: unknown };
   if (!isKind(kind)) return { faults: [unknownKind(kind)] };
-  const faults = [...faultsOfKind[kind](value), ...misplacedLists(entryShapes[kind], value)];
+  const faults = faultsOfKind[kind](value);
   if (faults.length > 0) return { faults };
   const entry = value as LogEntry; // every field of its kind was checked, others are kept
   const more = [...headFaults(entry), ...partFaults(entry)];
@@ -71,8 +69,6 @@ function stepFaults(step: { kind: string; change?: object }, i: number): string[
 }
 
 function withCar(entry: Extract<LogEntry, { kind: "set-up" }>): ReadEntry {
-  const lists = misplacedLists(carShape, entry.car, "car");
-  if (lists.length > 0) return { faults: lists };
   const read = carFromJson(entry.car);
   if (read.faults !== undefined) return { faults: read.faults.map((fault) => `car: ${fault}`) };
   return { entry: { ...entry, car: read.car } };

@@ -69,7 +69,13 @@ function textSchema({ choices }: TextShape): v.GenericSchema {
 const LONGEST = 10_000;
 const tooLong = `is longer than ${LONGEST} characters.`;
 
-function groupSchema({ fields }: GroupShape): v.GenericSchema {
+/** To JavaScript a list has fields too. */
+function groupSchema(shape: GroupShape): v.GenericSchema {
+  const noList = v.custom<unknown>((value) => !Array.isArray(value), notAGroup);
+  return v.pipe(noList, fieldsSchema(shape));
+}
+
+function fieldsSchema({ fields }: GroupShape): v.GenericSchema {
   const entries = Object.entries(fields).map(([name, field]) => [name, schemaOf(field)]);
   return v.looseObject(Object.fromEntries(entries), notAGroup);
 }
@@ -84,7 +90,7 @@ function listSchema({ item, most }: ListShape): v.GenericSchema {
 }
 
 function variantSchema({ kinds }: VariantShape): v.GenericSchema {
-  const groups = Object.values(kinds).map(groupSchema) as ReturnType<typeof v.looseObject>[];
+  const groups = Object.values(kinds).map(fieldsSchema) as ReturnType<typeof v.looseObject>[];
   const wanted = Object.keys(kinds).join(", ");
   const say = ({ input }: { input: unknown }) =>
     `is ${inShort(input)} but must be one of: ${wanted}.`;

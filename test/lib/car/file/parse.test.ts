@@ -42,6 +42,7 @@ test("every fault is reported at once, with field, value and range in SI and in 
   content.rear.tyre.name = "soft";
   content.rear.bar.position = 1.5;
   content.driver = null;
+  content.adjusters = [[]];
   content.wheelbase = "2.4";
   delete content.rear.track;
   expect(faultsOf(content).sort()).toEqual(
@@ -51,6 +52,7 @@ test("every fault is reported at once, with field, value and range in SI and in 
       'rear.tyre.name is "soft" but must be one of: club, published road.',
       "rear.bar.position is 1.5 but must be a whole number from 1 to 12.",
       "driver is null but must be a group of fields.",
+      "adjusters is [[]] but must be a group of fields.",
       'wheelbase is "2.4" but must be from 1.2 to 4 m.',
       "rear.track is missing.",
     ].sort(),
