@@ -6,7 +6,9 @@ export interface Row {
   readonly unit: string;
 }
 
-const round = (value: number): string => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));
+/** A number with three telling digits, whole from 100 on. */
+export const round = (value: number): string =>
+  value >= 100 ? value.toFixed(0) : value.toPrecision(3);
 
 /** Rows as a Markdown table; the last column is what counts on a machine of another speed. */
 export function table(rows: readonly Row[]): string {

@@ -5,11 +5,18 @@ import sirv from "sirv";
 import { inRoot } from "../build/paths.js";
 import { chromiumPath } from "../commands/needs.js";
 
-/** Does something with the built course served, and a browser to look at it. */
+/** The folder of the built course. */
+export const courseFolder = process.env.DIST ?? inRoot("dist");
+
+/** Selects the sliders of its pages. */
+export const courseSliders = ".slider input[type=range]";
+
+/** Does something with a built site served, and a browser to look at it. */
 export async function withSite<Found>(
   work: (browser: Browser, origin: string) => Promise<Found>,
+  folder = courseFolder,
 ): Promise<Found> {
-  const server = createServer(sirv(process.env.DIST ?? inRoot("dist"), { dev: true }));
+  const server = createServer(sirv(folder, { dev: true }));
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
   const browser = await chromium.launch({
