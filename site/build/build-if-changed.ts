@@ -1,14 +1,13 @@
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import type { Progress } from "../kernel/run.js";
+import type { BuildOptions } from "./build.js";
 import { hashFiles } from "./hash.js";
 import { inRoot } from "./paths.js";
 
-const stamp = inRoot("dist/.built-from");
-
 /** One hash of everything that the course is made from. */
-function everything(): string {
-  const folders = ["notebooks", "lib/dist", "site"].map(inRoot);
+function everything(notebooks: string): string {
+  const folders = [notebooks, inRoot("lib/dist"), inRoot("site")];
   return createHash("sha256")
     .update(hashFiles(folders))
     .update(readFileSync(inRoot("docs/glossary.md")))
@@ -17,12 +16,17 @@ function everything(): string {
     .digest("hex");
 }
 
-/** Builds the course unless dist/ was made from just these files; says whether it built. */
-export async function buildIfChanged(progress: Progress): Promise<boolean> {
-  const now = everything();
+/** Builds the course unless its folder was made from just these files; says whether it built. */
+export async function buildIfChanged(
+  progress: Progress,
+  options: Pick<BuildOptions, "notebooks" | "out"> = {},
+): Promise<boolean> {
+  const { notebooks = inRoot("notebooks"), out = inRoot("dist") } = options;
+  const stamp = `${out}/.built-from`;
+  const now = everything(notebooks);
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === now) return false;
   const { buildCourse } = await import("./build.js");
-  await buildCourse({ progress });
+  await buildCourse({ ...options, progress });
   writeFileSync(stamp, now);
   return true;
 }
