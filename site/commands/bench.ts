@@ -1,6 +1,8 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
+import { compared } from "../bench/beside/compare.js";
 import { buildTimes } from "../bench/build-times.js";
+import { keepTable } from "../bench/keep-table.js";
 import { mapTimes } from "../bench/map-times.js";
 import { pageTimes } from "../bench/page-times.js";
 import { table } from "../bench/row.js";
@@ -8,18 +10,25 @@ import { inRoot } from "../build/paths.js";
 import { ensureTestTools } from "./needs.js";
 import { reportFaults } from "./report-faults.js";
 
-const { values } = parseArgs({ options: { write: { type: "boolean", default: false } } });
+const { values } = parseArgs({
+  options: {
+    write: { type: "boolean", default: false },
+    beside: { type: "boolean", default: false },
+  },
+});
 
-/** Puts the table into docs/performance.md between its two marks. */
-function keep(text: string): void {
-  const path = inRoot("docs/performance.md");
-  const marked = /(<!-- measured -->\n)[\s\S]*(\n<!-- end -->)/;
-  writeFileSync(path, readFileSync(path, "utf8").replace(marked, `$1${text}$2`));
-}
+const measured = async (): Promise<string> =>
+  table([...buildTimes(), ...(await pageTimes()), ...(await mapTimes())]);
+
+const marks = values.beside
+  ? { opening: "<!-- beside -->", ending: "<!-- end beside -->" }
+  : { opening: "<!-- measured -->", ending: "<!-- end -->" };
 
 await reportFaults(async () => {
   ensureTestTools();
-  const rows = table([...buildTimes(), ...(await pageTimes()), ...(await mapTimes())]);
+  const rows = values.beside ? await compared() : await measured();
   console.log(rows);
-  if (values.write) keep(rows);
+  if (!values.write) return;
+  const path = inRoot("docs/performance.md");
+  writeFileSync(path, keepTable(readFileSync(path, "utf8"), marks, rows));
 });

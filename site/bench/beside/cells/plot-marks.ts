@@ -1,0 +1,89 @@
+import { arrow, dot, line, type Markish, text } from "@observablehq/plot";
+import type { Mark, Point, Side, Tone } from "../../../cells/marks.js";
+
+const colours: Record<Tone, string> = {
+  front: "#0b6b8a",
+  rear: "#b0500f",
+  outside: "#43348f",
+  inside: "#7b69c4",
+  ink: "currentColor",
+  muted: "#6a6f75",
+  accent: "#8a2f6b",
+  warn: "#b3261e",
+};
+
+const dashes: Partial<Record<Tone, string>> = { rear: "8 4", inside: "2 3", muted: "4 4" };
+const weights = { fine: 1.25, normal: 2.5, heavy: 4 };
+
+const anchors = {
+  above: { textAnchor: "middle", dx: 0, dy: -14 },
+  below: { textAnchor: "middle", dx: 0, dy: 15 },
+  left: { textAnchor: "end", dx: -9, dy: 0 },
+  right: { textAnchor: "start", dx: 9, dy: 0 },
+  middle: { textAnchor: "middle", dx: 0, dy: 0 },
+} as const satisfies Record<Side, object>;
+
+const isFinitePoint = ([x, y]: Point): boolean => Number.isFinite(x) && Number.isFinite(y);
+
+/** Points with a gap wherever one is not finite. */
+const withGaps = (points: readonly Point[]): Point[] =>
+  points.map((point) => (isFinitePoint(point) ? point : [Number.NaN, Number.NaN]));
+
+function words(said: string, at: Point | undefined, tone: Tone, side: Side): Markish {
+  if (said === "" || !at || !isFinitePoint(at)) return null;
+  return text([at], { text: [said], fill: colours[tone], ...anchors[side] });
+}
+
+/** A mark of a panel as marks of a plot. */
+export function plotMarks(mark: Mark): Markish {
+  const { tone } = mark;
+  const colour = colours[tone];
+  switch (mark.kind) {
+    case "line":
+      return [
+        line(withGaps(mark.points), {
+          stroke: colour,
+          strokeWidth: weights[mark.weight],
+          strokeDasharray: dashes[tone] ?? "none",
+          clip: true,
+        }),
+        words(mark.label, mark.points.findLast(isFinitePoint), tone, mark.side),
+      ];
+    case "area":
+      return line(withGaps(mark.points), {
+        curve: "linear-closed",
+        stroke: "none",
+        fill: colour,
+        fillOpacity: 0.22,
+        clip: true,
+      });
+    case "dot":
+      return [
+        dot([mark.at].filter(isFinitePoint), {
+          symbol: tone === "rear" ? "square" : "circle",
+          r: 6,
+          fill: colour,
+          stroke: "white",
+        }),
+        words(mark.label, mark.at, tone, mark.side),
+      ];
+    case "arrow":
+      return [
+        arrow(
+          [[...mark.from, ...mark.to]].filter((ends) => ends.every(Number.isFinite)),
+          {
+            x1: "0",
+            y1: "1",
+            x2: "2",
+            y2: "3",
+            stroke: colour,
+            strokeWidth: 2.5,
+            headLength: 4,
+          },
+        ),
+        words(mark.label, mark.from, tone, mark.side),
+      ];
+    case "label":
+      return words(mark.text, mark.at, tone, mark.side);
+  }
+}

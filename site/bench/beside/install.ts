@@ -1,0 +1,47 @@
+import { execFileSync } from "node:child_process";
+import { mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { build } from "esbuild";
+import { inRoot } from "../../build/paths.js";
+import { home, packages } from "./tool.js";
+
+const installed = (name: string): string | undefined => {
+  try {
+    return JSON.parse(readFileSync(`${home}/node_modules/${name}/package.json`, "utf8")).version;
+  } catch {
+    return undefined;
+  }
+};
+
+/** Installs the tool and what its pages import, unless these versions are there. */
+function installPackages(): void {
+  const wanted = Object.entries(packages);
+  if (wanted.every(([name, version]) => installed(name) === version)) return;
+  writeFileSync(`${home}/package.json`, JSON.stringify({ private: true, dependencies: packages }));
+  const options = ["--no-fund", "--no-audit", "--loglevel=error"];
+  execFileSync("npm", ["install", "--prefix", home, ...options], { stdio: "inherit" });
+}
+
+/** Puts the physics and the adapted cell helpers where the chapters' imports find them. */
+async function linkOwnPackages(): Promise<void> {
+  const own = `${home}/node_modules/@rollbook`;
+  rmSync(own, { recursive: true, force: true });
+  mkdirSync(`${own}/cells`, { recursive: true });
+  symlinkSync(inRoot("lib"), `${own}/lib`, "junction");
+  await build({
+    entryPoints: [inRoot("site/bench/beside/cells/index.ts")],
+    outfile: `${own}/cells/index.js`,
+    bundle: true,
+    format: "esm",
+    target: "es2022",
+    external: ["@rollbook/lib", "@observablehq/*"],
+  });
+  const about = { name: "@rollbook/cells", type: "module", main: "index.js", sideEffects: false };
+  writeFileSync(`${own}/cells/package.json`, JSON.stringify(about));
+}
+
+/** Makes the other tool ready to build; nothing of this is timed. */
+export async function install(): Promise<void> {
+  mkdirSync(home, { recursive: true });
+  installPackages();
+  await linkOwnPackages();
+}
