@@ -4,7 +4,8 @@ import type { Interval } from "./spec.js";
 
 /** The leading digits that an axis may end with. */
 const calm = [1, 1.2, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 8, 9, 10];
-const hair = 1 + 1e-9; // what conversion leaves of a number that is round already
+const slack = 1e-9; // what conversion leaves of a number that is round already
+const hair = 1 + slack;
 
 function calmAbove(value: number): number {
   const power = 10 ** Math.floor(Math.log10(value));
@@ -32,6 +33,17 @@ function calmStep(width: number): number {
   return lead * power;
 }
 
+/** Calm numbers along an axis, four to eleven of them, SI. */
+export function calmPlaces(quantity: Quantity, domain: Interval): number[] {
+  const [from, to] = domain.map((end) => toShown(quantity, end, reader.units)) as [number, number];
+  const step = calmStep(Math.abs(to - from));
+  const first = Math.ceil(Math.min(from, to) / step - slack);
+  const last = Math.floor(Math.max(from, to) / step + slack);
+  return Array.from({ length: last - first + 1 }, (_, i) =>
+    fromShown(quantity, Number(((first + i) * step).toPrecision(12)), reader.units),
+  );
+}
+
 /**
  * An axis that holds everything from one value to another, with calm numbers at both ends.
  *
@@ -45,7 +57,6 @@ export function span(from: number, to: number, quantity: Quantity = "ratio"): In
   const [low, high] = ends.map((end) => toShown(quantity, end, reader.units)) as [number, number];
   const size = Math.max(Math.abs(low), Math.abs(high)) || 1;
   const step = calmStep(high - low > 1e-6 * size ? high - low : size);
-  const slack = 1e-9;
   const least = Math.floor(low / step + slack);
   const most = Math.max(Math.ceil(high / step - slack), least + 1);
   const si = (count: number) =>

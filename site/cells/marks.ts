@@ -13,6 +13,8 @@ export interface LineMark {
   readonly points: readonly Point[];
   readonly tone: Tone;
   readonly label: string;
+  /** What a table of the figure calls it. */
+  readonly name: string;
   readonly weight: "fine" | "normal" | "heavy";
   readonly side: Side;
 }
@@ -21,6 +23,8 @@ export interface AreaMark {
   readonly kind: "area";
   readonly points: readonly Point[];
   readonly tone: Tone;
+  /** What a table of the figure calls it. */
+  readonly name: string;
 }
 
 export interface DotMark {
@@ -28,6 +32,8 @@ export interface DotMark {
   readonly at: Point;
   readonly tone: Tone;
   readonly label: string;
+  /** What a table of the figure calls it. */
+  readonly name: string;
   readonly side: Side;
 }
 
@@ -53,24 +59,32 @@ export type Mark = LineMark | AreaMark | DotMark | ArrowMark | LabelMark;
 interface LineOptions {
   /** Written at the last point. */
   label?: string;
+  /** What a table of the figure calls it, where the label does not say it. */
+  name?: string;
   weight?: "fine" | "normal" | "heavy";
   side?: Side;
 }
 
 /** A curve through points; a gap is left wherever a coordinate is not finite. */
 export function line(points: readonly Point[], tone: Tone, options: LineOptions = {}): LineMark {
-  const { label = "", weight = "normal", side = "right" } = options;
-  return { kind: "line", points, tone, label, weight, side };
+  const { label = "", name = label, weight = "normal", side = "right" } = options;
+  return { kind: "line", points, tone, label, name, weight, side };
 }
 
 /** A filled closed outline. */
-export function area(points: readonly Point[], tone: Tone): AreaMark {
-  return { kind: "area", points, tone };
+export function area(points: readonly Point[], tone: Tone, name = ""): AreaMark {
+  return { kind: "area", points, tone, name };
 }
 
 /** A single point: a disc, or a square for the rear axle. */
-export function dot(at: Point, tone: Tone, label = "", side: Side = "above"): DotMark {
-  return { kind: "dot", at, tone, label, side };
+export function dot(
+  at: Point,
+  tone: Tone,
+  label = "",
+  side: Side = "above",
+  name = label,
+): DotMark {
+  return { kind: "dot", at, tone, label, name, side };
 }
 
 /** An arrow, its label at the tail end. */

@@ -52,5 +52,24 @@ export const words = {
     reason === ""
       ? `Not worked out for ${car}: its file does not give what this takes.`
       : `Not worked out for ${car}: ${reason}`,
+  inNumbers: "The figure in numbers",
+  numbersOf: (title: string) => `In numbers: ${title}`,
+  marked: "marked",
+  written: "written in the drawing",
+  where: "where",
+  across: ["left", "", "right"],
+  up: ["lower", "", "upper"],
+  centre: "centre",
+  fromTo: (from: string, to: string) => `${from} to ${to}`,
+  tones: {
+    front: "front",
+    rear: "rear",
+    outside: "outside",
+    inside: "inside",
+    ink: "this car",
+    accent: "now",
+    muted: "to compare",
+    warn: "limit",
+  },
   against: (up: string, along: string) => `${up} against ${along}`,
 } as const;

@@ -1,6 +1,7 @@
 import { demoCar } from "@rollbook/lib";
 import { clipAttributes, type Layout, layoutOf, panelLabel, pictureAttributes } from "../layout.js";
 import type { Mark } from "../marks.js";
+import { tablesOf } from "../numbers.js";
 import { paint } from "../paint.js";
 import { reader, spell } from "../reader.js";
 import { type FigureSpec, type Inputs, type Panel, startValues, type ValuesOf } from "../spec.js";
@@ -10,6 +11,7 @@ import { element, placeOf } from "./element.js";
 import { linkFigure } from "./figure-link.js";
 import { isFiled, whenFiled } from "./filed.js";
 import { fitFrame } from "./frames.js";
+import { numbersFold } from "./numbers.js";
 import { type Slider, slider } from "./slider.js";
 
 interface Stage<Values> {
@@ -84,16 +86,21 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   let values: ValuesOf<I> = start;
   let follow: (values: ValuesOf<I>) => void = () => {};
 
+  const numbers = numbersFold(words.numbersOf(spell(spec.title)));
+  const tables = () => spec.panels.flatMap((panel) => tablesOf(panel, panel.draw(values)));
+
   function redraw(): void {
     follow(values);
     try {
       const drawn = stage.map(({ draw }) => draw(values));
       const sentence = spec.says(values);
+      numbers.show(tables);
       stage.forEach(({ layers, layout }, index) => {
         paint(layers, drawn[index] ?? [], layout);
       });
       if (says) says.textContent = spell(sentence);
     } catch (error) {
+      numbers.show(() => []);
       if (says)
         says.textContent = words.notDrawn(error instanceof Error ? error.message : String(error));
     }
@@ -127,7 +134,9 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
     if (spec.after) lockUntilFiled(place, controls, spec.after);
     follow = linkFigure(spec, place, controls, take);
   }
+  place.append(numbers.fold);
   stand({});
+  numbers.show(tables);
   if (isKernels()) follow(values);
   else redraw();
   place.dataset.live = "";

@@ -2,12 +2,14 @@
 export { escapeHtml } from "../escape.js";
 export { exerciseInner, predictInner, workedInner } from "../inner-html.js";
 export type { Mark } from "../marks.js";
+export { tablesOf } from "../numbers.js";
 export { format, reader, spell } from "../reader.js";
 export { type Chart, type Drawing, type Panel, startValues } from "../spec.js";
 export { words } from "../words.js";
 export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";
 export { chosenCar, type Garage, garage, keepGarage } from "./garage.js";
+export { numbersFold } from "./numbers.js";
 export { type LivePicture, livePicture } from "./picture.js";
 export { forFileName, saveFile } from "./save-file.js";
 export { shareAddress } from "./share-link.js";

@@ -31,9 +31,9 @@ const side = v.picklist(["above", "below", "left", "right", "middle"] as const);
 const weight = v.picklist(["fine", "normal", "heavy"] as const);
 
 const mark = v.variant("kind", [
-  v.object({ kind: v.literal("line"), points, tone, label: text, weight, side }),
-  v.object({ kind: v.literal("area"), points, tone }),
-  v.object({ kind: v.literal("dot"), at: point, tone, label: text, side }),
+  v.object({ kind: v.literal("line"), points, tone, label: text, name: text, weight, side }),
+  v.object({ kind: v.literal("area"), points, tone, name: text }),
+  v.object({ kind: v.literal("dot"), at: point, tone, label: text, name: text, side }),
   v.object({ kind: v.literal("arrow"), from: point, to: point, tone, label: text, side }),
   v.object({ kind: v.literal("label"), at: point, text, tone, side }),
 ]);

@@ -2,10 +2,12 @@ import {
   element,
   livePicture,
   type Mark,
+  numbersFold,
   words as pageWords,
   slider,
   spell,
   startValues,
+  tablesOf,
 } from "@rollbook/page";
 import type { FigureOutput, Reply } from "../model/results.js";
 
@@ -63,6 +65,7 @@ export function liveFigure(id: string, spec: FigureOutput, draw: Draw): HTMLElem
   const pictures = spec.panels.map((panel) =>
     livePicture({ ...panel, ...marksThemselves }, spec.title, tell),
   );
+  const numbers = numbersFold(pageWords.numbersOf(spell(spec.title)));
   const redraw = newestOnly(async (values) => {
     const drawn = await draw(values);
     if (typeof drawn === "string") says.textContent = pageWords.notDrawn(drawn);
@@ -71,6 +74,11 @@ export function liveFigure(id: string, spec: FigureOutput, draw: Draw): HTMLElem
         paint(drawn.panels[index] ?? []);
       });
       says.textContent = spell(drawn.says);
+      numbers.show(() =>
+        spec.panels.flatMap((panel, index) =>
+          tablesOf({ ...panel, ...marksThemselves }, drawn.panels[index] ?? []),
+        ),
+      );
     }
   });
   return element(
@@ -80,5 +88,6 @@ export function liveFigure(id: string, spec: FigureOutput, draw: Draw): HTMLElem
     element("div", { class: "panels" }, ...pictures.map(({ svg }) => svg)),
     says,
     ...controls(id, spec.inputs, redraw),
+    numbers.fold,
   );
 }

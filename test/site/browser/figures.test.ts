@@ -112,6 +112,36 @@ describe.each(chapters)("figures of %s", (chapter) => {
     }
   });
 
+  it("stand in a table too, with its columns named apart, which follows the sliders", async () => {
+    const { page, errors } = await open(chapter);
+    await fileAllPredictions(page);
+    for (const { id, sliders } of await figuresOn(page)) {
+      const fold = page.locator(`#${id} > details.numbers`);
+      await fold.locator("summary").click();
+      await fold.locator("table").first().waitFor();
+      const tables = await fold.locator("table").evaluateAll((all) =>
+        (all as HTMLTableElement[]).map(({ tHead, tBodies }) => ({
+          head: [...(tHead?.rows[0]?.cells ?? [])].map(({ textContent }) => textContent),
+          cells: [...(tBodies[0]?.rows ?? [])].map(({ cells }) => cells.length),
+        })),
+      );
+      expect(tables.length, id).toBeGreaterThan(0);
+      for (const { head, cells } of tables) {
+        expect(new Set(head).size, `${id}: ${head}`).toBe(head.length);
+        expect(cells.length, id).toBeGreaterThan(0);
+        expect(new Set(cells), id).toEqual(new Set([head.length]));
+      }
+      const before = await fold.textContent();
+      for (const slider of sliders) {
+        await page.locator(`#${slider}`).press("End");
+        if ((await fold.textContent()) === before) await page.locator(`#${slider}`).press("Home");
+      }
+      expect(await fold.textContent(), `${id} follows`).not.toBe(before);
+      expect(await fold.textContent(), id).not.toMatch(/NaN|undefined|Infinity/);
+    }
+    expect(errors).toEqual([]);
+  });
+
   it("are live in a page opened as a file, which asks no other host for anything", async () => {
     const { page, errors, foreign } = await open(fileUrl(chapter));
     expect((await figuresOn(page)).length).toBeGreaterThanOrEqual(3);

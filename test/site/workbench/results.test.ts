@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { outputFrom, replyFrom } from "../../../site/workbench/model/results.js";
 
-const line = { kind: "line", tone: "ink", label: "", weight: "fine", side: "right" };
+const line = { kind: "line", tone: "ink", label: "", name: "", weight: "fine", side: "right" };
 const drawn = (marks: unknown) => JSON.stringify({ kind: "drawn", says: "", panels: [marks] });
 const worked = { kind: "worked", id: "x", label: "x", value: 1, quantity: "force", decimals: 0 };
 
