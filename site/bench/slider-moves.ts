@@ -37,11 +37,12 @@ export function moveSliders(
   );
 }
 
-/** Opens every lock, so that all sliders move. */
+/** Opens every lock, so that all sliders move and all pictures show. */
 export const unlock = (page: Page): Promise<void> =>
   page.evaluate(() => {
     for (const controls of document.querySelectorAll<HTMLFieldSetElement>("fieldset.controls")) {
       controls.disabled = false;
+      controls.closest("[data-locked]")?.removeAttribute("data-locked");
     }
   });
 
