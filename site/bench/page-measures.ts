@@ -7,6 +7,7 @@ import { withSite } from "./with-site.js";
 /** How many times slower than this machine's the measured pages' processor is. */
 export const slowDown = 4;
 const keyPresses = 40;
+const keyRepeat = 33; // ms between presses while a key is held
 const visits = 3;
 
 /** A built site. */
@@ -156,6 +157,7 @@ async function keyToPaint(browser: Browser, url: string, sliders: string): Promi
     await settled(page);
     for (let press = 0; press < keyPresses; press += 1) {
       await page.keyboard.press(press < keyPresses / 2 ? "ArrowRight" : "ArrowLeft");
+      await page.waitForTimeout(keyRepeat);
       pressed += 1;
     }
   }
