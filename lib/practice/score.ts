@@ -3,8 +3,9 @@ import { canApply } from "../change/apply.js";
 import type { Change } from "../change/change.js";
 import { labelOf } from "../change/label.js";
 import { sameWay } from "../diagnosis/tried.js";
+import { decimalsIn } from "../shown-range.js";
 import { marginsOf } from "../statics/margins.js";
-import type { UnitSystem } from "../units.js";
+import { format, type UnitSystem } from "../units.js";
 import { LEAST_FELT_SHIFT } from "../workshop/feel.js";
 import { whatIsMissing } from "../workshop/missing.js";
 import type { Report } from "../workshop/report.js";
@@ -20,7 +21,11 @@ export interface Score {
 }
 
 /** Where the car changed, and which way: a report for the place that moved most, in the right sign. */
-export function scoreReport({ shifts }: Practice, report: Report): Score {
+export function scoreReport(
+  { shifts }: Practice,
+  report: Report,
+  system: UnitSystem = "metric",
+): Score {
   const missing = whatIsMissing(report).filter(({ needed }) => needed);
   const { phase, balance } = report;
   if (phase === undefined || balance === undefined)
@@ -34,9 +39,9 @@ export function scoreReport({ shifts }: Practice, report: Report): Score {
     reasons: [
       ...missing.map(({ ask }) => `Not said: ${ask}`),
       way
-        ? `Balance moved ${inWords(here)} in ${phase}, as you say.`
-        : `You say ${inSign(balance)} in ${phase}; there balance moved ${inWords(here)}.`,
-      ...(place < 1 ? [`It moved most in ${most}: ${inWords(shifts[most])}.`] : []),
+        ? `Balance moved ${inWords(here, system)} in ${phase}, as you say.`
+        : `You say ${inSign(balance)} in ${phase}; there balance moved ${inWords(here, system)}.`,
+      ...(place < 1 ? [`It moved most in ${most}: ${inWords(shifts[most], system)}.`] : []),
     ],
   };
 }
@@ -60,7 +65,7 @@ export function scoreCause(
       reasons: [`${named} would feel alike here: the seat cannot tell them apart.`, was],
     };
   const where = differsMost(moves, shifts);
-  const reason = `${named} would move balance ${inWords(moves[where])} in ${where}; the car moved ${inWords(shifts[where])}.`;
+  const reason = `${named} would move balance ${inWords(moves[where], system)} in ${where}; the car moved ${inWords(shifts[where], system)}.`;
   return { score: 0.8 * Math.max(0, like), reasons: [reason, was] };
 }
 
@@ -82,7 +87,7 @@ export function scoreNext(practice: Practice, next: Change, system: UnitSystem =
       `${labelOf(next, changed, system)} takes back ${Math.round(100 * back)} % of what had moved.`,
       ...(size(left) < LEAST_FELT_SHIFT
         ? []
-        : [`What is left is most in ${worst}: ${inWords(left[worst])}.`]),
+        : [`What is left is most in ${worst}: ${inWords(left[worst], system)}.`]),
       ...(outside.length > 0 ? ["It breaks a limit of the class."] : []),
     ],
   };
@@ -109,9 +114,15 @@ function differsMost(a: PhaseShifts, b: PhaseShifts): PhaseName {
   return strongest(less(a, b));
 }
 
-function inWords(shift: number): string {
+function inWords(shift: number, system: UnitSystem): string {
   if (Math.abs(shift) < 0.005) return "by nothing";
-  return `by ${Math.abs(shift).toFixed(2)} m/s² towards the ${shift > 0 ? "rear" : "front"} sliding first`;
+  const size = format(
+    "acceleration",
+    Math.abs(shift),
+    decimalsIn("acceleration", 2, system),
+    system,
+  );
+  return `by ${size} towards the ${shift > 0 ? "rear" : "front"} sliding first`;
 }
 
 function inSign(balance: number): string {

@@ -7,6 +7,7 @@ import type { CarFigures } from "../change/figures.js";
 import { labelOf } from "../change/label.js";
 import type { Wheels } from "../load/wheels.js";
 import type { Margin } from "../statics/margins.js";
+import type { UnitSystem } from "../units.js";
 import { type Cell, type CellShift, cellsOf, shiftsOf } from "./cells.js";
 import { differenceOfSetUps } from "./difference.js";
 import { rearFirst } from "./feel.js";
@@ -59,12 +60,13 @@ interface Turn {
 /**
  * The plan worked out: what to do, when, what balance should do, and what to beware of.
  *
+ * @param system - the units of its sentences
  * @throws RangeError when the car of the plan cannot stand on its springs
  */
-export function sheetOf(plan: Plan): SheetRow[] {
+export function sheetOf(plan: Plan, system: UnitSystem = "metric"): SheetRow[] {
   const look = lookerFor(plan);
   const rows: SheetRow[] = [];
-  for (const step of plan.steps) rows.push(rowOf(plan, step, rows, look));
+  for (const step of plan.steps) rows.push(rowOf(plan, step, rows, look, system));
   return rows;
 }
 
@@ -92,6 +94,7 @@ function rowOf(
   step: PlanStep,
   before: readonly SheetRow[],
   look: (car: Car) => Look,
+  system: UnitSystem,
 ): SheetRow {
   const last = before.at(-1);
   const from = last?.car ?? plan.car;
@@ -107,12 +110,12 @@ function rowOf(
     lasts: cycleMinutes(minutes, roundsOf(plan)),
     ...turn,
     toDo,
-    labels: toDo.map((change) => labelOf(change, from)),
+    labels: toDo.map((change) => labelOf(change, from, system)),
     cells: shifts?.cells ?? [],
     ...(shifts && { phases: shifts.phases, moved: shifts.moved }),
     margins: look(turn.car).baseline.margins,
   };
-  return { ...row, warnings: warningsOf(row, plan, before) };
+  return { ...row, warnings: warningsOf(row, plan, before, system) };
 }
 
 function turnOf({ car }: Plan, step: PlanStep, before: Baseline): Turn {

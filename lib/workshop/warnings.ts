@@ -1,6 +1,8 @@
 import { type PhaseName, phaseNames } from "../balance/phases.js";
 import { parameters } from "../parameters.js";
+import { decimalsIn } from "../shown-range.js";
 import type { Margin } from "../statics/margins.js";
+import { format, type UnitSystem } from "../units.js";
 import { LEAST_FELT_SHIFT } from "./feel.js";
 import type { Plan } from "./plan.js";
 import type { SheetRow } from "./sheet.js";
@@ -23,10 +25,15 @@ export interface PlanWarning {
 type Row = Omit<SheetRow, "warnings">;
 
 /** What to beware of in one run of a plan. */
-export function warningsOf(row: Row, plan: Plan, before: readonly SheetRow[]): PlanWarning[] {
+export function warningsOf(
+  row: Row,
+  plan: Plan,
+  before: readonly SheetRow[],
+  system: UnitSystem,
+): PlanWarning[] {
   return [
     ...refused(row),
-    ...tooSmall(row, plan.leastFelt ?? LEAST_FELT_SHIFT),
+    ...tooSmall(row, plan.leastFelt ?? LEAST_FELT_SHIFT, system),
     ...brokenLimits(row.margins),
     ...towardsTheRear(row, plan.leastFelt ?? LEAST_FELT_SHIFT),
     ...severalChanges(row, plan, before.at(-1)),
@@ -39,11 +46,17 @@ function refused({ refused: sentence }: Row): PlanWarning[] {
   return sentence === undefined ? [] : [{ kind: "refused", sentence }];
 }
 
-function tooSmall({ step, phases, refused }: Row, least: number): PlanWarning[] {
+function tooSmall(
+  { step, phases, refused }: Row,
+  least: number,
+  system: UnitSystem,
+): PlanWarning[] {
   if (step.kind !== "change" || phases === undefined || refused !== undefined) return [];
   const most = Math.max(...phaseNames.map((name) => Math.abs(phases[name])));
   if (most >= least) return [];
-  const sentence = `It moves balance by at most ${most.toFixed(2)} m/s², less than the ${least.toFixed(2)} m/s² that is likely to be felt: make a larger change.`;
+  const told = (shift: number) =>
+    format("acceleration", shift, decimalsIn("acceleration", 2, system), system);
+  const sentence = `It moves balance by at most ${told(most)}, less than the ${told(least)} that is likely to be felt: make a larger change.`;
   return [{ kind: "too small to feel", sentence }];
 }
 

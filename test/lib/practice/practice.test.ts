@@ -79,7 +79,10 @@ describe("scores", () => {
     const phase = most(practice);
     const wrong = scoreReport(practice, { phase, balance: -2 * Math.sign(practice.shifts[phase]) });
     expect(wrong.score).toBe(0);
-    expect(wrong.reasons.at(-1)).toContain("there balance moved by");
+    expect(wrong.reasons.at(-1)).toMatch(/there balance moved by \d\.\d\d\u00a0m\/s² towards/);
+    const report = { phase, balance: -2 * Math.sign(practice.shifts[phase]) };
+    const [inUs] = scoreReport(practice, report, "us").reasons.slice(-1);
+    expect(inUs).toMatch(/there balance moved by \d\.\d{3}\u00a0g towards/);
     expect(scoreReport(practice, { balance: -2 }).reasons[0]).toMatch(/^Not said: Where/);
   });
 

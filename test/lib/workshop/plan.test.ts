@@ -171,7 +171,9 @@ describe("warnings", () => {
     const tiny = change({ lever: "toe", end: "front", by: (0.05 * Math.PI) / 180 });
     const [, row] = sheetOf(planOf({ kind: "baseline" }, tiny));
     expect(kindsOf(row)).toEqual(["too small to feel"]);
-    expect(row?.warnings[0]?.sentence).toContain("less than the 0.10 m/s²");
+    expect(row?.warnings[0]?.sentence).toContain("less than the 0.10\u00a0m/s²");
+    const [, inUs] = sheetOf(planOf({ kind: "baseline" }, tiny), "us");
+    expect(inUs?.warnings[0]?.sentence).toContain("less than the 0.010\u00a0g");
   });
 
   test("an event may set its own threshold", () => {

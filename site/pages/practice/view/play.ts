@@ -153,7 +153,7 @@ function scored(
 ): HTMLElement {
   const { units } = reader;
   const scores = {
-    report: scoreReport(practice, report),
+    report: scoreReport(practice, report, units),
     cause: scoreCause(practice, cause, units),
     next: scoreNext(practice, next, units),
   };

@@ -1,4 +1,5 @@
 import { type SheetRow, sheetOf } from "@rollbook/lib";
+import { reader } from "@rollbook/page";
 import type { Draft } from "./draft.js";
 
 /** The plan worked out, or why the model cannot. */
@@ -18,7 +19,7 @@ export function worked(day: Draft): Worked {
 
 function workOut(day: Draft): Worked {
   try {
-    return { rows: sheetOf(day) };
+    return { rows: sheetOf(day, reader.units) };
   } catch (error) {
     if (error instanceof RangeError) return { fault: error.message };
     throw error;
