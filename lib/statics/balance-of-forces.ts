@@ -40,7 +40,8 @@ export function weightsOf(car: Car): number[] {
  * The position in which all forces balance.
  *
  * Linear while the same wheels stand on the ground, so each round solves seven equations and then
- * moves one wheel that is on the wrong side of the road: off it, or back onto it.
+ * moves one wheel that is on the wrong side of the road: off it, or back onto it. Forces that only
+ * balance in a car lying over are no rest: there small angles say nothing.
  *
  * @throws RangeError when the car cannot stand on its springs
  */
@@ -58,11 +59,17 @@ export function restingPosition(
     );
     const wrong = worstMistake(elastics, inTheAir, position);
     if (!position.every(Number.isFinite)) break;
-    if (wrong === undefined) return position;
+    if (wrong === undefined && isUpright(position)) return position;
+    if (wrong === undefined) break;
     if (!inTheAir.delete(wrong)) inTheAir.add(wrong);
   }
   throw new RangeError(CANNOT_STAND);
 }
+
+const MOST_LEAN = 0.5; // rad, far beyond any car on its wheels and beyond small angles
+
+const isUpright = ([, pitch = 0, roll = 0]: readonly number[]): boolean =>
+  Math.abs(pitch) < MOST_LEAN && Math.abs(roll) < MOST_LEAN;
 
 /** The tyre that pulls hardest on the road, or is deepest in it without pushing, if there is one. */
 function worstMistake(

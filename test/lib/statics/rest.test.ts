@@ -181,6 +181,20 @@ describe("a car at rest", () => {
   });
 });
 
+describe("a car that cannot stand", () => {
+  const outside = { ...demoCar.body, leftOfCentre: demoCar.front.track };
+
+  it("is refused when its weight lies beside its wheels", () => {
+    expect(() => restOf({ ...demoCar, body: outside })).toThrow(/^The car cannot stand/);
+  });
+
+  it("is refused too when only a body lying over would be in balance", () => {
+    const { driver: _driver, fuel: _fuel, ...alone } = demoCar;
+    const below = { ...outside, height: 0.03 }; // under its roll axis: leaning holds it up, far out
+    expect(() => restOf({ ...alone, body: below })).toThrow(/^The car cannot stand/);
+  });
+});
+
 describe("putting a car back", () => {
   it("restores heights and cross weight exactly after any change", () => {
     const before = restOf(demoCar);
