@@ -1,6 +1,7 @@
-import { findPeak, findRoot } from "../solve.js";
+import { findPeak } from "../solve.js";
 import type { AxleInTurn } from "./axle-in-turn.js";
 import { axleSideForce } from "./axle-side-force.js";
+import { hardestTurn } from "./hardest-turn.js";
 
 /** The hardest turn an axle can hold, and the slopes found there, for a quick start next time. */
 export interface Capacity {
@@ -22,7 +23,6 @@ const SMALL_TURN = 1e-3; // m/s², for a difference
 const FAR = 0.05; // a step, m/s² or rad, after which slopes are looked at again
 const LONGEST_STEP = 0.05; // rad
 const WIDEST_ANGLE = 0.9; // rad
-const FASTEST_TURN = 100; // m/s²
 
 /** Somewhere to begin when nothing is known. */
 export const coldStart: Capacity = {
@@ -78,6 +78,6 @@ export function searchCapacity(axle: AxleInTurn): Capacity {
   const spare = (ay: number) => best(ay).value - axle.mass * ay;
   const cannot = { lateralAcceleration: 0, slipAngle: 0, curvature: 0, loadEffect: 0 };
   if (!(spare(0) > 0)) return cannot;
-  const lateralAcceleration = findRoot(spare, 0, FASTEST_TURN, 1e-9);
+  const lateralAcceleration = hardestTurn(spare, 1e-9);
   return { ...cannot, lateralAcceleration, slipAngle: best(lateralAcceleration).at };
 }

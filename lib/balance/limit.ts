@@ -4,6 +4,7 @@ import { distributeLoadTransfer } from "../load/distribution.js";
 import type { Axles } from "../load/wheels.js";
 import { findRoot } from "../solve.js";
 import { GRAVITY } from "../units.js";
+import { hardestTurn } from "./hardest-turn.js";
 
 /** Greatest side force of a tyre at a load, N from N. */
 export type Grip = (load: number) => number;
@@ -22,15 +23,13 @@ export interface LimitBalance {
   readonly tips: boolean;
 }
 
-const GREATEST = 100; // m/s², far above any tyre on a road
-
 /**
  * The limit of a car in a steady turn, from the grip that both tyres of each axle have at their
  * real loads.
  *
  * @param car - as for `distributeLoadTransfer`
  * @param grip - greatest side force of one tyre of each axle at a load
- * @throws RangeError as `distributeLoadTransfer`
+ * @throws RangeError as `distributeLoadTransfer`, and when an axle would hold a turn of 100 m/s²
  */
 export function limitBalance(car: CarInRoll, grip: Axles<Grip>): LimitBalance {
   const axle = { front: axleLimit(car, grip, "front"), rear: axleLimit(car, grip, "rear") };
@@ -61,7 +60,7 @@ function axleLimit(car: CarInRoll, grip: Axles<Grip>, end: "front" | "rear"): nu
   const mass = axleLoads({ ...car, longitudinalTransfer: 0 })[end] / GRAVITY;
   const left = (ay: number) => axleGrip(car, grip[end], end, ay) - mass * ay;
   requireInRange(`${end} grip`, left(0), 0, Infinity, "N");
-  return findRoot(left, 0, GREATEST, 1e-10);
+  return hardestTurn(left, 1e-10);
 }
 
 /** Lateral acceleration at which the second inside wheel leaves the ground, m/s². */

@@ -1,10 +1,8 @@
 import { requireInRange } from "../check.js";
 import { lateralLoadTransfer } from "../load/transfer.js";
-import { findRoot } from "../solve.js";
 import { GRAVITY } from "../units.js";
+import { hardestTurn } from "./hardest-turn.js";
 import type { Grip } from "./limit.js";
-
-const GREATEST = 100; // m/s², far above any tyre on a road
 
 /** Two equal tyres that hold a mass in a turn by themselves. */
 export interface PairInTurn {
@@ -30,7 +28,7 @@ export interface PairLimit {
  * Lateral acceleration at which two tyres need all their grip to hold their mass.
  *
  * @param grip - greatest side force of one tyre, N, at a load, N
- * @throws RangeError when a number is outside its range
+ * @throws RangeError when a number is outside its range, and when the pair would hold 100 m/s²
  */
 export function pairLimit(grip: Grip, pair: PairInTurn): PairLimit {
   requireInRange("mass", pair.mass, 1, 1e5, "kg");
@@ -41,7 +39,7 @@ export function pairLimit(grip: Grip, pair: PairInTurn): PairLimit {
     const moved = Math.min(meanLoad, transferAt(ay));
     return grip(meanLoad + moved) + grip(meanLoad - moved) - pair.mass * ay;
   };
-  const slides = findRoot(spare, 0, GREATEST, 1e-10);
+  const slides = hardestTurn(spare, 1e-10);
   const lifts = transferAt(slides) > meanLoad;
   const lateralAcceleration = lifts ? (slides * meanLoad) / transferAt(slides) : slides;
   return { lateralAcceleration, transfer: transferAt(lateralAcceleration), lifts };

@@ -52,3 +52,7 @@ test("20 m/s round 50 m asks for 8 m/s²", () => {
   expect(cornerSpeed(8, 50)).toBeCloseTo(20, 12); // by hand: √400
   expect(() => cornerSpeed(-1, 50)).toThrow(RangeError);
 });
+
+test("grip that no tyre has is refused in words about the car", () => {
+  expect(() => pairLimit((load) => 11 * load, pair)).toThrow(/more than 100 m\/s²/); // by hand: 11 g = 107.9 m/s²
+});
