@@ -7,7 +7,7 @@ import type { Change } from "../change/change.js";
 import { baselineOf, effectOf } from "../change/effect.js";
 import { requireInRange } from "../check.js";
 import { cellsOf } from "../workshop/cells.js";
-import { MARGIN_PER_POINT, pointsFelt } from "../workshop/feel.js";
+import { LEAST_FELT_SHIFT, MARGIN_PER_POINT, pointsFelt } from "../workshop/feel.js";
 import { candidatesFor } from "../workshop/propose.js";
 import type { DriverInput, Report } from "../workshop/report.js";
 import type { PhaseShifts } from "../workshop/sheet.js";
@@ -41,9 +41,9 @@ export const practiceCorner: VenueCorner = {
 const LARGEST_SEED = 2 ** 31 - 1;
 
 /**
- * The puzzle of a seed: one change that is large enough to feel and inside all limits.
+ * The puzzle of a seed: one change that can be felt in this corner and is inside all limits.
  *
- * @throws RangeError when the seed is not a whole number from 0, or the car has nothing to adjust
+ * @throws RangeError when the seed is not a whole number from 0, or no change of the car can be felt
  */
 export function practiceFrom(
   seed: number,
@@ -53,17 +53,30 @@ export function practiceFrom(
   requireInRange("seed", seed, 0, LARGEST_SEED);
   if (!Number.isInteger(seed)) throw new RangeError(`seed is ${seed} but must be a whole number.`);
   const random = randomFrom(seed);
-  const candidates = candidatesFor(car, car, corner.speed).map(({ change }) => change);
-  const lever = pick([...new Set(candidates.map((change) => change.lever))], random);
-  const hidden = pick(
-    candidates.filter((change) => change.lever === lever),
+  let left = candidatesFor(car, car, corner.speed).map(({ change }) => change);
+  for (;;) {
+    const hidden = pickByLever(left, random);
+    if (hidden === undefined) break;
+    const changed = carWith(hidden, car, car);
+    const shifts = shiftsIn(corner, car, changed, car);
+    if (canBeFelt(shifts)) return { seed, corner, car, hidden, changed, shifts };
+    left = left.filter((change) => change !== hidden);
+  }
+  throw new RangeError("Nothing that can be felt in this corner can be changed on this car.");
+}
+
+/** Each lever is as likely as any other, however many ways it can be moved. */
+function pickByLever(changes: readonly Change[], random: () => number): Change | undefined {
+  const lever = pick([...new Set(changes.map((change) => change.lever))], random);
+  return pick(
+    changes.filter((change) => change.lever === lever),
     random,
   );
-  if (hidden === undefined)
-    throw new RangeError("Nothing that can be felt can be changed on this car.");
-  const changed = carWith(hidden, car, car);
-  return { seed, corner, car, hidden, changed, shifts: shiftsIn(corner, car, changed, car) };
 }
+
+/** What moves balance on a level road may do little in a corner that is banked, bumpy or slow. */
+const canBeFelt = (shifts: PhaseShifts): boolean =>
+  phaseNames.some((name) => Math.abs(shifts[name]) >= LEAST_FELT_SHIFT);
 
 /** The car with a change made and the seats put back where they can do it. */
 export function carWith(change: Change, car: Car, measured: Car): Car {

@@ -13,6 +13,7 @@ import {
 } from "../../../lib/practice/practice.js";
 import { scoreCause, scoreNext, scoreReport } from "../../../lib/practice/score.js";
 import { marginsOf } from "../../../lib/statics/margins.js";
+import { LEAST_FELT_SHIFT } from "../../../lib/workshop/feel.js";
 import { testedChanges } from "../../../lib/workshop/single.js";
 
 vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
@@ -33,8 +34,16 @@ describe("a puzzle", () => {
   test("hides one change that is felt and breaks no limit", () => {
     for (const practice of practices) {
       expect(testedChanges(demoCar, practice.changed, demoCar)).toHaveLength(1);
-      expect(Math.abs(practice.shifts[most(practice)])).toBeGreaterThan(0.08);
+      expect(Math.abs(practice.shifts[most(practice)])).toBeGreaterThanOrEqual(LEAST_FELT_SHIFT);
       expect(marginsOf(practice.changed, demoCar).every(({ margin }) => margin >= 0)).toBe(true);
+    }
+  });
+
+  test("is felt in the very corner, where a level road would have made more of it", () => {
+    const falling = { ...practiceCorner, speed: 18, camber: -0.15, grade: -0.1 };
+    for (const seed of seeds.slice(0, 8)) {
+      const practice = practiceFrom(seed, falling);
+      expect(Math.abs(practice.shifts[most(practice)])).toBeGreaterThanOrEqual(LEAST_FELT_SHIFT);
     }
   });
 
