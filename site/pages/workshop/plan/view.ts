@@ -7,6 +7,7 @@ import { button } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
 import { say } from "../parts/notice.js";
 import { refill } from "../parts/refill.js";
+import { views } from "../route.js";
 import { words } from "../words.js";
 import { candidates } from "./candidates.js";
 import { dayChooser } from "./day-chooser.js";
@@ -16,6 +17,18 @@ import { type Sequence, sequence } from "./sequence.js";
 import { venueEditor } from "./venue.js";
 
 const { plan } = words;
+
+/** What an instructor reads who has no day open: what the buttons give, and what the views are for. */
+function firstLook(): HTMLElement[] {
+  const whatFor = views.map((name) =>
+    element("li", {}, element("b", {}, words.views[name]), ` ${words.about[name]}`),
+  );
+  return [
+    element("p", {}, plan.exampleGives),
+    element("p", {}, plan.newDayGives),
+    element("ol", {}, ...whatFor),
+  ];
+}
 
 /** Fills the plan's section; gives back what shows it anew. */
 export function planView(section: HTMLElement): () => void {
@@ -28,7 +41,7 @@ export function planView(section: HTMLElement): () => void {
     const day = theDay();
     const chooser = dayChooser(show);
     runs = day && sequence();
-    const parts = day === undefined || runs === undefined ? [] : dayParts(runs);
+    const parts = runs === undefined ? firstLook() : dayParts(runs);
     refill(section, element("h2", { tabindex: -1 }, words.views.plan), chooser, ...parts);
     follow();
     runs?.update("shape");

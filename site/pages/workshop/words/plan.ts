@@ -5,6 +5,10 @@ export const plan = {
   choose: "Choose …",
   newDay: "Start a new day",
   example: "Open the example day",
+  exampleGives:
+    "The example day is invented and whole: planned, driven, reported and talked over. Look around in it; nothing you do there touches a day of your own.",
+  newDayGives:
+    "A new day begins with your car, your corners and your drivers. A sequence of single changes is proposed, large enough to feel and inside the limits, and you change it as you like.",
   exampleOpen: "The example day is open: everything in it is invented.",
   dayOpened: (name: string) => `${name} is open.`,
   carMissing: "The car of that day is not in this log: take in the file of the device that has it.",
