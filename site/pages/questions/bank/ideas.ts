@@ -28,6 +28,7 @@ const axleLimits = at("03-distribution-between-axles", "axle-limits");
 const wheelLift = at("03-distribution-between-axles", "wheel-lift");
 const raise = at("04-roll-centre", "raise");
 const construct = at("04-roll-centre", "construct");
+const leanAndGrip = at("04-roll-centre", "lean-and-grip");
 const gripAgainstPressure = at("05-tyre-pressure", "grip-against-pressure");
 const fiveChanges = at("05-tyre-pressure", "five-changes");
 const loadArrives = at("07-how-fast-the-load-arrives", "load-arrives");
@@ -122,9 +123,9 @@ const allIdeas = {
   },
   "more-camber-grips": {
     belief: "More camber is always more grip.",
-    sight: construct(
-      { roll: "most" },
-      "What counts is the lean against the road, and it has two sides.",
+    sight: leanAndGrip(
+      { camber: "least", lateralAcceleration: "2" },
+      "The most camber, in a gentle turn: the tyre stands beyond its top.",
     ),
   },
   "roll-centre-removes": {
