@@ -7,6 +7,7 @@ import { reader, spell } from "../reader.js";
 import { type FigureSpec, type Inputs, type Panel, startValues, type ValuesOf } from "../spec.js";
 import { setAttributes } from "../svg-element.js";
 import { words } from "../words.js";
+import { announcer } from "./announce.js";
 import { element, placeOf } from "./element.js";
 import { linkFigure } from "./figure-link.js";
 import { isFiled, whenFiled } from "./filed.js";
@@ -89,7 +90,14 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   const numbers = numbersFold(words.numbersOf(spell(spec.title)));
   const tables = () => spec.panels.flatMap((panel) => tablesOf(panel, panel.draw(values)));
 
-  function redraw(): void {
+  const aloud = announcer();
+  const show = (sentence: string): string => {
+    says.textContent = sentence;
+    return sentence;
+  };
+
+  /** Answers what the figure says now. */
+  function redraw(): string {
     follow(values);
     try {
       const drawn = stage.map(({ draw }) => draw(values));
@@ -98,11 +106,10 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
       stage.forEach(({ layers, layout }, index) => {
         paint(layers, drawn[index] ?? [], layout);
       });
-      if (says) says.textContent = spell(sentence);
+      return show(spell(sentence));
     } catch (error) {
       numbers.show(() => []);
-      if (says)
-        says.textContent = words.notDrawn(error instanceof Error ? error.message : String(error));
+      return show(words.notDrawn(error instanceof Error ? error.message : String(error)));
     }
   }
 
@@ -110,7 +117,7 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   for (const [key, parameter] of Object.entries(spec.inputs)) {
     const made = slider(`${spec.id}-${key}`, parameter, (value) => {
       values = { ...values, [key]: value };
-      redraw();
+      aloud.say(redraw());
     });
     sliders.set(key, made);
   }
@@ -121,7 +128,7 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   }
   function take(wanted: Readonly<Record<string, number>>): void {
     stand(wanted);
-    redraw();
+    aloud.say(redraw());
   }
 
   if (sliders.size > 0) {
@@ -129,8 +136,7 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
     const back = element("button", { type: "button", class: "reset" }, words.reset);
     back.addEventListener("click", () => take({}));
     const controls = element("fieldset", { class: "controls" }, ...rows, back);
-    says.setAttribute("aria-live", "polite");
-    place.append(controls);
+    place.append(controls, aloud.node);
     if (spec.after) lockUntilFiled(place, controls, spec.after);
     follow = linkFigure(spec, place, controls, take);
   }

@@ -6,6 +6,7 @@ export { tablesOf } from "../numbers.js";
 export { format, reader, spell } from "../reader.js";
 export { type Chart, type Drawing, type Panel, startValues } from "../spec.js";
 export { words } from "../words.js";
+export { announcer } from "./announce.js";
 export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";
 export { chosenCar, type Garage, garage, keepGarage } from "./garage.js";

@@ -1,4 +1,5 @@
 import {
+  announcer,
   element,
   livePicture,
   type Mark,
@@ -58,22 +59,27 @@ function newestOnly(call: (values: Values) => Promise<void>): (values: Values) =
 
 /** A figure of edited cells: its sliders are the page's, its marks and sentence come from the sandbox. */
 export function liveFigure(id: string, spec: FigureOutput, draw: Draw): HTMLElement {
-  const says = element("p", { class: "says", "aria-live": "polite" });
+  const says = element("p", { class: "says" });
   const tell = (sentence: string) => {
     says.before(element("p", { class: "fault", role: "alert" }, sentence));
   };
   const pictures = spec.panels.map((panel) =>
     livePicture({ ...panel, ...marksThemselves }, spec.title, tell),
   );
+  const aloud = announcer();
+  const say = (sentence: string) => {
+    if (says.textContent !== "") aloud.say(sentence); // the first is read where it stands
+    says.textContent = sentence;
+  };
   const numbers = numbersFold(pageWords.numbersOf(spell(spec.title)));
   const redraw = newestOnly(async (values) => {
     const drawn = await draw(values);
-    if (typeof drawn === "string") says.textContent = pageWords.notDrawn(drawn);
+    if (typeof drawn === "string") say(pageWords.notDrawn(drawn));
     else if (drawn.kind === "drawn") {
       pictures.forEach(({ paint }, index) => {
         paint(drawn.panels[index] ?? []);
       });
-      says.textContent = spell(drawn.says);
+      say(spell(drawn.says));
       numbers.show(() =>
         spec.panels.flatMap((panel, index) =>
           tablesOf({ ...panel, ...marksThemselves }, drawn.panels[index] ?? []),
@@ -89,5 +95,6 @@ export function liveFigure(id: string, spec: FigureOutput, draw: Draw): HTMLElem
     says,
     ...controls(id, spec.inputs, redraw),
     numbers.fold,
+    aloud.node,
   );
 }

@@ -149,3 +149,32 @@ describe.each(chapters)("figures of %s", (chapter) => {
     expect(foreign).toEqual([]);
   });
 });
+
+describe("who listens to a figure", () => {
+  it("hears its sentence once, when the slider stands still, and does not come upon it again", async () => {
+    const { page } = await open("01-load-transfer");
+    const aloud = page.locator("#turn-and-tip .aloud");
+    const said = () => aloud.textContent();
+    expect(await said()).toBe("");
+    await page.locator("#turn-and-tip-track-range").focus();
+    const heard = await page.evaluate(() => {
+      const texts: string[] = [];
+      const region = document.querySelector("#turn-and-tip .aloud");
+      if (!region) return texts;
+      new MutationObserver(() => {
+        if (region.textContent) texts.push(region.textContent);
+      }).observe(region, { childList: true });
+      return Object.assign(window, { texts }).texts;
+    });
+    expect(heard).toEqual([]);
+    for (let press = 0; press < 8; press += 1) await page.keyboard.press("ArrowRight");
+    const sentence = await page.locator("#turn-and-tip .says").textContent();
+    await page.waitForFunction(() => (window as unknown as { texts: string[] }).texts.length > 0);
+    expect(await page.evaluate(() => (window as unknown as { texts: string[] }).texts)).toEqual([
+      sentence,
+    ]);
+    await page.waitForFunction(
+      () => document.querySelector("#turn-and-tip .aloud")?.textContent === "",
+    );
+  });
+});
