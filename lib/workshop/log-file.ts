@@ -1,3 +1,4 @@
+import { readJson } from "../car/file/json.js";
 import { readEntry } from "./entry-file.js";
 import type { Log, LogEntry } from "./log.js";
 import { mergeLogs } from "./merge.js";
@@ -31,11 +32,8 @@ export function formatLog({ entries }: Log): string {
 export function readLog(text: string): ReadLog {
   if (text.length > LONGEST_FILE)
     return refused(`The file is longer than ${LONGEST_FILE} characters.`);
-  try {
-    return logFromJson(JSON.parse(text));
-  } catch (error) {
-    return refused(`The file is not JSON: ${error instanceof Error ? error.message : error}.`);
-  }
+  const { json, fault } = readJson(text);
+  return fault === undefined ? logFromJson(json) : refused(fault);
 }
 
 /** Reads a log from parsed JSON, as `readLog`. */

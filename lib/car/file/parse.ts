@@ -1,6 +1,7 @@
 import type { Car } from "../car.js";
 import { carShape } from "./car-shape.js";
 import { inconsistenciesOf } from "./consistency.js";
+import { readJson } from "./json.js";
 import { withLinkageGeometry } from "./linkage-geometry.js";
 import { CAR_FILE_VERSION, migrate } from "./migrate.js";
 import { unknownFieldsOf } from "./unknown-fields.js";
@@ -25,13 +26,8 @@ const faultsOfCar = validatorOf(carShape);
 export function parseCar(text: string): ReadCar {
   if (text.length > LONGEST_FILE)
     return { faults: [`The file is longer than ${LONGEST_FILE} characters.`] };
-  let json: unknown;
-  try {
-    json = JSON.parse(text);
-  } catch (error) {
-    return { faults: [`The file is not JSON: ${error instanceof Error ? error.message : error}.`] };
-  }
-  return carFromJson(json);
+  const { json, fault } = readJson(text);
+  return fault === undefined ? carFromJson(json) : { faults: [fault] };
 }
 
 /** Reads a car from parsed JSON, as `parseCar`. */

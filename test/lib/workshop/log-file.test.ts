@@ -73,6 +73,12 @@ function spotsOf(value: unknown): Spot[] {
 /** Wrong wherever a field of a log may stand. */
 const nonsense = fc.constantFrom<unknown>(null, true, false, [null], [[]]);
 
+test("a zero is read without its sign, which writing it would lose", () => {
+  const signed = formatLog(exampleLog).replace(/: 0([,\n])/, ": -0$1");
+  expect(signed).toContain(": -0");
+  expect(readLog(signed).log).toEqual(exampleLog);
+});
+
 describe("ten thousand corrupted logs", () => {
   const spots = spotsOf(short).length;
 

@@ -134,6 +134,7 @@ test("a linkage sets the geometry, and says so when the file said otherwise", ()
 test.each([
   ["", /^The file is not JSON: /],
   ["{", /^The file is not JSON: /],
+  ['{"shade": 1e999}', /^shade is larger than any number that can be kept\.$/],
   ["[1, 2]", /^The file must be one JSON object/],
   ["null", /^The file must be one JSON object/],
   ["7", /^The file must be one JSON object/],
