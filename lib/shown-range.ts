@@ -1,5 +1,5 @@
 import type { Parameter } from "./parameters.js";
-import { type Quantity, quantities, toShown, type UnitSystem } from "./units.js";
+import { format, type Quantity, quantities, toShown, type UnitSystem } from "./units.js";
 
 /** What a slider shows: numbers in the shown unit. */
 export interface ShownRange {
@@ -31,6 +31,18 @@ export function decimalsIn(quantity: Quantity, decimals: number, system: UnitSys
   return Math.max(0, decimals + Math.round(Math.log10(size / metric.size)));
 }
 
+/** An SI value as text in the shown unit, with about as many telling digits as `decimals` gives in metric. */
+export const formatAlike = (
+  quantity: Quantity,
+  value: number,
+  decimals: number,
+  system: UnitSystem,
+): string => format(quantity, value, decimalsIn(quantity, decimals, system), system);
+
+/** Digits after the point that tell two neighbouring multiples of a step apart; the step above 0. */
+export const decimalsOfStep = (step: number): number =>
+  Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+
 /**
  * Range and step of a parameter in the shown unit, its step round in that unit.
  *
@@ -45,7 +57,7 @@ export function shownRange(parameter: Parameter, system: UnitSystem): ShownRange
   const { metric, us } = quantities[quantity];
   if (system === "metric" || us.size === metric.size) return { min, max, step, decimals };
   const round = roundStep(step);
-  const digits = Math.max(0, Math.min(6, Math.ceil(-Math.log10(round))));
+  const digits = Math.min(6, decimalsOfStep(round));
   return {
     min: tidy(Math.ceil(min / round - 1e-9) * round),
     max: tidy(Math.floor(max / round + 1e-9) * round),

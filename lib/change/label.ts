@@ -1,7 +1,7 @@
 import type { Car } from "../car/car.js";
 import { type Parameter, parameters } from "../parameters.js";
-import { decimalsIn } from "../shown-range.js";
-import { format, type UnitSystem } from "../units.js";
+import { formatAlike } from "../shown-range.js";
+import type { UnitSystem } from "../units.js";
 import { type Change, isEndChange } from "./change.js";
 import { carLenses, endLenses } from "./levers.js";
 
@@ -28,5 +28,5 @@ function wordsOf(change: Change, car: Car): { where: string; row: Parameter; bef
 }
 
 function shown({ quantity, decimals }: Parameter, value: number, system: UnitSystem): string {
-  return format(quantity, value, decimalsIn(quantity, decimals, system), system);
+  return formatAlike(quantity, value, decimals, system);
 }

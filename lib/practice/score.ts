@@ -3,9 +3,9 @@ import { canApply } from "../change/apply.js";
 import type { Change } from "../change/change.js";
 import { labelOf } from "../change/label.js";
 import { sameWay } from "../diagnosis/tried.js";
-import { decimalsIn } from "../shown-range.js";
+import { formatAlike } from "../shown-range.js";
 import { marginsOf } from "../statics/margins.js";
-import { format, type UnitSystem } from "../units.js";
+import type { UnitSystem } from "../units.js";
 import { LEAST_FELT_SHIFT } from "../workshop/feel.js";
 import { whatIsMissing } from "../workshop/missing.js";
 import type { Report } from "../workshop/report.js";
@@ -116,12 +116,7 @@ function differsMost(a: PhaseShifts, b: PhaseShifts): PhaseName {
 
 function inWords(shift: number, system: UnitSystem): string {
   if (Math.abs(shift) < 0.005) return "by nothing";
-  const size = format(
-    "acceleration",
-    Math.abs(shift),
-    decimalsIn("acceleration", 2, system),
-    system,
-  );
+  const size = formatAlike("acceleration", Math.abs(shift), 2, system);
   return `by ${size} towards the ${shift > 0 ? "rear" : "front"} sliding first`;
 }
 

@@ -1,8 +1,8 @@
 import { type PhaseName, phaseNames } from "../balance/phases.js";
 import { parameters } from "../parameters.js";
-import { decimalsIn } from "../shown-range.js";
+import { formatAlike } from "../shown-range.js";
 import type { Margin } from "../statics/margins.js";
-import { format, type UnitSystem } from "../units.js";
+import type { UnitSystem } from "../units.js";
 import { LEAST_FELT_SHIFT } from "./feel.js";
 import type { Plan } from "./plan.js";
 import type { SheetRow } from "./sheet.js";
@@ -54,8 +54,7 @@ function tooSmall(
   if (step.kind !== "change" || phases === undefined || refused !== undefined) return [];
   const most = Math.max(...phaseNames.map((name) => Math.abs(phases[name])));
   if (most >= least) return [];
-  const told = (shift: number) =>
-    format("acceleration", shift, decimalsIn("acceleration", 2, system), system);
+  const told = (shift: number) => formatAlike("acceleration", shift, 2, system);
   const sentence = `It moves balance by at most ${told(most)}, less than the ${told(least)} that is likely to be felt: make a larger change.`;
   return [{ kind: "too small to feel", sentence }];
 }

@@ -33,15 +33,17 @@ function calmStep(width: number): number {
   return lead * power;
 }
 
+/** SI value of a number in the shown unit, freed of the dust that steps leave. */
+const siOf = (quantity: Quantity, shown: number): number =>
+  fromShown(quantity, Number(shown.toPrecision(12)), reader.units);
+
 /** Calm numbers along an axis, four to eleven of them, SI. */
 export function calmPlaces(quantity: Quantity, domain: Interval): number[] {
   const [from, to] = domain.map((end) => toShown(quantity, end, reader.units)) as [number, number];
   const step = calmStep(Math.abs(to - from));
   const first = Math.ceil(Math.min(from, to) / step - slack);
   const last = Math.floor(Math.max(from, to) / step + slack);
-  return Array.from({ length: last - first + 1 }, (_, i) =>
-    fromShown(quantity, Number(((first + i) * step).toPrecision(12)), reader.units),
-  );
+  return Array.from({ length: last - first + 1 }, (_, i) => siOf(quantity, (first + i) * step));
 }
 
 /**
@@ -59,7 +61,5 @@ export function span(from: number, to: number, quantity: Quantity = "ratio"): In
   const step = calmStep(high - low > 1e-6 * size ? high - low : size);
   const least = Math.floor(low / step + slack);
   const most = Math.max(Math.ceil(high / step - slack), least + 1);
-  const si = (count: number) =>
-    fromShown(quantity, Number((count * step).toPrecision(12)), reader.units);
-  return [si(least), si(most)];
+  return [siOf(quantity, least * step), siOf(quantity, most * step)];
 }

@@ -1,4 +1,4 @@
-import { toShown } from "@rollbook/lib";
+import { decimalsOfStep, toShown } from "@rollbook/lib";
 import { calmPlaces } from "./domain.js";
 import type { AreaMark, DotMark, LineMark, Mark, Point, Tone } from "./marks.js";
 import type { Table } from "./numbers.js";
@@ -8,10 +8,10 @@ import { words } from "./words.js";
 
 const none = "–";
 
-/** Digits after the point that tell steps of such a width apart. */
+/** Digits after the point that tell the ends of a step along an axis apart. */
 function decimalsOf({ quantity }: Axis, [from, to]: Interval): number {
   const step = Math.abs(toShown(quantity, to) - toShown(quantity, from));
-  return Math.min(4, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)));
+  return Math.min(4, decimalsOfStep(step));
 }
 
 const hundredth = ([from, to]: Interval): Interval => [from, from + (to - from) / 100];

@@ -1,11 +1,4 @@
-import {
-  type Car,
-  decimalsIn,
-  demoCar,
-  format as formatIn,
-  type Quantity,
-  type UnitSystem,
-} from "@rollbook/lib";
+import { type Car, demoCar, formatAlike, type Quantity, type UnitSystem } from "@rollbook/lib";
 
 /** For whom the cells work: in the kernel the workbook's own car in metric units, in a page the reader's. */
 interface Reader {
@@ -22,8 +15,7 @@ export function currentCar(): Car {
 
 /** An SI value in the reader's unit, with about as many telling digits as `decimals` gives in metric. */
 export function format(quantity: Quantity, value: number, decimals: number): string {
-  const { units } = reader;
-  return formatIn(quantity, value, decimalsIn(quantity, decimals, units), units);
+  return formatAlike(quantity, value, decimals, reader.units);
 }
 
 /** Tyre or tire, by the units that the reader chose. */

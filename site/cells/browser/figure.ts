@@ -18,7 +18,7 @@ import { type Slider, slider } from "./slider.js";
 interface Stage<Values> {
   readonly layers: { clipped: Element; free: Element };
   readonly layout: Layout;
-  readonly draw: (values: Values) => readonly Mark[];
+  readonly panel: Panel<Values>;
 }
 
 function stages<Values>(place: Element, panels: readonly Panel<Values>[]): Stage<Values>[] {
@@ -27,7 +27,7 @@ function stages<Values>(place: Element, panels: readonly Panel<Values>[]): Stage
     const clipped = pictures[index]?.querySelector("[data-layer=clipped]");
     const free = pictures[index]?.querySelector("[data-layer=free]");
     if (!clipped || !free) return [];
-    return [{ layers: { clipped, free }, layout: layoutOf(panel), draw: panel.draw }];
+    return [{ layers: { clipped, free }, layout: layoutOf(panel), panel }];
   });
 }
 
@@ -88,7 +88,9 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   let follow: (values: ValuesOf<I>) => void = () => {};
 
   const numbers = numbersFold(words.numbersOf(spell(spec.title)));
-  const tables = () => spec.panels.flatMap((panel) => tablesOf(panel, panel.draw(values)));
+  const drawNow = () => stage.map(({ panel }) => panel.draw(values));
+  const tables = (drawn: readonly (readonly Mark[])[]) =>
+    stage.flatMap(({ panel }, index) => tablesOf(panel, drawn[index] ?? []));
 
   const aloud = announcer();
   const show = (sentence: string): string => {
@@ -100,9 +102,9 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   function redraw(): string {
     follow(values);
     try {
-      const drawn = stage.map(({ draw }) => draw(values));
+      const drawn = drawNow();
       const sentence = spec.says(values);
-      numbers.show(tables);
+      numbers.show(() => tables(drawn));
       stage.forEach(({ layers, layout }, index) => {
         paint(layers, drawn[index] ?? [], layout);
       });
@@ -142,8 +144,9 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   }
   place.append(numbers.fold);
   stand({});
-  numbers.show(tables);
-  if (isKernels()) follow(values);
-  else redraw();
+  if (isKernels()) {
+    follow(values);
+    numbers.show(() => tables(drawNow()));
+  } else redraw();
   place.dataset.live = "";
 }

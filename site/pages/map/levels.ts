@@ -17,10 +17,6 @@ export function levelsBetween(from: number, to: number, step: number): number[] 
   );
 }
 
-/** Digits after the point that tell two neighbouring multiples of a step apart. */
-export const decimalsOf = (step: number): number =>
-  Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-
 /** Least and greatest of many numbers. */
 export function rangeOf(numbers: ArrayLike<number>): { least: number; most: number } {
   let [least, greatest] = [Infinity, -Infinity];

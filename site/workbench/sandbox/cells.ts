@@ -10,10 +10,7 @@ import type {
   WorkedSpec,
 } from "../../cells/spec.js";
 
-export { span, upTo } from "../../cells/domain.js";
-export { area, arrow, curve, dot, label, line } from "../../cells/marks.js";
-export { currentCar, format } from "../../cells/reader.js";
-export { from } from "../../cells/spec.js";
+export * from "../../cells/alike.js";
 
 interface Drawn {
   readonly panels: readonly (readonly Mark[])[];

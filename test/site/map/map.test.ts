@@ -4,10 +4,11 @@ import { demoCar } from "../../../lib/car/demo-car.js";
 import { type MapAxis, mapAxesOf } from "../../../lib/map/map-axis.js";
 import { readMap } from "../../../lib/map/map-reading.js";
 import { setUpMap } from "../../../lib/map/set-up-map.js";
+import { decimalsOfStep } from "../../../lib/shown-range.js";
 import { format } from "../../../lib/units.js";
 import { contourLines } from "../../../site/pages/map/contours.js";
 import { details, pace } from "../../../site/pages/map/detail.js";
-import { decimalsOf, levelsBetween, roundStep } from "../../../site/pages/map/levels.js";
+import { levelsBetween, roundStep } from "../../../site/pages/map/levels.js";
 import { linkToMap, mapFromLink } from "../../../site/pages/map/link.js";
 import { mapOf } from "../../../site/pages/map/map-of.js";
 import { scalesOf } from "../../../site/pages/map/scales.js";
@@ -180,7 +181,7 @@ describe("levels", () => {
   });
 
   test("have as many decimals as tell them apart", () => {
-    expect([0.05, 0.2, 1, 20].map(decimalsOf)).toEqual([2, 1, 0, 0]);
+    expect([0.05, 0.2, 1, 20].map(decimalsOfStep)).toEqual([2, 1, 0, 0]);
   });
 });
 

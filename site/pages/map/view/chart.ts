@@ -1,5 +1,6 @@
 import {
   decimalsIn,
+  decimalsOfStep,
   formatNumber,
   type MapAxis,
   parameters,
@@ -10,7 +11,7 @@ import {
 } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
 import { type Contour, contourLines, type Frame } from "../contours.js";
-import { decimalsOf, levelsBetween, rangeOf } from "../levels.js";
+import { levelsBetween, rangeOf } from "../levels.js";
 import type { Scales } from "../scales.js";
 import { ticksOf } from "../ticks.js";
 import { words } from "../words.js";
@@ -183,7 +184,7 @@ interface Label extends Point {
 function labelOf({ level, label }: Contour, step: number, signed: boolean): Label | undefined {
   if (!label) return undefined;
   const shown = (value: number) => toShown("acceleration", value, reader.units);
-  const number = formatNumber(shown(level), decimalsOf(shown(step)));
+  const number = formatNumber(shown(level), decimalsOfStep(shown(step)));
   const text = signed && level > 0 ? `+${number}` : number;
   return { ...label, text, kind: signed ? "of-balance" : "of-grip" };
 }

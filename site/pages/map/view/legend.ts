@@ -1,5 +1,5 @@
+import { decimalsOfStep } from "@rollbook/lib";
 import { element, format, spell } from "@rollbook/page";
-import { decimalsOf } from "../levels.js";
 import type { Scales } from "../scales.js";
 import { words } from "../words.js";
 import { svg } from "./svg.js";
@@ -34,7 +34,7 @@ export function legend() {
     node,
     show({ balance: between, grip: turns, deepest }: Scales, limited: boolean): void {
       const text = (value: number, step: number) =>
-        format("acceleration", value, Math.max(2, decimalsOf(step)));
+        format("acceleration", value, Math.max(2, decimalsOfStep(step)));
       balance.textContent = words.solid(text(between, between));
       grip.textContent = words.dashed(text(turns, turns));
       deepOver.textContent = words.oversteer(text(deepest, between));

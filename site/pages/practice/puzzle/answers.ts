@@ -4,9 +4,8 @@ import {
   type Change,
   candidatesFor,
   carLenses,
-  decimalsIn,
   endLenses,
-  format,
+  formatAlike,
   isEndChange,
   type LeverPlace,
   leverPlaces,
@@ -74,11 +73,6 @@ export function placeLabel(change: Change): string {
 /** By how much, such as "+5 N/mm": what it is now would tell what was hidden. */
 export function stepLabel(change: Change, system: UnitSystem): string {
   const { quantity, decimals } = rowOf(change);
-  const size = format(
-    quantity,
-    Math.abs(change.by),
-    decimalsIn(quantity, decimals, system),
-    system,
-  );
+  const size = formatAlike(quantity, Math.abs(change.by), decimals, system);
   return `${change.by < 0 ? MINUS : "+"}${size}`;
 }

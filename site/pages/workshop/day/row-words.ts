@@ -2,9 +2,8 @@ import {
   type Car,
   type Change,
   carLenses,
-  decimalsIn,
   endLenses,
-  format,
+  formatAlike,
   isEndChange,
   labelOf,
   type Margin,
@@ -53,5 +52,5 @@ export function tightest(margins: readonly Margin[]): Margin[] {
 /** A distance to a limit in the reader's unit, without sign. */
 export function marginAmount({ parameter, margin }: Margin, system: UnitSystem): string {
   const { quantity, decimals } = parameters[parameter];
-  return format(quantity, Math.abs(margin), decimalsIn(quantity, decimals + 1, system), system);
+  return formatAlike(quantity, Math.abs(margin), decimals + 1, system);
 }

@@ -2,8 +2,7 @@ import {
   adjusterOf,
   type Car,
   type Change,
-  decimalsIn,
-  format,
+  formatAlike,
   type PlanStep,
   possibleChanges,
 } from "@rollbook/lib";
@@ -67,10 +66,7 @@ function amount(
   tell(step.change);
   const { quantity, decimals } = leverParameter(step.change);
   const size = adjusterOf(car, step.change)?.step;
-  const each =
-    size === undefined
-      ? ""
-      : format(quantity, size, decimalsIn(quantity, decimals, reader.units), reader.units);
+  const each = size === undefined ? "" : formatAlike(quantity, size, decimals, reader.units);
   return element(
     "div",
     { class: "field", role: "group", "aria-labelledby": `${id}-size` },
