@@ -91,6 +91,7 @@ describe("the set-up map", () => {
   it("gives its numbers as a table, with what is outside the limits marked", async () => {
     const { page } = await open("map");
     await page.locator(".numbers summary").click();
+    await page.locator(".numbers tbody tr").first().waitFor(); // the fold is filled a moment after it opens
     expect(await page.locator(".numbers tbody tr").count()).toBeGreaterThan(3);
     expect(await page.locator(".numbers td").first().textContent()).toMatch(/m\/s²; \d.* ×$/);
     await map(page).focus();
@@ -127,6 +128,7 @@ describe("the set-up map", () => {
   it("fits 320 px without side scroll, its table unfolded", async () => {
     const { page } = await open("map", { viewport: { width: 320, height: 740 } });
     await page.locator(".numbers summary").click();
+    await page.locator(".numbers tbody tr").first().waitFor(); // the fold is filled a moment after it opens
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
       320,
     );
