@@ -10,6 +10,8 @@ export default defineConfig({
     // Tests in a browser mostly wait; two at a time suit even a machine of two cores.
     maxWorkers: Math.max(2, availableParallelism() - 1),
     setupFiles: [here("test/long.ts")],
+    // Only a failing test waits this long; the default of one second fails good ones on a busy machine.
+    expect: { poll: { timeout: 20_000 } },
     projects: [
       {
         extends: true,

@@ -53,11 +53,12 @@ function fileOf(url: string): string | undefined {
 }
 
 async function kept(file: string, request: Request): Promise<Response> {
-  const cache = await caches.open(present);
-  const mine = await cache.match(new URL(file, scope));
+  // Not by opening it: that would make the cache again after a withdrawal.
+  const mine = await caches.match(new URL(file, scope), { cacheName: present });
   if (mine) return mine;
   const fetched = await fetch(request);
   if (fetched.ok && LATER.includes(file)) {
+    const cache = await caches.open(present);
     await cache.put(new URL(file, scope), plain(fetched.clone()));
   }
   return fetched;

@@ -37,8 +37,15 @@ async function openBench(bar: Element, listing: Element): Promise<void> {
   };
   const changed = () => {
     clearTimeout(timer);
-    if (keeps) timer = window.setTimeout(() => keepOnDevice(cells), toKeep);
+    if (keeps) timer = window.setTimeout(keep, toKeep);
   };
+  const keep = () => {
+    timer = 0;
+    keepOnDevice(cells);
+  };
+  addEventListener("pagehide", () => {
+    if (timer) keep();
+  });
   const start = () => void run();
   const cells = [...listing.querySelectorAll("h2")].map((heading) =>
     cellView(heading, changed, start),

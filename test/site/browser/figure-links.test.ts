@@ -25,11 +25,11 @@ describe("a link to a figure", () => {
     const boxes = await boxesOf(page, "turn-and-tip");
     expect(boxes[0]).toBe("9.5");
     expect(await page.locator("#turn-and-tip .says").textContent()).toContain("9.5");
-    await page.waitForTimeout(100);
-    const top = await page
-      .locator("#turn-and-tip")
-      .evaluate((figure) => figure.getBoundingClientRect().top);
-    expect(Math.abs(top)).toBeLessThan(60);
+    const fromTop = () =>
+      page
+        .locator("#turn-and-tip")
+        .evaluate((figure) => Math.abs(figure.getBoundingClientRect().top));
+    await expect.poll(fromTop).toBeLessThan(60);
     expect(errors).toEqual([]);
   });
 

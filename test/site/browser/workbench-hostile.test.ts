@@ -73,7 +73,7 @@ figure({
 
 const lives = async (page: Page) => {
   const { open: _, ...own } = bench(page);
-  await page.waitForFunction(() => true, null, { timeout: 1_000 });
+  await page.waitForFunction(() => true, null, { timeout: 10_000 });
   await own.press("Reset all");
   await own.says("All cells ran");
 };

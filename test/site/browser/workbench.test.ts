@@ -125,14 +125,12 @@ describe("edited cells", () => {
     await openBench();
     const written = await text(last);
     await write(last, "const mine = 1;");
-    await page.waitForTimeout(600);
     await page.reload();
     await openBench();
     expect(await text(last)).toBe("const mine = 1;");
     await press("Reset all");
     await says("All cells ran");
     expect(await text(last)).toBe(written);
-    await page.waitForTimeout(600);
     await page.reload();
     await openBench();
     expect(await text(last)).toBe(written);
