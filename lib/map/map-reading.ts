@@ -20,6 +20,6 @@ export interface MapReading {
 export function readMap(of: MapOf, x: number, y: number): MapReading {
   const car = carOnMap(of, x, y);
   const balance = carBalance(handlingCarOf(car, of.measured), of.driving);
-  const broken = marginsOf(car, of.measured).filter(({ margin }) => margin < -1e-9);
+  const broken = marginsOf(car, of.measured).filter(({ margin }) => margin < 0);
   return { x, y, balance, broken };
 }

@@ -13,12 +13,16 @@ export interface Margin {
   readonly value: number;
   readonly limit: number;
   readonly kind: "least" | "greatest";
-  /** Distance to the limit in SI, > 0 inside, < 0 outside. */
+  /** Distance to the limit in SI, > 0 inside, 0 on it, < 0 outside. */
   readonly margin: number;
 }
 
+/** Distances below this are left over from rounding; no gauge tells a nanometre or a nanoradian. */
+const ROUNDING = 1e-9; // SI
+
 /**
- * How far a car at rest is inside each limit of its class, wheel by wheel, unrounded.
+ * How far a car at rest is inside each limit of its class, wheel by wheel, unrounded but for a car
+ * that stands on a limit: its margin is 0.
  *
  * @param car - the car as it is set now
  * @param measured - the car as it was measured; the car itself when left out
@@ -63,6 +67,7 @@ function limitMargin(
   kind: "least" | "greatest",
 ): Margin[] {
   if (limit === undefined) return [];
-  const margin = kind === "least" ? value - limit : limit - value;
+  const distance = kind === "least" ? value - limit : limit - value;
+  const margin = Math.abs(distance) < ROUNDING ? 0 : distance;
   return [{ parameter, where, value, limit, kind, margin }];
 }

@@ -18,6 +18,16 @@ describe("margins to the class limits", () => {
     expect(margins[0]?.margin).toBeCloseTo(-10e3, 6);
   });
 
+  it("is zero, not broken, for a car that stands on the limit", () => {
+    const limits = { leastCamber: (-1.5 * Math.PI) / 180 }; // the front camber of the demo car
+    const front = marginsOf({ ...demoCar, limits }).filter(({ where }) =>
+      where.startsWith("front"),
+    );
+    expect(front.map(({ margin }) => margin)).toEqual([0, 0]); // by rounding: −3.5e-18 at the right
+    const nearly = { leastCamber: limits.leastCamber + 2e-9 };
+    expect(marginsOf({ ...demoCar, limits: nearly })[0]?.margin).toBeLessThan(0);
+  });
+
   it("lists nothing for a car without a class", () => {
     const { limits: _, ...free } = demoCar;
     expect(marginsOf(free)).toEqual([]);
