@@ -17,10 +17,14 @@ export function axlesAt(
   const onThree = onThreeWheels(car, driving, onFour);
   if (onThree !== undefined && lateralAcceleration <= onThree.holdsUpTo) return onThree;
   const tips = onThree?.holdsUpTo ?? onFour.holdsUpTo;
+  const [asked, most] = [rounded(lateralAcceleration), rounded(tips)];
   throw new RangeError(
-    `lateral acceleration is ${lateralAcceleration} m/s² but the car tips over at ${tips} m/s².`,
+    `lateral acceleration is ${asked} m/s² but the car tips over at ${most} m/s².`,
   );
 }
+
+/** m/s² as a sentence shows it, to the last digit that means something. */
+const rounded = (acceleration: number): number => Number(acceleration.toFixed(3));
 
 /** Lateral acceleration to the left at which both inner wheels are off the ground, m/s². */
 export function tipsOverAt(car: HandlingCar, driving: Driving): number {
