@@ -112,6 +112,7 @@ export * from "./transient/linear-car.js";
 export * from "./transient/linear-car-of.js";
 export * from "./transient/moving-car.js";
 export * from "./transient/moving-loads.js";
+export * from "./transient/small-step.js";
 export * from "./transient/step-figures.js";
 export * from "./transient/step-steer.js";
 export * from "./tyre/club-tyre.js";

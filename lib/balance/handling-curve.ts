@@ -1,6 +1,8 @@
 import { carBalance } from "./car-balance.js";
 import { type Driving, requireDriving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
+import { tipsOverAt } from "./loads-in-turn.js";
+import { mirrorCar } from "./mirror-car.js";
 import { type Trim, trim } from "./trim.js";
 
 /** One point of a handling curve. */
@@ -41,22 +43,29 @@ function pointOf(state: Trim, car: HandlingCar, driving: Driving): HandlingPoint
   return { lateralAcceleration, understeerAngle: steer - geometric, steer, sideSlip };
 }
 
-const SMALL_TURN = 0.02; // m/s²
+const SMALL_TURN = 0.1; // m/s², small for tyres, large beside what `trim` leaves over
 
 /**
  * How much more steering each m/s² needs at one lateral acceleration, rad/(m/s²), at a constant
  * speed: above 0 understeer, below 0 oversteer.
  *
- * @returns nothing when the tyres cannot hold that turn
+ * @returns nothing when the tyres cannot hold that turn, or the car tips over in it
  */
 export function understeerGradientAt(
   car: HandlingCar,
   driving: Driving,
   lateralAcceleration = 0,
 ): number | undefined {
+  if (tipsNear(car, driving, lateralAcceleration)) return undefined;
   const less = trim(car, driving, lateralAcceleration - SMALL_TURN);
   const more = trim(car, driving, lateralAcceleration + SMALL_TURN);
   if (less === undefined || more === undefined) return undefined;
   const [a, b] = [pointOf(less, car, driving), pointOf(more, car, driving)];
   return (b.understeerAngle - a.understeerAngle) / (2 * SMALL_TURN);
+}
+
+function tipsNear(car: HandlingCar, driving: Driving, lateralAcceleration: number): boolean {
+  const toLeft = lateralAcceleration + SMALL_TURN;
+  const toRight = SMALL_TURN - lateralAcceleration;
+  return toLeft > tipsOverAt(car, driving) || toRight > tipsOverAt(mirrorCar(car), driving);
 }

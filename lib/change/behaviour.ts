@@ -8,7 +8,7 @@ import {
   phaseNames,
 } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
-import { type CarFigures, figuresOf } from "./figures.js";
+import { type CarFigures, figuresOf, USUAL_SPEED } from "./figures.js";
 
 /** Balance and grip in one part of a corner, mean of left and right corners. */
 export interface PhaseFigures {
@@ -23,9 +23,6 @@ export interface Behaviour {
   readonly phases: Readonly<Record<PhaseName, PhaseFigures>>;
   readonly figures: CarFigures;
 }
-
-/** Speed at which balance is compared when none is given: 90 km/h. */
-export const USUAL_SPEED = 25; // m/s
 
 /** Balances of left and of right corners, from which those of a similar car are found quickly. */
 export interface BothCorners {
@@ -59,7 +56,7 @@ export function behaviourOf(
     understeerMargin: (left[name].understeerMargin + right[name].understeerMargin) / 2,
     lateralAcceleration: (left[name].lateralAcceleration + right[name].lateralAcceleration) / 2,
   });
-  return { phases: forEachPhase(phase), figures: figuresOf(car, measured, handling) };
+  return { phases: forEachPhase(phase), figures: figuresOf(car, measured, speed, handling) };
 }
 
 function forEachPhase<T>(work: (name: PhaseName) => T): Record<PhaseName, T> {

@@ -12,9 +12,9 @@ import {
   behaviourOf,
   cornersOf,
   differenceOf,
-  USUAL_SPEED,
 } from "./behaviour.js";
 import type { Change } from "./change.js";
+import { USUAL_SPEED } from "./figures.js";
 
 /** What a change does to a car. */
 export interface Effect {

@@ -1,5 +1,6 @@
 import type { HandlingCar } from "../balance/handling-car.js";
 import { handlingCarOf } from "../balance/handling-car-of.js";
+import { understeerGradientAt } from "../balance/handling-curve.js";
 import { barRollStiffnessOf, meanOf, rideRateOf, wheelRateOf } from "../car/axle.js";
 import type { Car } from "../car/car.js";
 import { tyreNamed } from "../car/tyres.js";
@@ -8,9 +9,10 @@ import { type Axles, eachAxle } from "../load/wheels.js";
 import { oneWheelRate } from "../spring/one-wheel.js";
 import { rideFrequency } from "../spring/ride.js";
 import { type Rest, restOf } from "../statics/rest.js";
+import { smallStep } from "../transient/small-step.js";
 import { GRAVITY } from "../units.js";
 
-/** What a set-up change may move besides balance: the car at rest and in a gentle turn. */
+/** What a set-up change may move besides balance at the limit: at rest, and far below the limit. */
 export interface CarFigures {
   /** m, mean of both sides */
   readonly rideHeight: Axles<number>;
@@ -38,18 +40,30 @@ export interface CarFigures {
   readonly rollFrequency: number;
   /** damping of that motion, 1 is just no overshoot */
   readonly rollDampingRatio: number;
+  /**
+   * rad/(m/s²) more steering than the corner alone asks, in a gentle turn at the speed: above 0
+   * understeer, below 0 oversteer; Infinity for a car that cannot hold even that turn
+   */
+  readonly understeerGradient: number;
+  /** s of a small step of steering at the speed, as `smallStep` gives it: Infinity for no answer */
+  readonly yawResponseTime: number;
 }
+
+/** Speed at which cars are compared when none is given: 90 km/h. */
+export const USUAL_SPEED = 25; // m/s
 
 /**
  * What a set-up change may move besides balance.
  *
  * @param measured - the car whose file gave the heights; the car itself when left out
+ * @param speed - m/s, 0.5 to 200
  * @param handling - the car ready to be driven, where it is at hand
- * @throws RangeError when the car cannot stand on its springs
+ * @throws RangeError when the car cannot stand on its springs, or for a speed out of range
  */
 export function figuresOf(
   car: Car,
   measured: Car = car,
+  speed = USUAL_SPEED,
   handling: HandlingCar = handlingCarOf(car, measured),
 ): CarFigures {
   const rest = restOf(car, measured);
@@ -77,6 +91,8 @@ export function figuresOf(
     frontWeightShare: rest.frontShare,
     crossWeightShare: rest.crossShare,
     ...rollMotion(handling),
+    understeerGradient: understeerGradientAt(handling, { speed }) ?? Infinity,
+    yawResponseTime: smallStep(handling, speed).yawResponseTime,
   };
 }
 

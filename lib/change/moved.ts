@@ -25,11 +25,13 @@ export const figureNames: Readonly<Record<keyof CarFigures, FigureName>> = {
   crossWeightShare: { name: "cross weight", quantity: "share", decimals: 2 },
   rollFrequency: { name: "roll frequency", quantity: "frequency", decimals: 2 },
   rollDampingRatio: { name: "roll damping", quantity: "ratio", decimals: 2 },
+  understeerGradient: { name: "understeer gradient", quantity: "understeerGradient", decimals: 2 },
+  yawResponseTime: { name: "yaw response", quantity: "time", decimals: 3 },
 };
 
 /**
  * What moved, in words: every figure whose change shows in its last digit, such as
- * "front ride height −8.6 mm".
+ * "front ride height −8.6 mm". A figure without end before or after is left out.
  *
  * @param moved - figures after minus figures before
  */
@@ -52,6 +54,7 @@ function visible(
   change: number,
   system: UnitSystem,
 ): string[] {
+  if (!Number.isFinite(change)) return [];
   const text = signed(toShown(quantity, change, system), decimalsIn(quantity, decimals, system));
   const hidden = Number(text.replace(MINUS, "-")) === 0;
   return hidden ? [] : [`${name} ${text}${unitAfter(quantity, system)}`];

@@ -1,5 +1,5 @@
 import type { PhaseName } from "../balance/phases.js";
-import { USUAL_SPEED } from "../change/behaviour.js";
+import { USUAL_SPEED } from "../change/figures.js";
 import { MARGIN_PER_POINT } from "../workshop/feel.js";
 import type {
   CompleteReport,

@@ -1,5 +1,6 @@
 import { axleDistances, carMass, type HandlingCar } from "../balance/handling-car.js";
 import { requireInRange } from "../check.js";
+import { motionOf, numbersOf, RELAXATION_LENGTH, stateOf } from "./motion.js";
 import { type Happening, type MovingState, whatHappens } from "./moving-car.js";
 import { rollingBody } from "./rolling-body.js";
 import { rungeKuttaStep } from "./runge-kutta.js";
@@ -20,10 +21,7 @@ export interface Drive {
   readonly duration: number;
   /** rad of the front wheels at a time, above 0 to the left */
   readonly steer: (time: number) => number;
-  /**
-   * m that a tyre rolls to build up most of its side force; 0.5 when left out: cornering stiffness
-   * over side stiffness of the published tyre – Pacejka 2012, Table A3.1
-   */
+  /** m that a tyre rolls to build up most of its side force; `RELAXATION_LENGTH` when left out */
   readonly relaxationLength?: number;
   /** s between moments; 0.005 when left out */
   readonly step?: number;
@@ -46,7 +44,7 @@ export const straightAhead: MovingState = {
  */
 export function drive(
   car: HandlingCar,
-  { speed, duration, steer, relaxationLength = 0.5, step = 0.005 }: Drive,
+  { speed, duration, steer, relaxationLength = RELAXATION_LENGTH, step = 0.005 }: Drive,
   start: MovingState = straightAhead,
 ): Moment[] {
   requireInRange("speed", speed, 1, 120, "m/s");
@@ -54,19 +52,8 @@ export function drive(
   requireInRange("relaxation length", relaxationLength, 0.01, 5, "m");
   requireInRange("step", step, 1e-4, 0.1, "s");
   const substeps = Math.ceil(step * fastestRate(car, speed / relaxationLength));
-  const slopes = (time: number, numbers: readonly number[]) => {
-    const state = stateOf(numbers);
-    const now = whatHappens(car, speed, steer(time), state);
-    const pace = speed / relaxationLength; // how much of the missing force comes in a second
-    return [
-      now.lateralAcceleration - speed * state.yawRate,
-      now.yawAcceleration,
-      state.rollRate,
-      now.rollAcceleration,
-      pace * (now.settledSideForce.front - state.sideForce.front),
-      pace * (now.settledSideForce.rear - state.sideForce.rear),
-    ];
-  };
+  const motion = motionOf(car, speed, relaxationLength);
+  const slopes = (time: number, numbers: readonly number[]) => motion(steer(time), numbers);
   const moments: Moment[] = [];
   let numbers = numbersOf(start);
   for (let i = 0; i <= Math.round(duration / step); i++) {
@@ -86,13 +73,4 @@ function fastestRate(car: HandlingCar, tyres: number): number {
   const { lever, inertia, damping, stiffness } = rollingBody(car, front, rear);
   const free = inertia - lever ** 2 / carMass(car); // the car gives way under the rolling body
   return Math.max(tyres, damping / free, Math.sqrt(Math.abs(stiffness) / free));
-}
-
-function stateOf(numbers: readonly number[]): MovingState {
-  const [lateralSpeed = 0, yawRate = 0, rollAngle = 0, rollRate = 0, front = 0, rear = 0] = numbers;
-  return { lateralSpeed, yawRate, rollAngle, rollRate, sideForce: { front, rear } };
-}
-
-function numbersOf({ lateralSpeed, yawRate, rollAngle, rollRate, sideForce }: MovingState) {
-  return [lateralSpeed, yawRate, rollAngle, rollRate, sideForce.front, sideForce.rear];
 }

@@ -1,6 +1,9 @@
 import { expect, test } from "vitest";
+import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
+import { understeerGradientAt } from "../../../lib/balance/handling-curve.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { figuresOf } from "../../../lib/change/figures.js";
+import { smallStep } from "../../../lib/transient/small-step.js";
 
 const figures = figuresOf(demoCar);
 
@@ -42,4 +45,28 @@ test("the body in roll is quicker than in bounce and damped short of no overshoo
   expect(figures.rollFrequency).toBeLessThan(3);
   expect(figures.rollDampingRatio).toBeGreaterThan(0.2);
   expect(figures.rollDampingRatio).toBeLessThan(1);
+});
+
+test("it understeers a little and answers the steering as a light car does", () => {
+  // common practice, no source: 0 to 1 °/g, and yaw at 90 % after 0.1 to 0.3 s
+  const perG = (figures.understeerGradient * 180 * 9.80665) / Math.PI;
+  expect(perG).toBeGreaterThan(0);
+  expect(perG).toBeLessThan(1);
+  expect(figures.yawResponseTime).toBeGreaterThan(0.1);
+  expect(figures.yawResponseTime).toBeLessThan(0.3);
+});
+
+test("gradient and response are those at the speed asked for", () => {
+  const fast = figuresOf(demoCar, demoCar, 40);
+  const handling = handlingCarOf(demoCar);
+  expect(fast.understeerGradient).toBe(understeerGradientAt(handling, { speed: 40 }));
+  expect(fast.yawResponseTime).toBe(smallStep(handling, 40).yawResponseTime);
+  expect(fast.yawResponseTime).toBeGreaterThan(figures.yawResponseTime); // Abe, ch. 3
+});
+
+test("a car that tips over in the gentlest turn has a gradient without end, not NaN", () => {
+  const onOneSide = { ...handlingCarOf(demoCar) };
+  const leaning = (end: "front" | "rear") => ({ ...onOneSide[end], leftExcessLoad: 1e4 });
+  const car = { ...onOneSide, front: leaning("front"), rear: leaning("rear") };
+  expect(figuresOf(demoCar, demoCar, 25, car).understeerGradient).toBe(Infinity);
 });
