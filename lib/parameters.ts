@@ -81,6 +81,7 @@ export const parameters = {
   rollCentreMigration: shown("Roll centre movement per travel", "h'_{rc}", "ratio", [-5, 5, 0.1, -1, 1]),
   camberGain: shown("Camber gain per travel", "\\gamma'", "anglePerTravel", [-0.1, 0.1, 0.005, -0.02, 3]),
   toeGain: shown("Toe change per travel", "\\delta'", "anglePerTravel", [-0.1, 0.1, 0.005, 0, 3]),
+  rollSteer: shown("Roll steer of a beam axle", "\\varepsilon", "ratio", [-1, 1, 0.01, 0, 2]),
   pointCoordinate: shown("Coordinate of a joint", "x", "length", [-3, 3, 0.001, 0, 3]),
   bumpTravel: shown("Travel in bump", "s_b", "lengthSmall", [5, 250, 5, 60, 0]),
   droopTravel: shown("Travel in droop", "s_d", "lengthSmall", [5, 250, 5, 60, 0]),

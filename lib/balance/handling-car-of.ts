@@ -1,4 +1,4 @@
-import { meanOf, rollSpringsOf, rollStiffnessOf, wheelRateOf } from "../car/axle.js";
+import { isBeamAxle, meanOf, rollSpringsOf, rollStiffnessOf, wheelRateOf } from "../car/axle.js";
 import { carInRoll } from "../car/axle-loads.js";
 import type { Axle, Car } from "../car/car.js";
 import { frontShareOf, totalMassOf } from "../car/masses.js";
@@ -52,9 +52,10 @@ function handlingAxle(
     leftExcessLoad: (load.left - load.right) / 2,
     camber: rest.camber[end],
     toe: rest.toe[end],
-    independent: axle.spring.spacing === undefined,
+    independent: !isBeamAxle(axle),
     camberGain: geometry.camberGain ?? 0,
     toeGain: geometry.toeGain ?? 0,
+    rollSteer: geometry.rollSteer ?? 0,
     suspensionRollShare: rollStiffnessOf(axle) / suspensionRollStiffness(rollSpringsOf(axle)),
     wheelRate: wheelRateOf(axle),
     rollDamping: axleRollDamping(axle),

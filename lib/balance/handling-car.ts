@@ -17,10 +17,12 @@ export interface HandlingAxle extends AxleInRoll {
   readonly toe: Sides<number>;
   /** wheels that lean with the body, not upright on a beam */
   readonly independent: boolean;
-  /** rad of camber for each m of bump travel */
+  /** rad of camber for each m of bump travel; on a beam, of both wheels together */
   readonly camberGain: number;
-  /** rad of toe-in for each m of bump travel */
+  /** rad of toe-in for each m of bump travel; on a beam, of both wheels together */
   readonly toeGain: number;
+  /** rad that a beam turns to the left for each rad of roll on it, right side down; else not used */
+  readonly rollSteer: number;
   /** share of the roll angle that is between body and wheels, 0–1; the rest is in the tyres */
   readonly suspensionRollShare: number;
   /** N/m at each wheel, without tyre */
@@ -99,6 +101,7 @@ function requireHandlingAxle(axle: HandlingAxle, end: "front" | "rear"): void {
   requireInRange(`${end} left excess load`, axle.leftExcessLoad, -1e4, 1e4, "N");
   requireInRange(`${end} camber gain`, axle.camberGain, -10, 10, "rad/m");
   requireInRange(`${end} toe gain`, axle.toeGain, -10, 10, "rad/m");
+  requireInRange(`${end} roll steer`, axle.rollSteer, -10, 10);
   requireInRange(`${end} share of roll in the suspension`, axle.suspensionRollShare, 0, 1);
   requireInRange(`${end} wheel rate`, axle.wheelRate, 1e3, Infinity, "N/m");
   requireInRange(`${end} roll damping`, axle.rollDamping, 0, 1e6, "N·m·s/rad");

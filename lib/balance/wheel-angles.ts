@@ -9,14 +9,20 @@ function bumpPerRoll({ suspensionRollShare, track }: HandlingAxle): number {
  * How far both wheels lean to the left for each rad that the body rolls to the right, rad.
  *
  * The body takes independent wheels along, camber gain takes them back; a beam rolls on its tyres
- * only.
+ * only, and its links cannot lean its wheels.
  */
 export function leanPerRoll(axle: HandlingAxle): number {
-  const taken = axle.independent ? 1 : 1 - axle.suspensionRollShare;
-  return -taken - axle.camberGain * bumpPerRoll(axle);
+  if (!axle.independent) return -(1 - axle.suspensionRollShare);
+  return -1 - axle.camberGain * bumpPerRoll(axle);
 }
 
-/** How far both wheels turn to the left for each rad that the body rolls to the right, rad. */
+/**
+ * How far both wheels turn to the left for each rad that the body rolls to the right, rad.
+ *
+ * Of independent wheels the outer one toes in with its bump, the inner one out with its droop; a
+ * beam turns as a whole.
+ */
 export function steerPerRoll(axle: HandlingAxle): number {
+  if (!axle.independent) return axle.rollSteer * axle.suspensionRollShare;
   return axle.toeGain * bumpPerRoll(axle);
 }

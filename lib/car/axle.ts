@@ -9,6 +9,11 @@ import {
 import type { AntiRollBar, Axle } from "./car.js";
 import { tyreNamed } from "./tyres.js";
 
+/** Whether a beam carries both wheels: its springs have a spacing of their own. */
+export function isBeamAxle({ spring }: Axle): boolean {
+  return spring.spacing !== undefined;
+}
+
 /** The mean of left and right. */
 export function meanOf({ left, right }: Sides<number>): number {
   return (left + right) / 2;

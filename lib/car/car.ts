@@ -117,7 +117,10 @@ export interface Damper {
   readonly motionRatio?: number;
 }
 
-/** How the links guide the wheels. Changes are for a wheel that moves up against the body. */
+/**
+ * How the links guide the wheels. Gains are for a wheel that moves up against the body; on a beam
+ * axle for both wheels together, since a beam keeps its wheels upright on the road when it rolls.
+ */
 export interface AxleGeometry {
   /** m above the ground, at rest */
   readonly rollCentreHeight: number;
@@ -127,6 +130,11 @@ export interface AxleGeometry {
   readonly camberGain?: number;
   /** rad of toe for each m of travel; 0 when left out; above zero: toe-in */
   readonly toeGain?: number;
+  /**
+   * rad that a beam axle turns to the left for each rad that the body rolls on it, right side down;
+   * 0 when left out. Independent wheels have none: `toeGain` steers them in roll too
+   */
+  readonly rollSteer?: number;
   /** m that a wheel can rise before the bump stop */
   readonly bumpTravel?: number;
   /** m that a wheel can fall before the damper is fully out */

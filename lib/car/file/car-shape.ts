@@ -71,6 +71,7 @@ const geometry: ShapeOf<AxleGeometry> = group("How the links guide the wheels", 
     number("camberGain", "Camber change for each metre of bump; out is above 0"),
   ),
   toeGain: optional(number("toeGain", "Toe change for each metre of bump; in is above 0")),
+  rollSteer: optional(number("rollSteer", "Turn of a beam to the left for each angle of its roll")),
   bumpTravel: optional(number("bumpTravel", "How far a wheel can rise")),
   droopTravel: optional(number("droopTravel", "How far a wheel can fall")),
 });

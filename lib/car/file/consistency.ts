@@ -1,5 +1,6 @@
 import { distributeLoadTransfer } from "../../load/distribution.js";
-import { barRateOf } from "../axle.js";
+import { parameters } from "../../parameters.js";
+import { barRateOf, isBeamAxle } from "../axle.js";
 import { carInRoll } from "../axle-loads.js";
 import type { AntiRollBar, Axle, Car } from "../car.js";
 import { frontShareOf, totalMassOf } from "../masses.js";
@@ -12,11 +13,34 @@ export function inconsistenciesOf(car: Car): string[] {
   return [...adjusterFaults(car.adjusters, "adjusters"), ...balanceFaults(car)];
 }
 
-function axleFaults({ bar, linkage, adjusters }: Axle, end: string): string[] {
+function axleFaults(axle: Axle, end: string): string[] {
+  const { bar, linkage, adjusters } = axle;
   return [
+    ...beamFaults(axle, end),
     ...(bar === undefined ? [] : barFaults(bar, `${end}.bar`)),
     ...(linkage === undefined ? [] : thrown(() => geometryOfLinkage(linkage), `${end}.linkage: `)),
     ...adjusterFaults(adjusters, `${end}.adjusters`),
+  ];
+}
+
+/** Springs with a spacing of their own make a beam axle: joints and roll steer must fit that. */
+function beamFaults(axle: Axle, end: string): string[] {
+  const { spring, geometry, linkage } = axle;
+  const { min, max } = parameters.springSpacing;
+  if (linkage?.kind === "beam axle" && spring.spacing === undefined)
+    return [
+      `${end}.spring.spacing is missing but must be from ${min} to ${max} m ` +
+        'with a linkage of kind "beam axle".',
+    ];
+  if (linkage?.kind === "independent" && spring.spacing !== undefined)
+    return [
+      `${end}.spring.spacing is ${spring.spacing} m but must be left out ` +
+        'with a linkage of kind "independent".',
+    ];
+  if (geometry.rollSteer === undefined || isBeamAxle(axle)) return [];
+  return [
+    `${end}.geometry.rollSteer is ${geometry.rollSteer} but must be left out ` +
+      "without spring.spacing: only a beam axle has one.",
   ];
 }
 

@@ -110,6 +110,7 @@ export const sections: readonly Section[] = [
       "{end}.geometry.rollCentreMigration",
       "{end}.geometry.camberGain",
       "{end}.geometry.toeGain",
+      "{end}.geometry.rollSteer",
       "{end}.geometry.bumpTravel",
       "{end}.geometry.droopTravel",
     ),

@@ -148,6 +148,11 @@ export const fields: Readonly<Record<string, FieldWords>> = {
     empty: "none",
     help: "The same with toe. Above zero: toes in as the wheel rises.",
   },
+  "{end}.geometry.rollSteer": {
+    label: "Roll steer, beam axle only",
+    empty: "none",
+    help: "How far the beam turns for each degree that the body rolls on it. Above zero: to the left when the right side goes down. Where the links along the car rise towards the front, it is below zero, by about their slope.",
+  },
   "{end}.geometry.bumpTravel": {
     label: "Travel up to the bump stop",
     empty: "not known",
@@ -374,7 +379,7 @@ export const words = {
   addPosition: "One position more",
   dropPosition: (number: number) => `Take out position ${number}`,
   linked: (end: string) =>
-    `The file of this car has the joints of its ${end} links. Roll centre, camber and toe change follow from them and cannot be typed.`,
+    `The file of this car has the joints of its ${end} links. Roll centre, camber and toe change and the roll steer of a beam follow from them and cannot be typed.`,
   unlink: (end: string) => `Take the ${end} joints out and type the numbers`,
 
   nameless: "Name is empty: give the car a name.",

@@ -3,11 +3,14 @@ import { describe, expect, it } from "vitest";
 import { barRateOf } from "../../../lib/car/axle.js";
 import type { Axle, Car } from "../../../lib/car/car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
+import { geometryOfLinkage } from "../../../lib/car/file/linkage-geometry.js";
 import { tyreNamed } from "../../../lib/car/tyres.js";
+import { standAxle } from "../../../lib/linkage/axle-in-space.js";
 import type { Wheels } from "../../../lib/load/wheels.js";
 import { measuredLoadsOf } from "../../../lib/statics/measured-loads.js";
 import { putBack } from "../../../lib/statics/put-back.js";
 import { restOf } from "../../../lib/statics/rest.js";
+import { beam } from "../linkage/reference-corners.js";
 import { energyOf, minimise } from "./energy-of-car.js";
 
 const g = 9.80665;
@@ -178,6 +181,53 @@ describe("a car at rest", () => {
     expect(loads.filter((load) => load === 0)).toHaveLength(1);
     expect(loads.reduce((a, b) => a + b)).toBeCloseTo(1080 * g, 6);
     expect(() => putBack(warped, demoCar)).toThrow(/is in the air/);
+  });
+});
+
+describe("camber and toe of an axle that rolls at rest", () => {
+  const soft: Car = {
+    ...demoCar,
+    rear: { ...demoCar.rear, spring: { ...demoCar.rear.spring, rate: 25e3 } },
+  };
+  const spacing = (spring: Axle["spring"]) => ({ ...spring, spacing: 1 });
+  const onBeam: Car = {
+    ...soft,
+    rear: {
+      ...soft.rear,
+      track: 1.48, // that of the beam
+      spring: spacing(soft.rear.spring),
+      geometry: geometryOfLinkage(beam),
+      camber: { left: 0, right: 0 },
+      toe: { left: 0, right: 0 },
+    },
+  };
+  const driverAt = (car: Car, leftOfCentre: number): Car => ({
+    ...car,
+    driver: { mass: 150, behindFrontAxle: 1.5, leftOfCentre, height: 0.5 },
+  });
+
+  it("is on a beam what its joints make of it under a body that leans on its springs", () => {
+    const { load, travel, camber, toe } = restOf(driverAt(onBeam, 0.6), driverAt(onBeam, 0));
+    const { left, right } = travel.rear;
+    const position = { heave: -(left + right) / 2, rollAngle: (right - left) / onBeam.rear.track };
+    expect(Math.abs(position.rollAngle)).toBeGreaterThan(0.005);
+    const axle = standAxle(beam, position);
+    expect(toe.rear.left).toBeCloseTo(axle.left.toe, 4);
+    expect(toe.rear.right).toBeCloseTo(axle.right.toe, 4);
+    expect(Math.abs(toe.rear.left)).toBeGreaterThan(3e-4); // turned, not toed in
+    // on tyres the beam leans by the difference of their squash over the track
+    const before = measuredLoadsOf(driverAt(onBeam, 0)).rear;
+    const more = load.rear.left - before.left - (load.rear.right - before.right);
+    const lean = more / (tyreRates(onBeam)[2] ?? Number.NaN) / onBeam.rear.track; // to the left
+    expect(camber.rear.left).toBeCloseTo(lean, 9);
+    expect(camber.rear.right).toBeCloseTo(-lean, 9);
+  });
+
+  it("follows each wheel's own travel where the wheels are independent", () => {
+    const { travel, toe } = restOf(driverAt(soft, 0.6), driverAt(soft, 0));
+    const { toeGain = Number.NaN } = soft.rear.geometry;
+    for (const side of ["left", "right"] as const)
+      expect(toe.rear[side]).toBeCloseTo(soft.rear.toe[side] + toeGain * travel.rear[side], 12);
   });
 });
 

@@ -24,6 +24,7 @@ test("a gentle turn of the linear car is that of the four-wheel car without roll
     toe: { left: 0, right: 0 },
     camberGain: 0,
     toeGain: 0,
+    rollSteer: 0,
     independent: false,
     suspensionRollShare: 1,
     leftExcessLoad: 0,

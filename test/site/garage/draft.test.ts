@@ -14,6 +14,7 @@ import {
 } from "../../../site/pages/garage/model/draft.js";
 import { faultsOf } from "../../../site/pages/garage/model/faults.js";
 import { valueAt } from "../../../site/pages/garage/model/path.js";
+import { beam } from "../../lib/linkage/reference-corners.js";
 
 const mine = () => copyOfDemo("new-1", "Linnet");
 const typed = (...given: readonly [path: string, text: string][]) =>
@@ -122,6 +123,11 @@ describe("the faults of a draft", () => {
       "front.adjusters.toe.min",
     );
     expect(found(typed(["body.behindFrontAxle", "-1.4"]))[0]?.path).toBe("body.behindFrontAxle");
+    expect(found(typed(["rear.geometry.rollSteer", "0.1"]))[0]?.path).toBe(
+      "rear.geometry.rollSteer",
+    );
+    const joined = { ...demoCar, name: "Linnet", rear: { ...demoCar.rear, linkage: beam } };
+    expect(found(draftOf("x", joined))[0]?.path).toBe("rear.spring.spacing"); // though left empty
   });
 });
 

@@ -3,7 +3,7 @@ import { nameOf, words } from "../words.js";
 import { contentOf, type Draft } from "./draft.js";
 import { isNumber, type Leaf, leavesOf } from "./leaves.js";
 import { isTaken, shownNumber, shownRangeOf } from "./number.js";
-import { type Content, type Path, valueAt } from "./path.js";
+import { type Content, type Path, shapeAt, valueAt } from "./path.js";
 
 /** What is wrong with one place, in a sentence for the reader. */
 export interface Fault {
@@ -64,7 +64,7 @@ function wholeFaults(content: Content): Fault[] {
   return (carFromJson(content).faults ?? []).map((told) => {
     const [, path = "", sentence = told] =
       /^((?:front|rear|adjusters)[\w.]*):? (.*)$/.exec(told) ?? [];
-    return path === "" || valueAt(content, path) === undefined
+    return valueAt(content, path) === undefined && shapeAt(path) === undefined
       ? { path: "body.behindFrontAxle", sentence: told }
       : { path, sentence: `${nameOf(path)}: ${sentence}` };
   });

@@ -54,7 +54,8 @@ const unitOfShape = (shape: Shape): string =>
 
 /** Whether a place follows from the joints of its axle's links, where the file has them. */
 function followsLinks({ base }: Draft, path: Path): boolean {
-  const [, end] = /^(front|rear)\.geometry\.(?:rollCentre|camberGain|toeGain)/.exec(path) ?? [];
+  const [, end] =
+    /^(front|rear)\.geometry\.(?:rollCentre|camberGain|toeGain|rollSteer)/.exec(path) ?? [];
   return end !== undefined && valueAt(base, `${end}.linkage`) !== undefined;
 }
 

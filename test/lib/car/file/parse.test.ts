@@ -3,6 +3,7 @@ import { describe, expect, test, vi } from "vitest";
 import { demoCar } from "../../../../lib/car/demo-car.js";
 import { formatCar, parseCar } from "../../../../lib/car/file/parse.js";
 import { FUZZ_RUNS } from "../../../fuzz.js";
+import { beam, wishbones } from "../../linkage/reference-corners.js";
 
 vi.setConfig({ testTimeout: 60_000 + 10 * FUZZ_RUNS });
 
@@ -80,6 +81,36 @@ describe("faults that only show when fields are seen together", () => {
     const content = file();
     content.rear.adjusters.toe.min = content.rear.adjusters.toe.max + 0.001;
     expect(faultsOf(content)).toEqual(["rear.adjusters.toe.min must not be greater than its max."]);
+  });
+
+  test("springs and joints that make two kinds of axle", () => {
+    const content = file();
+    content.rear.linkage = beam;
+    const spacingFor = (kind: string) => `with a linkage of kind "${kind}".`;
+    expect(faultsOf(content)).toEqual([
+      `rear.spring.spacing is missing but must be from 0.3 to 2 m ${spacingFor("beam axle")}`,
+    ]);
+    content.rear.spring.spacing = 1;
+    expect(faultsOf(content)).toEqual([]);
+    content.rear.linkage = { kind: "independent", left: wishbones };
+    expect(faultsOf(content)).toEqual([
+      `rear.spring.spacing is 1 m but must be left out ${spacingFor("independent")}`,
+    ]);
+  });
+
+  test("roll steer of an axle that is no beam", () => {
+    const content = file();
+    content.rear.geometry.rollSteer = -0.05;
+    expect(faultsOf(content)).toEqual([
+      "rear.geometry.rollSteer is -0.05 but must be left out without spring.spacing: " +
+        "only a beam axle has one.",
+    ]);
+    content.rear.spring.spacing = 1;
+    expect(faultsOf(content)).toEqual([]);
+    content.rear.geometry.rollSteer = -1.5;
+    expect(faultsOf(content)).toEqual([
+      "rear.geometry.rollSteer is -1.5 but must be from -1 to 1.",
+    ]);
   });
 
   test("a centre of gravity in front of the front axle", () => {
