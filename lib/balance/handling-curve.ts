@@ -3,6 +3,7 @@ import { type Driving, requireDriving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
 import { tipsOverAt } from "./loads-in-turn.js";
 import { mirrorCar } from "./mirror-car.js";
+import { mirrorDriving } from "./mirror-driving.js";
 import { type Trim, trim } from "./trim.js";
 
 /** One point of a handling curve. */
@@ -67,5 +68,8 @@ export function understeerGradientAt(
 function tipsNear(car: HandlingCar, driving: Driving, lateralAcceleration: number): boolean {
   const toLeft = lateralAcceleration + SMALL_TURN;
   const toRight = SMALL_TURN - lateralAcceleration;
-  return toLeft > tipsOverAt(car, driving) || toRight > tipsOverAt(mirrorCar(car), driving);
+  return (
+    toLeft > tipsOverAt(car, driving) ||
+    toRight > tipsOverAt(mirrorCar(car), mirrorDriving(driving))
+  );
 }

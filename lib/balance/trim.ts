@@ -6,6 +6,7 @@ import { type CarForces, carForces, type Motion } from "./four-wheels.js";
 import { carMass, type HandlingCar } from "./handling-car.js";
 import { axlesAt } from "./loads-in-turn.js";
 import { mirrorCar } from "./mirror-car.js";
+import { mirrorDriving } from "./mirror-driving.js";
 import { mirrorTrim } from "./mirror-trim.js";
 import { newton } from "./newton.js";
 import { trimStart } from "./trim-start.js";
@@ -51,7 +52,7 @@ export function trim(
   if (lateralAcceleration >= 0) return leftTrim(car, driving, lateralAcceleration, start);
   const mirrored = leftTrim(
     mirrorCar(car),
-    driving,
+    mirrorDriving(driving),
     -lateralAcceleration,
     start && mirrorTrim(start),
   );

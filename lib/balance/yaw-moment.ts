@@ -6,6 +6,7 @@ import { carForces } from "./four-wheels.js";
 import { carMass, type HandlingCar } from "./handling-car.js";
 import { axlesAt, tipsOverAt } from "./loads-in-turn.js";
 import { mirrorCar } from "./mirror-car.js";
+import { mirrorDriving } from "./mirror-driving.js";
 
 /** A car held at a side-slip and a steer angle: what it wants to do. */
 export interface HeldCar {
@@ -39,7 +40,8 @@ export function yawMomentOf(car: HandlingCar, driving: Driving, attitude: Attitu
   requireInRange("side-slip", attitude.sideSlip, -0.5, 0.5, "rad");
   requireInRange("steer", attitude.steer, -0.8, 0.8, "rad");
   const mass = carMass(car);
-  const [left, right] = [tipsOverAt(car, driving), -tipsOverAt(mirrorCar(car), driving)];
+  const left = tipsOverAt(car, driving);
+  const right = -tipsOverAt(mirrorCar(car), mirrorDriving(driving));
   const excess = (ay: number) => heldForces(car, driving, attitude, ay).side - mass * ay;
   if (excess(left) > 0 || excess(right) < 0)
     throw new RangeError("side-slip and steer make the car tip over.");
@@ -59,7 +61,7 @@ function heldForces(
 ): { side: number; yawMoment: number } {
   if (ay < 0) {
     const over = { sideSlip: -sideSlip, steer: -steer, push };
-    const { side, yawMoment } = heldForces(mirrorCar(car), driving, over, -ay);
+    const { side, yawMoment } = heldForces(mirrorCar(car), mirrorDriving(driving), over, -ay);
     return { side: -side, yawMoment: -yawMoment };
   }
   return carForces(car, axlesAt(car, driving, ay), {

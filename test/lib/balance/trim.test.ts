@@ -114,14 +114,31 @@ test("brakes and drive share their force between the axles as they are built", (
 
 test("a right turn of a car is the left turn of its mirror image", () => {
   fc.assert(
-    fc.property(anyCar, ay, (car, lateralAcceleration) => {
-      const right = trimUnlessTipping(car, { speed: 22 }, -lateralAcceleration);
-      const left = trimUnlessTipping(mirrorCar(car), { speed: 22 }, lateralAcceleration);
+    fc.property(anyCar, ay, between(-20, 20), (car, lateralAcceleration, lateralJerk) => {
+      const turning = (jerk: number) => ({ speed: 22, lateralJerk: jerk });
+      const right = trimUnlessTipping(car, turning(-lateralJerk), -lateralAcceleration);
+      const left = trimUnlessTipping(mirrorCar(car), turning(lateralJerk), lateralAcceleration);
       expect(right?.steer ?? 0).toBeCloseTo(-(left?.steer ?? 0), 9);
       expect(right?.yawRate ?? 0).toBeCloseTo(-(left?.yawRate ?? 0), 9);
     }),
     { numRuns: 50 },
   );
+});
+
+test("a car that comes out of a right turn moves the load of its dampers to the left", () => {
+  // lateral acceleration grows to the left: the body rolls right side down, and a damper that is
+  // in front alone presses the right front tyre, whichever way the car still turns
+  const car = {
+    ...lightCar,
+    front: { ...lightCar.front, rollDamping: 6000 },
+    rear: { ...lightCar.rear, rollDamping: 0 },
+  };
+  for (const lateralAcceleration of [-5, 0, 5]) {
+    const load = (lateralJerk: number) =>
+      trim(car, { speed: 22, lateralJerk }, lateralAcceleration)?.wheels.front.right.load ?? NaN;
+    expect(load(12)).toBeGreaterThan(load(0) + 50);
+    expect(load(-12)).toBeLessThan(load(0) - 50);
+  }
 });
 
 test("a warm start ends where a cold one does", () => {
@@ -191,8 +208,9 @@ test("the held car turned over makes the opposite moment", () => {
   const angle = between(-0.2, 0.2);
   fc.assert(
     fc.property(angle, angle, (sideSlip, steer) => {
-      const held = yawMomentOf(lightCar, { speed: 20 }, { sideSlip, steer });
-      const over = yawMomentOf(lightCar, { speed: 20 }, { sideSlip: -sideSlip, steer: -steer });
+      const turning = (lateralJerk: number) => ({ speed: 20, lateralJerk });
+      const held = yawMomentOf(lightCar, turning(12), { sideSlip, steer });
+      const over = yawMomentOf(lightCar, turning(-12), { sideSlip: -sideSlip, steer: -steer });
       expect(over.lateralAcceleration).toBeCloseTo(-held.lateralAcceleration, 6);
       expect(over.yawMoment).toBeCloseTo(-held.yawMoment, 3);
     }),
