@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { findPeak } from "../../../lib/solve.js";
 import { magicFormula61Tyre, referenceTyre } from "../../../lib/tyre/magic-formula-61.js";
+import { sideFriction } from "../../../lib/tyre/magic-formula-61-side.js";
 import { pairPeakSideForce, pairSideForce } from "../../../lib/tyre/pair.js";
 import { referenceTyreCoefficients } from "../../../lib/tyre/reference-tyre.js";
 import { outsideValidRange } from "../../../lib/tyre/valid-range.js";
@@ -27,6 +28,18 @@ test.each(byPressure)(
     expect(referenceTyre.peakSideForce(state)).toBeCloseTo(row.peak, 1);
   },
 );
+
+// By hand from Table A3.1, eq. 4.E23: PPY3 + 2·PPY4·dp = 0 at dp = 0.16666/0.5622 = 0.29644, so
+// 220 kPa · 1.29644 = 285.2 kPa
+test("friction against pressure turns at 285 kPa, outside the valid range, where it is held", () => {
+  const loss = (pressure: number) => -sideFriction(referenceTyreCoefficients, load, pressure, 0);
+  expect(findPeak(loss, 190e3, 400e3).at / 1e3).toBeCloseTo(285.2, 1);
+  const { maximum } = referenceTyreCoefficients.valid.pressure;
+  expect(maximum).toBeLessThan(285e3);
+  expect(referenceTyre.sideFriction({ load, pressure: 350e3 })).toBe(
+    referenceTyre.sideFriction({ load, pressure: maximum }),
+  );
+});
 
 /** Mean of the greatest force to the left and to the right, searched, not from the closed form. */
 function meanPeak(pressure: number): number {
