@@ -51,12 +51,25 @@ export function behaviourOf(
   start?: BothCorners,
 ): Behaviour {
   const handling = handlingCarOf(car, measured);
-  const { left, right } = cornersOf(handling, speed, start);
+  const corners = cornersOf(handling, speed, start);
+  return behaviourFrom(corners, figuresOf(car, measured, speed, handling));
+}
+
+/** The same from balances and figures that are at hand. */
+export function behaviourFrom({ left, right }: BothCorners, figures: CarFigures): Behaviour {
   const phase = (name: PhaseName): PhaseFigures => ({
     understeerMargin: (left[name].understeerMargin + right[name].understeerMargin) / 2,
     lateralAcceleration: (left[name].lateralAcceleration + right[name].lateralAcceleration) / 2,
   });
-  return { phases: forEachPhase(phase), figures: figuresOf(car, measured, speed, handling) };
+  return { phases: forEachPhase(phase), figures };
+}
+
+/**
+ * The parts of a left or right corner in which a car tips over before its tyres let go. Its limit is
+ * then where it tips, and its margin between the ends is no balance.
+ */
+export function tipsIn({ left, right }: BothCorners): PhaseName[] {
+  return phaseNames.filter((name) => left[name].tips || right[name].tips);
 }
 
 function forEachPhase<T>(work: (name: PhaseName) => T): Record<PhaseName, T> {

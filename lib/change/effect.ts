@@ -1,4 +1,5 @@
 import { handlingCarOf } from "../balance/handling-car-of.js";
+import type { PhaseName } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
 import { type Margin, marginsOf } from "../statics/margins.js";
@@ -9,12 +10,14 @@ import { applyChange } from "./apply.js";
 import {
   type Behaviour,
   type BothCorners,
+  behaviourFrom,
   behaviourOf,
   cornersOf,
   differenceOf,
+  tipsIn,
 } from "./behaviour.js";
 import type { Change } from "./change.js";
-import { USUAL_SPEED } from "./figures.js";
+import { figuresOf, USUAL_SPEED } from "./figures.js";
 
 /** What a change does to a car. */
 export interface Effect {
@@ -24,6 +27,8 @@ export interface Effect {
   readonly moved: Behaviour;
   /** Limits of the class that hold before and not after. */
   readonly broken: readonly Margin[];
+  /** Parts of a corner in which the car now tips over, as `tipsIn` says: no balance to speak of. */
+  readonly tips: readonly PhaseName[];
 }
 
 /** What a change does alone, and with the seats turned so that the car stands as before. */
@@ -65,8 +70,11 @@ export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
 
 function effectOn(car: Car, before: Baseline): Effect {
   const { measured, speed, behaviour, corners } = before;
-  const moved = differenceOf(behaviourOf(car, measured, speed, corners), behaviour);
-  return { car, moved, broken: newlyBroken(car, before) };
+  const handling = handlingCarOf(car, measured);
+  const now = cornersOf(handling, speed, corners);
+  const after = behaviourFrom(now, figuresOf(car, measured, speed, handling));
+  const moved = differenceOf(after, behaviour);
+  return { car, moved, broken: newlyBroken(car, before), tips: tipsIn(now) };
 }
 
 const SEEN_HEIGHT = 0.5e-3; // m

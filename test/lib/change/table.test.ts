@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { phaseNames } from "../../../lib/balance/phases.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
-import { behaviourOf, differenceOf } from "../../../lib/change/behaviour.js";
+import { behaviourOf, differenceOf, tipsIn } from "../../../lib/change/behaviour.js";
 import type { Change } from "../../../lib/change/change.js";
 import { baselineOf, effectOf } from "../../../lib/change/effect.js";
 import { changeTable } from "../../../lib/change/table.js";
@@ -120,4 +120,16 @@ test("changes start from where the car stands now, not from where it was measure
   const { putBack } = effectOf({ lever: "springRate", end: "front", by: 5e3 }, from);
   expect(putBack?.car.front.spring.seatTurns.left).toBeLessThan(4);
   expect(putBack?.car.front.spring.seatTurns.left).toBeGreaterThan(-4);
+});
+
+test("a car that tips over before its tyres let go says in which parts of the corner", () => {
+  expect(effect({ lever: "barPosition", end: "front", by: 1 }).tips).toEqual([]);
+  const tall = { ...demoCar, body: { ...demoCar.body, height: 1.1 } };
+  const from = baselineOf(tall);
+  const { tips } = effectOf({ lever: "camber", end: "front", by: -0.0044 }, from);
+  expect(tips).toContain("middle");
+  const oneSided = { ...tall, body: { ...tall.body, height: 0.8, leftOfCentre: 0.12 } };
+  const { left, right } = baselineOf(oneSided).corners;
+  expect([left.middle.tips, right.middle.tips]).toEqual([false, true]);
+  expect(tipsIn({ left, right })).toContain("middle");
 });
