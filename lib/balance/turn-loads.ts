@@ -1,0 +1,95 @@
+import { sprungMassOnAxles } from "../load/car-in-roll.js";
+import type { AxleTransfer, Distribution } from "../load/distribution.js";
+import { demandOf } from "../load/wheel-lift.js";
+import { eachAxle, type Sides, type Wheels } from "../load/wheels.js";
+import { GRAVITY } from "../units.js";
+import type { AxlesInTurn } from "./axle-in-turn.js";
+import type { Driving } from "./driving.js";
+import type { HandlingCar } from "./handling-car.js";
+import { axlesAt, onFourWheels, tipsOverAt } from "./loads-in-turn.js";
+import { mirrorCar } from "./mirror-car.js";
+
+/** Wheel loads of a car in a turn, and how they came about. */
+export type TurnLoads = Omit<Distribution, "tipped">;
+
+/**
+ * Loads, load transfer by cause and roll of a car in a steady turn at a speed: downforce, drag and
+ * uneven sides included, where `distributeLoadTransfer` takes both sides alike and knows no speed.
+ *
+ * Transfer is what the turn adds to the loads of that speed straight ahead.
+ *
+ * @param lateralAcceleration - m/s², above 0 in a left turn
+ * @returns nothing when the car tips over before it turns so hard
+ * @throws RangeError when the springs cannot hold the body
+ * @see Milliken 1995, ch. 18
+ */
+export function turnLoads(
+  car: HandlingCar,
+  driving: Driving,
+  lateralAcceleration: number,
+): TurnLoads | undefined {
+  if (lateralAcceleration >= 0) return inLeftTurn(car, driving, lateralAcceleration);
+  const mirrored = inLeftTurn(mirrorCar(car), driving, -lateralAcceleration);
+  return mirrored && mirrorLoads(mirrored);
+}
+
+function inLeftTurn(car: HandlingCar, driving: Driving, ay: number): TurnLoads | undefined {
+  if (ay > tipsOverAt(car, driving)) return undefined;
+  const [straight, axles] = [onFourWheels(car, driving), axlesAt(car, driving, ay)];
+  const load = loadsIn(axles, ay);
+  const { links } = demandOf(car, ay);
+  const { front, rear } = eachAxle(links, ({ geometric, unsprung, sum }, end): AxleTransfer => {
+    const total = load[end].right - straight[end].outer.load.offset;
+    const lifted = axles.lifted[end];
+    return { elastic: total - sum, geometric, unsprung, total, load: load[end], lifted };
+  });
+  const rollAngle = eachAxle(axles.rollAngle, ({ offset, slope }) => offset + slope * ay);
+  const total = front.total + rear.total;
+  return {
+    front,
+    rear,
+    rollAngle,
+    total,
+    frontShare: total === 0 ? 0.5 : front.total / total,
+    momentFromRoll: momentFromRoll(car, rollAngle),
+  };
+}
+
+function loadsIn(axles: AxlesInTurn, ay: number): Wheels<number> {
+  return eachAxle(axles, ({ inner, outer }, end) => ({
+    left: axles.lifted[end] ? 0 : Math.max(0, inner.load.offset + inner.load.slope * ay),
+    right: outer.load.offset + outer.load.slope * ay,
+  }));
+}
+
+/** Moment of the weight that leans out of the roll axis, N·m. */
+function momentFromRoll(car: HandlingCar, rollAngle: TurnLoads["rollAngle"]): number {
+  const sprung = sprungMassOnAxles(car);
+  const { front, rear } = eachAxle(car, ({ rollCentreHeight }, end) => {
+    const arm = car.sprungHeight - rollCentreHeight;
+    return sprung[end] * GRAVITY * arm * rollAngle[end]; // ms·g·d·φ
+  });
+  return front + rear;
+}
+
+function mirrorLoads({ front, rear, ...whole }: TurnLoads): TurnLoads {
+  const axles = eachAxle({ front, rear }, mirrorTransfer);
+  return {
+    ...axles,
+    rollAngle: eachAxle(whole.rollAngle, (angle) => 0 - angle),
+    total: 0 - whole.total,
+    frontShare: whole.frontShare,
+    momentFromRoll: 0 - whole.momentFromRoll,
+  };
+}
+
+const mirrorTransfer = (axle: AxleTransfer): AxleTransfer => ({
+  elastic: 0 - axle.elastic,
+  geometric: 0 - axle.geometric,
+  unsprung: 0 - axle.unsprung,
+  total: 0 - axle.total,
+  load: swapped(axle.load),
+  lifted: axle.lifted,
+});
+
+const swapped = ({ left, right }: Sides<number>): Sides<number> => ({ left: right, right: left });

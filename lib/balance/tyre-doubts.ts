@@ -1,0 +1,85 @@
+import type { Car } from "../car/car.js";
+import { tyreNamed } from "../car/tyres.js";
+import type { TyreState, ValueRange } from "../tyre/tyre.js";
+import { isLoaded, outsideValidRange } from "../tyre/valid-range.js";
+import type { AxleInTurn } from "./axle-in-turn.js";
+import { carBalance } from "./car-balance.js";
+import type { HandlingAxle, HandlingCar } from "./handling-car.js";
+import { handlingCarOf } from "./handling-car-of.js";
+import { axlesAt } from "./loads-in-turn.js";
+import { mirrorCar } from "./mirror-car.js";
+
+/** Something that the tyres of an axle are under and their data do not reach. */
+export interface TyreDoubt {
+  readonly end: "front" | "rear";
+  /** Name of the tyre in the car file. */
+  readonly tyre: string;
+  readonly what: "pressure" | "load" | "inclination";
+  /** Pa, N, or rad of lean without sign, of the tyre that is farthest outside */
+  readonly value: number;
+  /** the same unit: what the data reach */
+  readonly range: ValueRange;
+}
+
+const kinds = ["pressure", "load", "inclination"] as const;
+
+/**
+ * Where a car asks its tyres for more than their data: pressures as set, and load and lean in the
+ * middle of a left or right corner at the limit. There the model answers with the end of the data.
+ *
+ * @param speed - m/s, 0.5 to 200
+ * @param handling - the car ready to be driven, where it is at hand
+ * @returns one entry an axle and kind; none for a car that its tyres' data cover
+ * @throws RangeError when the car cannot stand on its springs, or for a speed out of range
+ */
+export function tyreDoubts(
+  car: Car,
+  speed: number,
+  handling: HandlingCar = handlingCarOf(car),
+): TyreDoubt[] {
+  const [left, right] = [atLimit(handling, speed), atLimit(mirrorCar(handling), speed)];
+  return (["front", "rear"] as const).flatMap((end) => {
+    const { name } = car[end].tyre;
+    const states = [...left[end], ...right[end]];
+    return kinds.flatMap((what): TyreDoubt[] => {
+      const value = farthestOutside(name, states, what);
+      return value === undefined
+        ? []
+        : [{ end, tyre: name, what, value, range: tyreNamed(name).valid[what] }];
+    });
+  });
+}
+
+/** What each tyre is under in the hardest left turn of a car. */
+function atLimit(car: HandlingCar, speed: number) {
+  const ay = carBalance(car, { speed }).lateralAcceleration;
+  const axles = axlesAt(car, { speed }, ay);
+  return {
+    front: statesOf(car.front, axles.front, ay),
+    rear: statesOf(car.rear, axles.rear, ay),
+  };
+}
+
+function statesOf({ pressure }: HandlingAxle, { inner, outer }: AxleInTurn, ay: number) {
+  const state = ({ load, inclination }: typeof inner, set: number): Required<TyreState> => {
+    const carried = load.offset + load.slope * ay;
+    if (!isLoaded(carried)) return { load: 0, pressure: set, inclination: 0 }; // in the air
+    const lean = Math.abs(inclination.offset + inclination.slope * ay);
+    return { load: carried, pressure: set, inclination: lean };
+  };
+  return [state(inner, pressure.left), state(outer, pressure.right)];
+}
+
+function farthestOutside(
+  name: string,
+  states: readonly Required<TyreState>[],
+  what: TyreDoubt["what"],
+): number | undefined {
+  const tyre = tyreNamed(name);
+  const { minimum, maximum } = tyre.valid[what];
+  const beyond = (value: number) => Math.max(minimum - value, value - maximum);
+  return states
+    .filter((state) => outsideValidRange(tyre, state).includes(what))
+    .map((state) => state[what])
+    .sort((a, b) => beyond(b) - beyond(a))[0];
+}
