@@ -7,11 +7,13 @@ const noTransfer = { front: 0, rear: 0 };
 /**
  * Load that dampers move while the body rolls, N, on top of the steady transfer.
  *
- * The moment needed is the same, so what a stiff damper takes on early at one end is missing at the
- * other: ΔF = φ̇·(C − ΣC·K/ΣK)/t, with φ̇ = roll gain × lateral jerk – balance of moments about the
- * roll axis.
+ * Dampers hold the body back, so what a stiff one takes on early at one end is missing from the
+ * springs of both: ΔF = φ̇·(C − ΣC·K/ΣK)/t, with φ̇ = roll gain × lateral jerk – balance of moments
+ * about the roll axis. That a later lean also weighs less, ms·g·d times what is missing of it, is
+ * left out: see docs/model.md.
  *
  * @param jerk - m/s³ of lateral acceleration to the left
+ * @returns N from the left tyre to the right one of each axle
  */
 export function damperTransfer(
   { front, rear }: HandlingCar,

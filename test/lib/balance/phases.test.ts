@@ -1,12 +1,16 @@
 import { expect, test } from "vitest";
-import { carBalance } from "../../../lib/balance/car-balance.js";
 import { phaseBalances, phaseNames, phases } from "../../../lib/balance/phases.js";
+import { trim } from "../../../lib/balance/trim.js";
 import { lightCar } from "./cars.js";
 
-test("each phase is the balance of what the driver does in it", () => {
+test("in each phase the four-wheel car holds a turn just inside the limit, and none beyond it", () => {
   const balances = phaseBalances(lightCar, 20);
-  for (const name of phaseNames)
-    expect(balances[name]).toEqual(carBalance(lightCar, { speed: 20, ...phases[name] }));
+  for (const name of phaseNames) {
+    const driving = { speed: 20, ...phases[name] };
+    const limit = balances[name].lateralAcceleration;
+    expect(trim(lightCar, driving, limit * 0.93), name).toBeDefined();
+    expect(trim(lightCar, driving, limit * 1.05), name).toBeUndefined();
+  }
 });
 
 test("a start from a similar car gives the same balances", () => {
