@@ -3,8 +3,10 @@ import type { Sides } from "../load/wheels.js";
 /**
  * How the two tyres of an axle share a push or a braking force, N.
  *
- * Half each, as equal brakes and an open differential do. A tyre that comes near the most it could
- * push by itself is eased off, and the other one does the rest: no wheel locks or spins.
+ * Half each while both can. A tyre that comes near the most it could push by itself is eased off,
+ * and the other one does the rest: no wheel locks or spins. So brakes behave that a driver or an
+ * anti-lock system keeps from locking, and an axle with a locked or limited-slip differential; an
+ * open one would give the axle at most twice what its weaker tyre can do.
  *
  * @param push - N of both together, above 0 driving
  * @param most - N that each tyre could push straight ahead, at least 0

@@ -34,7 +34,7 @@ export interface Trim extends CarForces {
  *
  * Sum of forces = mass × acceleration along and across the car, sum of yaw moments = 0, and brakes
  * or drive share their force between the axles as they are built. Every wheel has its own place,
- * load, lean, toe and slip angle; brakes and differential push both wheels of an axle alike.
+ * load, lean, toe and slip angle; both wheels of an axle push alike while both can: `sharePush`.
  *
  * @param lateralAcceleration - m/s² across the car, above 0 to the left
  * @param start - a trim of a similar car or turn, for a quick start
