@@ -64,7 +64,8 @@ const bar: ShapeOf<AntiRollBar> = group("Anti-roll bar; left out: none", {
   ),
 });
 
-const geometry: ShapeOf<AxleGeometry> = group("How the links guide the wheels", {
+/** What a file may say of the guidance of its wheels, and what joints may make of it. */
+export const geometryShape: ShapeOf<AxleGeometry> = group("How the links guide the wheels", {
   rollCentreHeight: number("rollCentreHeight"),
   rollCentreMigration: optional(number("rollCentreMigration")),
   camberGain: optional(
@@ -102,7 +103,7 @@ const axle = (about: string): ShapeOf<Axle> =>
           number("motionRatio", "Damper travel / wheel travel; else the spring's"),
         ),
       }),
-      geometry,
+      geometry: geometryShape,
       linkage: optional(linkageShape),
       camber: sides("camber", "Camber at rest; below zero: top in"),
       toe: sides("toe", "Toe of each wheel at rest; above zero: in"),

@@ -1,10 +1,13 @@
+import type { SpaceAxle } from "../../linkage/axle-in-space.js";
 import { distributeLoadTransfer } from "../../load/distribution.js";
 import { parameters } from "../../parameters.js";
 import { barRateOf, isBeamAxle } from "../axle.js";
 import { carInRoll } from "../axle-loads.js";
 import type { AntiRollBar, Axle, Car } from "../car.js";
 import { frontShareOf, totalMassOf } from "../masses.js";
+import { geometryShape } from "./car-shape.js";
 import { geometryOfLinkage } from "./linkage-geometry.js";
+import { validatorOf } from "./validate.js";
 
 /** What is wrong with a car whose fields are each in their range, one sentence each. */
 export function inconsistenciesOf(car: Car): string[] {
@@ -18,7 +21,7 @@ function axleFaults(axle: Axle, end: string): string[] {
   return [
     ...beamFaults(axle, end),
     ...(bar === undefined ? [] : barFaults(bar, `${end}.bar`)),
-    ...(linkage === undefined ? [] : thrown(() => geometryOfLinkage(linkage), `${end}.linkage: `)),
+    ...(linkage === undefined ? [] : linkageFaults(linkage, `${end}.linkage: `)),
     ...adjusterFaults(adjusters, `${end}.adjusters`),
   ];
 }
@@ -42,6 +45,13 @@ function beamFaults(axle: Axle, end: string): string[] {
     `${end}.geometry.rollSteer is ${geometry.rollSteer} but must be left out ` +
       "without spring.spacing: only a beam axle has one.",
   ];
+}
+
+const faultsOfGeometry = validatorOf(geometryShape);
+
+/** Joints must make an axle, one whose numbers the file can hold when it is written again. */
+function linkageFaults(linkage: SpaceAxle, before: string): string[] {
+  return told(() => faultsOfGeometry(geometryOfLinkage(linkage)), before);
 }
 
 function barFaults(bar: AntiRollBar, path: string): string[] {
@@ -69,9 +79,16 @@ function balanceFaults(car: Car): string[] {
 
 /** The sentence of an error, if there is one. */
 function thrown(work: () => unknown, before: string): string[] {
-  try {
+  return told(() => {
     work();
     return [];
+  }, before);
+}
+
+/** What the work finds wrong, or the sentence of its error. */
+function told(work: () => readonly string[], before: string): string[] {
+  try {
+    return work().map((fault) => before + fault);
   } catch (error) {
     return [before + (error instanceof Error ? error.message : String(error))];
   }

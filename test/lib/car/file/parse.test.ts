@@ -98,6 +98,29 @@ describe("faults that only show when fields are seen together", () => {
     ]);
   });
 
+  test("joints that make of the axle what no file can say", () => {
+    const content = file();
+    const { upperFront, upperRear } = wishbones;
+    const inwards = (point: typeof upperFront) => ({ ...point, z: point.z - 0.25 });
+    content.front.linkage = {
+      kind: "independent",
+      left: { ...wishbones, upperFront: inwards(upperFront), upperRear: inwards(upperRear) },
+    };
+    expect(faultsOf(content)[0]).toMatch(
+      /^front\.linkage: camberGain is -[\d.]+ rad\/m but must be from -1\.74533 to 1\.74533 rad\/m/,
+    );
+  });
+
+  test("a car whose joints were read is read again when it was written", () => {
+    const content = file();
+    content.rear.spring.spacing = 1;
+    content.rear.linkage = beam;
+    content.front.linkage = { kind: "independent", left: wishbones };
+    const { car } = parseCar(JSON.stringify(content));
+    expect(car && parseCar(formatCar(car)).car).toEqual(car);
+    expect(car?.rear.geometry.rollSteer).toBeLessThan(0);
+  });
+
   test("roll steer of an axle that is no beam", () => {
     const content = file();
     content.rear.geometry.rollSteer = -0.05;
