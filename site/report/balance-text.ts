@@ -3,23 +3,27 @@ import type { SetUpReport } from "./set-up-report.js";
 import { textTable } from "./text-table.js";
 import type { Writer } from "./writer.js";
 
+/** What stands for a margin that is no balance. */
+export const DASH = "–";
+
 /** How fast each end can turn in each part of a corner. */
 export function balance(
-  { balance: { phases, ...steady } }: SetUpReport,
+  { balance: { phases, ...steady }, figures }: SetUpReport,
   { number, value, change, unit }: Writer,
 ): string {
   const ay = (x: number) => number("acceleration", x, 2);
   const rows = phaseNames.map((name) => {
-    const { lateralAcceleration, front, rear, first, understeerMargin, lifted } = phases[name];
+    const { lateralAcceleration, front, rear, first, understeerMargin, lifted, tips } =
+      phases[name];
     const up = (["front", "rear"] as const).filter((end) => lifted[end]).join(", ");
-    const shift = change("acceleration", understeerMargin, 2);
+    const margin = tips ? DASH : change("acceleration", understeerMargin, 2);
     return [
       name,
       ay(lateralAcceleration),
       ay(front.lateralAcceleration),
       ay(rear.lateralAcceleration),
-      shift,
-      first,
+      margin,
+      tips ? "tips over" : first,
       up,
     ];
   });
@@ -35,9 +39,12 @@ export function balance(
     gradient === undefined
       ? []
       : [`Understeer gradient ${value("understeerGradient", gradient, 2)}.`];
+  const answer = Number.isFinite(figures.yawResponseTime)
+    ? [`It answers a small step of steering in ${value("time", figures.yawResponseTime, 3)}.`]
+    : [];
   return [
     `Limit in a left corner, ${unit("acceleration")} (margin above 0: the front gives up first)`,
     textTable([head, ...rows]),
-    [...words, ...speeds].join(" "),
+    [...words, ...speeds, ...answer].join(" "),
   ].join("\n");
 }

@@ -1,9 +1,11 @@
-import { phaseNames } from "../../lib/balance/phases.js";
+import { type PhaseName, phaseNames } from "../../lib/balance/phases.js";
 import type { Car } from "../../lib/car/car.js";
 import { labelOf } from "../../lib/change/label.js";
 import { movedInWords, signed } from "../../lib/change/moved.js";
 import { parameters } from "../../lib/parameters.js";
 import type { UnitSystem } from "../../lib/units.js";
+import { LEAST_FELT_SHIFT } from "../../lib/workshop/feel.js";
+import { DASH } from "./balance-text.js";
 import type { SetUpReport } from "./set-up-report.js";
 import { textTable } from "./text-table.js";
 import type { Writer } from "./writer.js";
@@ -11,32 +13,58 @@ import type { Writer } from "./writer.js";
 type Row = SetUpReport["changes"][number];
 type Moved = NonNullable<Row["moved"]>;
 
-/** What every single change does to balance, and what else it moves. */
+/** What every single change does to balance and grip, and what else it moves. */
 export function changes(
-  rows: SetUpReport["changes"],
+  { changes: rows, balance }: SetUpReport,
   car: Car,
   system: UnitSystem,
   write: Writer,
 ): string {
   const named = rows.map((row) => ({ ...row, label: labelOf(row.change, car, system) }));
-  const table = textTable([["", ...phaseNames], ...named.flatMap((row) => shifts(row, write))]);
-  const unit = write.unit("acceleration");
+  const lines = named.flatMap((row) => shifts(row, balance.tips, write));
+  const tipping = lines.some((line) => line.includes(DASH));
   return [
-    `Single changes: shift of the margin, ${unit} (above 0: towards understeer)`,
-    table,
+    `Single changes: shift of the margin in each part of a corner, and of the car's own limit in the middle, ${write.unit("acceleration")}`,
+    `Above 0: towards understeer, and more grip. ${FELT}: a margin shifts by ${write.value("acceleration", LEAST_FELT_SHIFT, 2)} or more, likely to be felt.`,
+    ...(tipping ? [TIPS] : []),
+    textTable([["", ...phaseNames, "limit", ""], ...lines]),
     "",
     "What else each change moves",
     ...named.map((row) => alsoMoved(row, system)),
   ].join("\n");
 }
 
+const FELT = "*";
+const TIPS = `${DASH}: before or after the change the car tips over there before its tyres let go, so there is no balance to shift.`;
+
 /** The change alone and, where the seats can bring the body back, with them turned. */
-function shifts({ label, moved, putBack }: Row, { change }: Writer): string[][] {
-  const cells = ({ phases }: Moved) =>
-    phaseNames.map((name) => change("acceleration", phases[name].understeerMargin, 3));
-  const alone = moved === undefined ? [label] : [label, ...cells(moved)];
-  return putBack === undefined ? [alone] : [alone, [PUT_BACK, ...cells(putBack.moved)]];
+function shifts(
+  { label, moved, tips = [], putBack }: Row,
+  tipped: readonly PhaseName[],
+  write: Writer,
+): string[][] {
+  if (moved === undefined) return [[label]];
+  const alone = [label, ...cells(moved, [...tipped, ...tips], write)];
+  if (putBack === undefined) return [alone];
+  return [alone, [PUT_BACK, ...cells(putBack.moved, [...tipped, ...putBack.tips], write)]];
 }
+
+/** Shifts of the margins, a dash where the car tips over; of the limit; and whether it can be felt. */
+function cells({ phases }: Moved, tips: readonly PhaseName[], { change }: Writer): string[] {
+  const told = phaseNames.filter((name) => !tips.includes(name));
+  const felt = told.some((name) => likelyFelt(phases[name].understeerMargin));
+  return [
+    ...phaseNames.map((name) =>
+      told.includes(name) ? change("acceleration", phases[name].understeerMargin, 2) : DASH,
+    ),
+    change("acceleration", phases.middle.lateralAcceleration, 2),
+    felt ? FELT : "",
+  ];
+}
+
+/** Judged in the hundredths that the table shows. */
+const likelyFelt = (shift: number): boolean =>
+  Number(Math.abs(shift).toFixed(2)) >= LEAST_FELT_SHIFT;
 
 const PUT_BACK = "  … with the seats put back";
 

@@ -1,7 +1,7 @@
 import type { Car } from "../../lib/car/car.js";
 import type { UnitSystem } from "../../lib/units.js";
 import { balance } from "./balance-text.js";
-import { heading, limits, rates } from "./car-text.js";
+import { heading, limits, rates, tyreNotes } from "./car-text.js";
 import { changes } from "./changes-text.js";
 import { loads, transfer } from "./loads-text.js";
 import type { SetUpReport } from "./set-up-report.js";
@@ -10,14 +10,16 @@ import { writer } from "./writer.js";
 /** The report as plain text, in the units of the reader. */
 export function reportText(report: SetUpReport, car: Car, system: UnitSystem): string {
   const write = writer(system);
+  const moving = transfer(report, write);
   const sections = [
     heading(report, write),
     loads(report, write),
-    transfer(report, write),
+    ...(moving === "" ? [] : [moving]),
     rates(report, write),
     balance(report, write),
+    ...tyreNotes(report, system),
     limits(report.limits, write),
-    changes(report.changes, car, system, write),
+    changes(report, car, system, write),
   ];
   return `${sections.join("\n\n")}\n`;
 }

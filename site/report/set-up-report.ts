@@ -1,11 +1,8 @@
-import type { AxlesInTurn } from "../../lib/balance/axle-in-turn.js";
-import type { HandlingCar } from "../../lib/balance/handling-car.js";
+import { centreOfGravityHeight, type HandlingCar } from "../../lib/balance/handling-car.js";
 import { handlingCarOf } from "../../lib/balance/handling-car-of.js";
-import { understeerGradientAt } from "../../lib/balance/handling-curve.js";
 import { characteristicSpeed, criticalSpeed } from "../../lib/balance/linear-understeer.js";
-import { axlesAt } from "../../lib/balance/loads-in-turn.js";
-import { mirrorCar } from "../../lib/balance/mirror-car.js";
-import { phaseBalances } from "../../lib/balance/phases.js";
+import { tyreDoubtInWords } from "../../lib/balance/tyre-doubt-words.js";
+import { tyreDoubts } from "../../lib/balance/tyre-doubts.js";
 import {
   barRateOf,
   barRollStiffnessOf,
@@ -16,12 +13,13 @@ import {
 } from "../../lib/car/axle.js";
 import type { Axle, Car } from "../../lib/car/car.js";
 import { sprungMassOf, totalMassOf } from "../../lib/car/masses.js";
-import { figuresOf } from "../../lib/change/figures.js";
+import { cornersOf, tipsIn } from "../../lib/change/behaviour.js";
+import { type CarFigures, figuresOf } from "../../lib/change/figures.js";
 import { changeTable } from "../../lib/change/table.js";
-import { distributeLoadTransfer } from "../../lib/load/distribution.js";
-import { eachAxle, type Wheels } from "../../lib/load/wheels.js";
+import { eachAxle } from "../../lib/load/wheels.js";
 import { marginsOf } from "../../lib/statics/margins.js";
 import { restOf } from "../../lib/statics/rest.js";
+import { inTurn } from "./in-turn.js";
 
 /** What the report is asked for. */
 export interface ReportQuestion {
@@ -41,48 +39,35 @@ export type SetUpReport = ReturnType<typeof setUpReport>;
  */
 export function setUpReport(car: Car, asked: ReportQuestion) {
   const handling = handlingCarOf(car);
+  const figures = figuresOf(car, car, asked.speed, handling);
   return {
     car: car.name,
     asked,
-    mass: masses(car),
+    mass: masses(car, handling),
     atRest: atRest(car),
     inTurn: inTurn(handling, asked),
     stiffness: eachAxle(car, stiffnessOf),
-    figures: figuresOf(car),
-    balance: balance(car, handling, asked.speed),
+    figures,
+    balance: balance(car, handling, figures, asked.speed),
+    outsideTyreData: tyreDoubts(car, asked.speed, handling).map((doubt) => ({
+      ...doubt,
+      sentence: tyreDoubtInWords(doubt),
+    })),
     limits: marginsOf(car),
     changes: changeTable(car, { speed: asked.speed }).map(withoutCar),
   };
 }
 
-function masses(car: Car) {
-  const { mass, ...centreOfGravity } = totalMassOf(car);
+/** What the car weighs, and where its centre of gravity is as it stands, seats turned and all. */
+function masses(car: Car, handling: HandlingCar) {
+  const { mass, ...measured } = totalMassOf(car);
+  const centreOfGravity = { ...measured, height: centreOfGravityHeight(handling) };
   return { total: mass, sprung: sprungMassOf(car).mass, centreOfGravity };
 }
 
 function atRest(car: Car) {
   const { load, rideHeight, camber, toe, frontShare, leftShare, crossShare } = restOf(car);
   return { load, rideHeight, camber, toe, frontShare, leftShare, crossShare };
-}
-
-function inTurn(car: HandlingCar, { lateralAcceleration, speed }: ReportQuestion) {
-  const { front, rear, ...whole } = distributeLoadTransfer(car, lateralAcceleration);
-  const parts = eachAxle({ front, rear }, ({ load: _, ...transfer }) => transfer);
-  if (whole.tipped) return { ...whole, ...parts, load: undefined };
-  const leftTurn = loadsIn(axlesAt(car, { speed }, lateralAcceleration), lateralAcceleration);
-  const mirrored = axlesAt(mirrorCar(car), { speed }, lateralAcceleration);
-  const rightTurn = eachAxle(loadsIn(mirrored, lateralAcceleration), ({ left, right }) => ({
-    left: right,
-    right: left,
-  }));
-  return { ...whole, ...parts, load: { leftTurn, rightTurn } };
-}
-
-function loadsIn(axles: AxlesInTurn, ay: number): Wheels<number> {
-  return eachAxle(axles, ({ inner, outer }) => ({
-    left: Math.max(0, inner.load.offset + inner.load.slope * ay),
-    right: outer.load.offset + outer.load.slope * ay,
-  }));
 }
 
 function stiffnessOf(axle: Axle) {
@@ -96,15 +81,17 @@ function stiffnessOf(axle: Axle) {
   };
 }
 
-function balance(car: Car, handling: HandlingCar, speed: number) {
-  const gradient = understeerGradientAt(handling, { speed });
+function balance(car: Car, handling: HandlingCar, figures: CarFigures, speed: number) {
+  const gradient = finite(figures.understeerGradient);
   const named = (speedFor: typeof criticalSpeed) =>
     gradient === undefined ? undefined : finite(speedFor(gradient, car.wheelbase));
+  const corners = cornersOf(handling, speed);
   return {
     understeerGradient: gradient,
     characteristicSpeed: named(characteristicSpeed),
     criticalSpeed: named(criticalSpeed),
-    phases: phaseBalances(handling, speed),
+    phases: corners.left,
+    tips: tipsIn(corners),
   };
 }
 
@@ -115,7 +102,12 @@ function finite(value: number): number | undefined {
 /** A row of the change table without the changed cars, which the changes themselves give. */
 function withoutCar({ change, label, effect, refused }: ReturnType<typeof changeTable>[number]) {
   if (effect === undefined) return { change, label, refused };
-  const { moved, broken, putBack } = effect;
-  const back = putBack && { turns: putBack.turns, moved: putBack.moved, broken: putBack.broken };
-  return { change, label, moved, broken, putBack: back };
+  const { moved, broken, tips, putBack } = effect;
+  const back = putBack && {
+    turns: putBack.turns,
+    moved: putBack.moved,
+    broken: putBack.broken,
+    tips: putBack.tips,
+  };
+  return { change, label, moved, broken, tips, putBack: back };
 }

@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import type { Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { formatCar } from "../../lib/car/file/parse.js";
 import { reportText } from "../../site/report/report-text.js";
@@ -62,16 +63,141 @@ describe("the command", () => {
 
 test("the loads in the turn sum to the weight, in a left turn and in a right one", () => {
   for (const turn of ["leftTurn", "rightTurn"] as const) {
-    const load = report.inTurn.load?.[turn];
+    const { load } = report.inTurn[turn];
     const sum = load && load.front.left + load.front.right + load.rear.left + load.rear.right;
     expect(sum).toBeCloseTo(1080 * 9.80665, 6);
   }
 });
 
-test("a car asked for more than it can do is said to tip over", () => {
-  const over = setUpReport(demoCar, { lateralAcceleration: 30, speed: 25 });
-  expect(over.inTurn.tipped).toBe(true);
-  expect(reportText(over, demoCar, "metric")).toContain("The car tips over");
+describe("a car asked for more than it can do", () => {
+  const text = (car: Car, ay: number, speed = 25) => {
+    const question = { lateralAcceleration: ay, speed };
+    return reportText(setUpReport(car, question), car, "metric");
+  };
+
+  test("is said to tip over, once where it does so on both sides", () => {
+    const { inTurn } = setUpReport(demoCar, { lateralAcceleration: 30, speed: 25 });
+    expect([inTurn.leftTurn.tipped, inTurn.rightTurn.tipped]).toEqual([true, true]);
+    expect(inTurn.leftTurn.load).toBeUndefined();
+    const over = text(demoCar, 30);
+    expect(over).toMatch(
+      /^The car tips over before it turns so hard: at \S+ m\/s²( to the left .*)?\.$/m,
+    );
+    expect(over).not.toContain("Load transfer");
+  });
+
+  test("tips over in one direction and turns in the other when its driver sits far out", () => {
+    const driver = { mass: 120, behindFrontAxle: 1.35, leftOfCentre: 0.45, height: 0.48 };
+    const car = { ...demoCar, driver };
+    const { status, stdout, stderr } = run(formatCar(car), "--ay", "13.5");
+    expect([status, stderr]).toEqual([0, ""]);
+    expect(stdout).toContain("In a right turn the car tips over before it turns so hard: at 13.05");
+    expect(stdout).toContain("\n  left turn");
+    expect(stdout).not.toContain("\n  right turn");
+    expect(stdout).toContain("Load transfer in that left turn, N");
+  });
+
+  test("is judged with the downforce of that speed, as its loads are", () => {
+    const body = { ...demoCar.body, mass: 420 };
+    const air = { drag: 0.5, frontDownforce: 1.2, rearDownforce: 1.6 };
+    const car = { ...demoCar, body, air };
+    const { leftTurn, rightTurn } = setUpReport(car, { lateralAcceleration: 20, speed: 40 }).inTurn;
+    for (const turn of [leftTurn, rightTurn]) {
+      expect(turn.tipped).toBe(false);
+      const inner = turn === leftTurn ? turn.load?.front.left : turn.load?.front.right;
+      expect(turn.front?.lifted).toBe(inner === 0);
+    }
+    expect(leftTurn.front?.lifted).toBe(false);
+    expect(leftTurn.tipsOverAt).toBeGreaterThan(20);
+    expect(text(car, 20, 40)).not.toContain("tips over");
+    expect(text(car, 20, 10)).toContain("tips over"); // hardly any downforce there
+  });
+
+  test("is told so when its tyres let go first", () => {
+    expect(report.inTurn.leftTurn.harderThanLimit).toBe(false);
+    expect(text(demoCar, 9)).not.toContain("harder than this car");
+    const { leftTurn } = setUpReport(demoCar, { lateralAcceleration: 11, speed: 25 }).inTurn;
+    expect(leftTurn.harderThanLimit).toBe(true);
+    expect(leftTurn.limit).toBeCloseTo(report.balance.phases.middle.lateralAcceleration, 6);
+    expect(text(demoCar, 11)).toMatch(
+      /^That is harder than this car can turn, whose own limit is 10\.\d\d m\/s² to the left and 10\.\d\d m\/s² to the right: /m,
+    );
+  });
+});
+
+describe("a car that tips over before its tyres let go", () => {
+  const car = { ...demoCar, body: { ...demoCar.body, height: 1 } };
+  const tall = setUpReport(car, { lateralAcceleration: 5, speed: 25 });
+  const lines = reportText(tall, car, "metric").split("\n");
+
+  test("is said to tip over, without a margin", () => {
+    expect(tall.balance.tips).toContain("middle");
+    expect(lines.find((line) => line.startsWith("  middle"))).toMatch(/ – +tips over/);
+  });
+
+  test("has dashes for shifts of a balance that is not there, and one sentence for them", () => {
+    const step = lines.find((line) => line.startsWith("  front camber −1.50° → −1.75°  "));
+    expect(step).toMatch(/ {2}– {2}/);
+    expect(lines.filter((line) => line.startsWith("–: before or after the change"))).toHaveLength(
+      1,
+    );
+    expect(tall.changes[0]?.tips).toContain("middle");
+  });
+});
+
+describe("the table of changes", () => {
+  const lines = reportText(report, demoCar, "metric").replaceAll("\u00a0", " ").split("\n");
+  const row = (label: string) => lines.find((line) => line.startsWith(`  ${label}  `)) ?? "";
+
+  test("tells shifts to hundredths, and the grip that a change gives or takes", () => {
+    expect(row("front bar position 3 → 4")).toMatch(/(\s+[+−]\d\.\d\d){5}\s+\*$/);
+    expect(lines.find((line) => line.includes("braking in   turn-in"))).toMatch(/power on +limit$/);
+  });
+
+  test("marks what is likely to be felt, and says what the mark means", () => {
+    const marked = lines.filter((line) => line.endsWith("*")).length;
+    expect(marked).toBeGreaterThan(5);
+    expect(marked).toBeLessThan(report.changes.length);
+    expect(row("front camber −1.50° → −1.75°")).not.toContain("*");
+    expect(lines.join("\n")).toContain(
+      "*: a margin shifts by 0.10 m/s² or more, likely to be felt.",
+    );
+  });
+
+  test("has no dashes and no word of tipping for a car on its wheels", () => {
+    expect(lines.some((line) => line.includes("tips over"))).toBe(false);
+    expect(report.balance.tips).toEqual([]);
+  });
+
+  test("tells what toe and pressure do below the limit", () => {
+    const also = (label: string) => lines.find((line) => line.startsWith(`  ${label}:`));
+    expect(also("front toe-in per wheel 0.00° → 0.05°")).toContain("understeer gradient −0.02");
+    expect(also("front tyre pressure 200 kPa → 205 kPa")).toContain("yaw response −0.002 s");
+  });
+});
+
+test("pressures outside the tyre's data are noted, in the text and in the figures", () => {
+  const tyre = { name: "published road", pressure: { left: 270e3, right: 270e3 } };
+  const { limits: _, ...free } = demoCar;
+  const car = { ...free, front: { ...demoCar.front, tyre } };
+  const off = setUpReport(car, asked);
+  expect(off.outsideTyreData.map(({ end, what }) => [end, what])).toEqual([["front", "pressure"]]);
+  expect(reportText(off, car, "us")).toContain("reach from 27.0\u00a0psi to 37.0\u00a0psi");
+  expect(report.outsideTyreData).toEqual([]);
+  expect(reportText(report, demoCar, "metric")).not.toContain("Outside the data");
+});
+
+test("the centre of gravity is where it is with the seats turned", () => {
+  const axle = (end: "front" | "rear") => ({
+    ...demoCar[end],
+    spring: { ...demoCar[end].spring, seatTurns: { left: -10, right: -10 } },
+  });
+  const lower = setUpReport({ ...demoCar, front: axle("front"), rear: axle("rear") }, asked);
+  const sunk = (end: "front" | "rear") =>
+    report.figures.rideHeight[end] - lower.figures.rideHeight[end];
+  const fell = report.mass.centreOfGravity.height - lower.mass.centreOfGravity.height;
+  expect(fell).toBeGreaterThan(0.8 * Math.min(sunk("front"), sunk("rear"))); // wheels stay down
+  expect(fell).toBeLessThan(Math.max(sunk("front"), sunk("rear")));
 });
 
 test("the text comes in the units of the reader", () => {
@@ -99,6 +225,9 @@ test("every key of the report is documented, and every documented key is there",
     const group = inside.find((name) => name === key);
     return group === undefined ? [key] : Object.keys(report[group]).map((name) => `${key}.${name}`);
   });
-  const rows = ["changes[].moved", "changes[].broken", "changes[].putBack"];
-  expect(documented.sort()).toEqual([...keys, ...rows].sort());
+  const turn = Object.keys(report.inTurn.leftTurn).map((key) => `inTurn.*.${key}`);
+  const rows = Object.keys(report.changes[0] ?? {}).flatMap((key) =>
+    ["change", "label"].includes(key) ? [] : [`changes[].${key}`],
+  );
+  expect(documented.sort()).toEqual([...keys, ...turn, ...rows].sort());
 });
