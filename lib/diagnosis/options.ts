@@ -13,7 +13,7 @@ export interface Option {
   /** The change with the car put back where the seats can do it. */
   readonly effect: Effect;
   readonly putBackTurns?: Wheels<number>;
-  /** m/s² in the places reported, weighted, above 0 towards the rear */
+  /** m/s² in the places reported, weighted, above 0 towards the front */
   readonly shift: number;
   /** m/s² by which those places come nearer to what was asked, weighted; below 0: further away */
   readonly gain: number;

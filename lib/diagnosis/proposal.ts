@@ -4,7 +4,6 @@ import { labelOf } from "../change/label.js";
 import { movedInWords, signed } from "../change/moved.js";
 import type { Wheels } from "../load/wheels.js";
 import type { UnitSystem } from "../units.js";
-import { rearFirst } from "../workshop/feel.js";
 import { minutesToMake } from "../workshop/minutes.js";
 import type { PhaseShifts } from "../workshop/sheet.js";
 import { meritOf } from "./merit.js";
@@ -22,7 +21,7 @@ export interface Proposal {
   readonly gain: number;
   /** m/s² that the car can do more there */
   readonly grip: number;
-  /** Shift in each part of a corner, m/s², above 0 towards the rear sliding first. */
+  /** Shift in each part of a corner, m/s², above 0 towards the front sliding first. */
   readonly phases: PhaseShifts;
   readonly minutes: number;
   /** What else moves, in words. */
@@ -52,8 +51,7 @@ export function proposalOf(
 ): Proposal {
   const { change, steps, gain, grip, effect, putBackTurns } = option;
   const { car } = places.before;
-  const shift = (name: (typeof phaseNames)[number]) =>
-    rearFirst(effect.moved.phases[name].understeerMargin);
+  const shift = (name: (typeof phaseNames)[number]) => effect.moved.phases[name].understeerMargin;
   return {
     change,
     label: labelOf(change, car, system),

@@ -5,7 +5,6 @@ import type { Change, End, EndLever } from "../change/change.js";
 import { endLenses } from "../change/levers.js";
 import { parameters } from "../parameters.js";
 import type { Margin } from "../statics/margins.js";
-import { rearFirst } from "../workshop/feel.js";
 import { leversToTry } from "../workshop/propose.js";
 import { stepCountsFor, timesSteps, tryCounts } from "../workshop/step-counts.js";
 import { type Option, optionOf, type Places } from "./options.js";
@@ -101,7 +100,7 @@ function whyNot(option: Option, { targets }: Places, leastFelt: number): string 
 function tooSmall({ reach, effect }: Option, leastFelt: number): string {
   const shifts = phaseNames.map((name) => ({
     name,
-    size: Math.abs(rearFirst(effect.moved.phases[name].understeerMargin)),
+    size: Math.abs(effect.moved.phases[name].understeerMargin),
   }));
   const top = shifts.reduce((a, b) => (b.size > a.size ? b : a));
   const amount = reach < 0.001 ? "by nothing" : `by ${reach.toPrecision(2)} m/s² at most`;

@@ -18,7 +18,7 @@ export interface Target {
   readonly phase: PhaseName;
   /** The corner; both ways when the venue does not know it. */
   readonly corners: readonly VenueCorner[];
-  /** m/s² by which balance should move, above 0 towards the rear; 0: it is well as it is */
+  /** m/s² by which balance should move, above 0 towards the front; 0: it is well as it is */
   readonly want: number;
   /** 0–1, by how often and how sure */
   readonly weight: number;

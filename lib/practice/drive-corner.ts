@@ -7,7 +7,6 @@ import type { PhaseName } from "../balance/phases.js";
 import { type Trim, trim } from "../balance/trim.js";
 import type { Car } from "../car/car.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
-import { rearFirst } from "../workshop/feel.js";
 import type { VenueCorner } from "../workshop/venue.js";
 import { cornerPath, phaseAt } from "./corner-path.js";
 import { paceOf, shareOf } from "./pace.js";
@@ -32,7 +31,7 @@ export interface CornerMoment {
   readonly sideSlip: number;
   /** N under each wheel */
   readonly load: Wheels<number>;
-  /** m/s² between the ends at the limit, above 0 the rear slides first */
+  /** m/s² between the ends at the limit, above 0 the front slides first */
   readonly balance: number;
   /** Share of what the car can do here, 0–1. */
   readonly used: number;
@@ -114,7 +113,7 @@ function momentOf(
     steeringWheel: state.steer * car.steeringRatio,
     sideSlip: state.sideSlip,
     load: eachAxle(state.wheels, (sides) => ({ left: sides.left.load, right: sides.right.load })),
-    balance: rearFirst(found.understeerMargin),
+    balance: found.understeerMargin,
     used: shareOf(lateralAcceleration, found),
   };
 }

@@ -26,7 +26,7 @@ export interface Practice {
   readonly hidden: Change;
   /** The car as it is now, seats put back. */
   readonly changed: Car;
-  /** How far the hidden change moved balance in this corner, m/s², above 0 towards the rear. */
+  /** How far the hidden change moved balance in this corner, m/s², above 0 towards the front. */
   readonly shifts: PhaseShifts;
 }
 
@@ -85,7 +85,7 @@ export function carWith(change: Change, car: Car, measured: Car): Car {
   return (effect.putBack ?? effect).car;
 }
 
-/** How far balance moves in each part of one corner, m/s², above 0 towards the rear. */
+/** How far balance moves in each part of one corner, m/s², above 0 towards the front. */
 export function shiftsIn(corner: VenueCorner, before: Car, after: Car, measured: Car): PhaseShifts {
   const place = { name: corner.name, corners: [corner] };
   const [was, is] = [cellsOf(before, place, measured), cellsOf(after, place, measured)];

@@ -117,10 +117,10 @@ function differsMost(a: PhaseShifts, b: PhaseShifts): PhaseName {
 function inWords(shift: number, system: UnitSystem): string {
   if (Math.abs(shift) < 0.005) return "by nothing";
   const size = formatAlike("acceleration", Math.abs(shift), 2, system);
-  return `by ${size} towards the ${shift > 0 ? "rear" : "front"} sliding first`;
+  return `by ${size} towards the ${shift > 0 ? "front" : "rear"} sliding first`;
 }
 
 function inSign(balance: number): string {
   if (balance === 0) return "that nothing changed";
-  return `that the ${balance > 0 ? "rear" : "front"} slides first`;
+  return `that the ${balance > 0 ? "front" : "rear"} slides first`;
 }

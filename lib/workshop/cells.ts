@@ -5,14 +5,13 @@ import { type PhaseName, phaseNames, phases } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
 import type { Axles } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
-import { rearFirst } from "./feel.js";
 import { levelRoadAccelerationOf, type Venue, type VenueCorner } from "./venue.js";
 
 /** What the model says of one part of one corner. */
 export interface Cell {
   readonly corner: string;
   readonly phase: PhaseName;
-  /** m/s² between the ends at the limit; above 0 the rear slides first, below 0 the front */
+  /** m/s² between the ends at the limit; above 0 the front slides first, below 0 the rear */
   readonly balance: number;
   /** m/s² that the car can do there, on a level road */
   readonly lateralAcceleration: number;
@@ -53,7 +52,7 @@ function cellOf(corner: VenueCorner, phase: PhaseName, found: CarBalance): Cell 
   return {
     corner: corner.name,
     phase,
-    balance: rearFirst(found.understeerMargin),
+    balance: found.understeerMargin,
     lateralAcceleration: found.lateralAcceleration,
     lifted: found.lifted,
     spare: found.lateralAcceleration - levelRoadAccelerationOf(corner),
@@ -64,7 +63,7 @@ function cellOf(corner: VenueCorner, phase: PhaseName, found: CarBalance): Cell 
 export interface CellShift {
   readonly corner: string;
   readonly phase: PhaseName;
-  /** m/s², above 0 towards the rear sliding first */
+  /** m/s², above 0 towards the front sliding first */
   readonly shift: number;
 }
 

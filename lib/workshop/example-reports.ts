@@ -18,19 +18,19 @@ interface Place {
   readonly balance: readonly (readonly number[])[];
 }
 
-/** What everybody was asked about, after each of the six runs: balance, above 0 the rear slides first. */
+/** What everybody was asked about, after each of the six runs: balance, above 0 the front slides first. */
 const places: readonly Place[] = [
   {
     corner: "Long Left",
     phase: "middle",
     input: "steady",
     balance: [
-      [0, 1, -1, -2, -1, 0],
-      [-1, 0, -2, -2, -1, -1],
-      [0, 1, -1, -1, -1, 0],
-      [0, 2, 0, -1, 0, 0],
-      [0, 1, 0, -1, 0, 0],
-      [0, 1, 0, -2, 0, 0],
+      [0, -1, 1, 2, 1, 0],
+      [1, 0, 2, 2, 1, 1],
+      [0, -1, 1, 1, 1, 0],
+      [0, -2, 0, 1, 0, 0],
+      [0, -1, 0, 1, 0, 0],
+      [0, -1, 0, 2, 0, 0],
     ],
   },
   {
@@ -38,12 +38,12 @@ const places: readonly Place[] = [
     phase: "braking in",
     input: "braking",
     balance: [
-      [1, 1, 1, 1, 1, 2],
-      [-1, 0, 0, -1, 0, 1],
-      [0, 1, 1, 0, 1, 2],
-      [2, 2, 2, 1, 1, 3],
-      [2, 1, 2, 1, 1, 3],
-      [0, 0, 0, 0, 0, 1],
+      [-1, -1, -1, -1, -1, -2],
+      [1, 0, 0, 1, 0, -1],
+      [0, -1, -1, 0, -1, -2],
+      [-2, -2, -2, -1, -1, -3],
+      [-2, -1, -2, -1, -1, -3],
+      [0, 0, 0, 0, 0, -1],
     ],
   },
   {
@@ -51,12 +51,12 @@ const places: readonly Place[] = [
     phase: "power on",
     input: "throttle",
     balance: [
-      [-1, -1, -1, -1, -1, 0],
-      [-1, -2, -1, -1, -2, -1],
-      [0, -1, 0, 0, -1, 0],
-      [0, -1, 1, 1, -1, 0],
-      [1, 0, 1, 1, 0, 0],
-      [0, -1, 0, 1, 0, 0],
+      [1, 1, 1, 1, 1, 0],
+      [1, 2, 1, 1, 2, 1],
+      [0, 1, 0, 0, 1, 0],
+      [0, 1, -1, -1, 1, 0],
+      [-1, 0, -1, -1, 0, 0],
+      [0, 1, 0, -1, 0, 0],
     ],
   },
   {
@@ -64,12 +64,12 @@ const places: readonly Place[] = [
     phase: "turn-in",
     input: "steering",
     balance: [
-      [-1, -2, 0, -1, 0, 0],
-      [-1, -3, -1, -2, 0, -1],
-      [-1, -2, 0, -2, 1, -1],
-      [0, -1, 0, 0, 1, 0],
-      [0, -1, 0, -1, 1, 0],
-      [-1, -2, 0, -2, 0, 0],
+      [1, 2, 0, 1, 0, 0],
+      [1, 3, 1, 2, 0, 1],
+      [1, 2, 0, 2, -1, 1],
+      [0, 1, 0, 0, -1, 0],
+      [0, 1, 0, 1, -1, 0],
+      [1, 2, 0, 2, 0, 0],
     ],
   },
 ];

@@ -18,7 +18,7 @@ export const MARGIN_PER_POINT = 2 * LEAST_FELT_SHIFT;
 /**
  * The report that a driver would file who knows how the car usually is there and has no noise.
  *
- * @param balance - m/s², above 0 the rear slides first
+ * @param balance - m/s², above 0 the front slides first
  * @param usual - the balance that this driver calls 0 there, m/s²
  * @returns points, whole, −3 to +3
  */
@@ -26,6 +26,3 @@ export function pointsFelt(balance: number, usual = 0): number {
   const points = Math.round((balance - usual) / MARGIN_PER_POINT);
   return Math.max(-GREATEST_BALANCE, Math.min(GREATEST_BALANCE, points)) + 0; // no −0
 }
-
-/** Balance in the sign that reports use: above 0 the rear slides first. */
-export const rearFirst = (understeerMargin: number): number => 0 - understeerMargin;

@@ -7,11 +7,11 @@ import type { Surface } from "./venue.js";
 export interface FeltFacts {
   /** How many things were changed between the runs. */
   readonly tested: number;
-  /** m/s², above 0 towards the rear */
+  /** m/s², above 0 towards the front */
   readonly predicted: number;
   /** The sign of what should be felt; 0 when the shift is too small to feel. */
   readonly expected: number;
-  /** Points, above 0 towards the rear; nothing where it cannot be told. */
+  /** Points, above 0 towards the front; nothing where it cannot be told. */
   readonly felt?: number;
   /** The sign of what was felt in the other phases of the corner. */
   readonly elsewhere: number;
@@ -91,5 +91,5 @@ function inWords(shift: number): string {
 }
 
 function towards(shift: number): string {
-  return shift > 0 ? "towards the rear sliding first" : "towards the front sliding first";
+  return shift > 0 ? "towards the front sliding first" : "towards the rear sliding first";
 }

@@ -35,9 +35,9 @@ export interface TwoRuns {
 export interface FeltCell {
   readonly corner: string;
   readonly phase: PhaseName;
-  /** m/s², above 0 towards the rear sliding first */
+  /** m/s², above 0 towards the front sliding first */
   readonly predicted: number;
-  /** Points on the driver's scale, above 0 towards the rear; nothing where it cannot be told. */
+  /** Points on the driver's scale, above 0 towards the front; nothing where it cannot be told. */
   readonly felt?: number;
   readonly verdict: Verdict;
   /** Why it may be so, one sentence each. */

@@ -9,7 +9,7 @@ export interface GroupCell {
   readonly count: number;
   /** Left out for groups so small that a name could be guessed. */
   readonly felt?: {
-    /** Points, above 0 towards the rear. */
+    /** Points, above 0 towards the front. */
     readonly median: number;
     /** Points: half of the drivers are at most this far from the median. */
     readonly spread: number;

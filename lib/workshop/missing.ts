@@ -12,7 +12,7 @@ const needed: Readonly<Record<NeededField, string>> = {
   corner: "Where: in which corner?",
   phase: "When: braking in, turning in, in the middle, or with power on?",
   input: "Doing what: braking, releasing the brake, steering, steady, lifting off, or on throttle?",
-  balance: "What: which end slides first, and how much, from −3 (front) to +3 (rear)?",
+  balance: "What: which end slides first, and how much, from −3 (rear) to +3 (front)?",
 };
 
 const helpful: readonly (readonly [keyof Report, string])[] = [

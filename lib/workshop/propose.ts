@@ -3,13 +3,13 @@ import type { Car, CarLever } from "../car/car.js";
 import type { Change, End, EndLever } from "../change/change.js";
 import { type Baseline, baselineOf, effectOf } from "../change/effect.js";
 import { possibleChanges } from "../change/steps.js";
-import { LEAST_FELT_SHIFT, rearFirst } from "./feel.js";
+import { LEAST_FELT_SHIFT } from "./feel.js";
 import type { Plan, PlanStep } from "./plan.js";
 import { sheetOf } from "./sheet.js";
 import { stepCountsFor, timesSteps, tryCounts } from "./step-counts.js";
 import { venueSpeed } from "./venue.js";
 
-/** A change that is large enough to feel, and what it does to balance, m/s², above 0 rear first. */
+/** A change that is large enough to feel, and what it does to balance, m/s², above 0 front first. */
 export interface Candidate {
   readonly change: Change;
   /** Steps of the adjuster. */
@@ -66,7 +66,7 @@ function shiftOf(change: Change, before: Baseline): number | undefined {
     const effect = effectOf(change, before);
     const { moved, broken } = effect.putBack ?? effect;
     if (broken.length > 0) return undefined;
-    const shifts = phaseNames.map((name) => rearFirst(moved.phases[name].understeerMargin));
+    const shifts = phaseNames.map((name) => moved.phases[name].understeerMargin);
     return shifts.reduce((most, shift) => (Math.abs(shift) > Math.abs(most) ? shift : most));
   } catch (error) {
     if (error instanceof RangeError) return undefined;
@@ -113,7 +113,7 @@ function endOf(plan: Plan): number {
 function nextChange(plan: Plan): PlanStep | undefined {
   const car = sheetOf(plan).at(-1)?.car ?? plan.car;
   const tried = plan.steps.flatMap((step) => (step.kind === "change" ? [step.change] : []));
-  const towards = tried.length % 2 === 0 ? -1 : 1;
+  const towards = tried.length % 2 === 0 ? 1 : -1;
   const before = baselineOf(car, plan.car, venueSpeed(plan.venue));
   for (const one of singleStepsOf(car)) {
     if (tried.some((old) => sameLever(old, one))) continue;

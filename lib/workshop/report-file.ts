@@ -19,7 +19,7 @@ export const reportShape: ShapeOf<Report> = group("What a driver reports", {
   speedClass: optional(text("How fast the corner is", speedClasses)),
   input: optional(text("What the driver was doing", driverInputs)),
   grade: optional(text("How the road runs", grades)),
-  balance: optional(count("Above 0: the rear slides first", -GREATEST_BALANCE, GREATEST_BALANCE)),
+  balance: optional(count("Above 0: the front slides first", -GREATEST_BALANCE, GREATEST_BALANCE)),
   howOften: optional(text("How often", howOften)),
   againstLastRun: optional(text("Against the driver's last run", comparisons)),
   confidence: optional(text("How sure the driver is", confidences)),

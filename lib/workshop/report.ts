@@ -43,7 +43,7 @@ export interface Report {
   readonly input?: DriverInput;
   readonly grade?: Grade;
   /**
-   * −3 to +3, whole: above 0 the rear slides first, below 0 the front does, 0 neither.
+   * −3 to +3, whole: above 0 the front slides first, below 0 the rear does, 0 neither.
    * 1 can be felt, 2 is clear, 3 cannot be driven around – common practice, no source.
    */
   readonly balance?: number;

@@ -10,13 +10,12 @@ import type { Margin } from "../statics/margins.js";
 import type { UnitSystem } from "../units.js";
 import { type Cell, type CellShift, cellsOf, shiftsOf } from "./cells.js";
 import { differenceOfSetUps } from "./difference.js";
-import { rearFirst } from "./feel.js";
 import { cycleMinutes, minutesFor, type StageMinutes, usualMinutes } from "./minutes.js";
 import type { Plan, PlanStep } from "./plan.js";
 import { venueSpeed } from "./venue.js";
 import { type PlanWarning, warningsOf } from "./warnings.js";
 
-/** Shift of balance in each part of a corner, m/s², above 0 towards the rear sliding first. */
+/** Shift of balance in each part of a corner, m/s², above 0 towards the front sliding first. */
 export type PhaseShifts = Readonly<Record<PhaseName, number>>;
 
 /** One run of the plan, worked out for the car. */
@@ -132,7 +131,7 @@ function turnOf({ car }: Plan, step: PlanStep, before: Baseline): Turn {
 
 function shiftsBetween(before: Look, after: Look) {
   const { phases, figures } = differenceOf(after.baseline.behaviour, before.baseline.behaviour);
-  const shifts = phaseNames.map((name) => [name, rearFirst(phases[name].understeerMargin)]);
+  const shifts = phaseNames.map((name) => [name, phases[name].understeerMargin]);
   return {
     phases: Object.fromEntries(shifts) as PhaseShifts,
     cells: shiftsOf(before.cells, after.cells),

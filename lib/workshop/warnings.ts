@@ -71,7 +71,7 @@ function brokenLimits(margins: readonly Margin[]): PlanWarning[] {
 /** Said only where it may surprise: the rear comes earlier than in the run before. */
 function towardsTheRear({ phases }: Row, least: number): PlanWarning[] {
   if (phases === undefined) return [];
-  const where = phaseNames.filter((name: PhaseName) => phases[name] >= least);
+  const where = phaseNames.filter((name: PhaseName) => phases[name] <= -least);
   if (where.length === 0) return [];
   const sentence = `The rear slides earlier than in the run before (${where.join(", ")}): first lap slowly.`;
   return [{ kind: "towards the rear", sentence }];

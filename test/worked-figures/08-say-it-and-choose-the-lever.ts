@@ -31,7 +31,7 @@ const wheelRate = (spring: number) => spring * 0.65 ** 2;
 
 export const pins: Pins = {
   "open-at-first": { value: 4, from: "where, when, doing what, how much" },
-  "want-dip": { value: -0.4, from: "2 points × 0.2 m/s², towards the front" },
+  "want-dip": { value: 0.4, from: "2 points × 0.2 m/s², towards the front" },
   "brake-there": pinned(shift(brakes, braking), "68 % less 66 % front brakes"),
   "brake-besides": pinned(elsewhere(brakes, notBraking), "mean of the other three"),
   "bar-there": pinned(shift(stiffer, braking), "front bar 32e3 less 22e3 N/m"),
@@ -40,7 +40,7 @@ export const pins: Pins = {
     value: Math.ceil(0.1 / Math.abs(shift(brakes, braking))),
     from: "0.1 over one step",
   },
-  "want-gate": { value: 0.4, from: "2 points × 0.2 m/s², towards the rear" },
+  "want-gate": { value: -0.4, from: "2 points × 0.2 m/s², towards the rear" },
   "front-bar-there": pinned(shift(softer, powerOn), "front bar 14e3 less 22e3 N/m"),
   "front-bar-besides": pinned(elsewhere(softer, notPower), "mean of the other three"),
   "rear-bar-there": pinned(shift(rearBar, powerOn), "rear bar 12e3 less 5e3 N/m"),
@@ -58,13 +58,13 @@ export const pins: Pins = {
     from: "sprung load of a wheel over its rate, 60 and 55 N/mm",
   },
   "bar-kerb": { value: 10e3 * 0.6 ** 2, from: "kb·ib², 32e3 less 22e3 N/m" },
-  "ex-gate-left": pinned(0.4 - shift(softer, powerOn), "0.4 less one hole"),
+  "ex-gate-left": pinned(-0.4 - shift(softer, powerOn), "−0.4 less one hole"),
   "ex-orchard-bar": pinned(shift(stiffer, turnIn), "front bar 32e3 less 22e3 N/m"),
   "ex-orchard-clicks": pinned(
     0.1 / Math.abs(shift({ rearRebound: 4400 }, turnIn)),
     "0.1 over one click",
   ),
   "ex-open": { value: 3, from: "when, doing what, how much" },
-  "ex-want": { value: 0.2, from: "1 point × 0.2 m/s²" },
+  "ex-want": { value: -0.2, from: "−1 point × 0.2 m/s²" },
   "ex-price": pinned(shift(rearBar, braking) / shift(rearBar, middle), "one hole, both phases"),
 };

@@ -159,7 +159,7 @@ function limit(turn: InTurn) {
   return low;
 }
 
-/** Front limit less rear limit, m/s²: above 0 the rear slides first. */
+/** Rear limit less front limit, m/s²: above 0 the front slides first. */
 function balance(set: SetUp, phase: Phase) {
   const [front, rear] = [frontAxle(set), rearAxle(set)];
   const arm = [front, rear].reduce((s, a) => s + a.sprung * (sprungHeight - a.rollCentre), 0);
@@ -183,7 +183,7 @@ function balance(set: SetUp, phase: Phase) {
     leansPer,
     ahead: -early / rear.track,
   });
-  return frontLimit - rearLimit;
+  return rearLimit - frontLimit;
 }
 
 export const shift = (change: Partial<SetUp>, phase: Phase) =>

@@ -72,7 +72,7 @@ export const words = {
     lateralAcceleration: "Lateral acceleration (above 0: to the left)",
     steeringWheel: "Steering wheel (above 0: to the left)",
     sideSlip: "Side-slip angle",
-    balance: "Balance margin (above 0: rear first)",
+    balance: "Balance margin (above 0: front first)",
   },
   loads: {
     frontLeft: "Load front left",
@@ -125,7 +125,7 @@ export const words = {
     right: "You were certain, and right.",
     wrong: "You were certain: look again at the traces.",
   },
-  shifts: "How far balance moved, above 0 towards the rear",
+  shifts: "How far balance moved, above 0 towards the front",
   phase: "Part of the corner",
   byHidden: "The hidden change",
   left: "After yours",

@@ -14,7 +14,7 @@ const pushesInTheMiddle: Report = {
   corner: "Long Left",
   phase: "middle",
   input: "steady",
-  balance: -2,
+  balance: 2,
   howOften: "every lap",
   confidence: "certain",
 };
@@ -22,7 +22,7 @@ const looseOnBrakes: Report = {
   corner: "Dip",
   phase: "braking in",
   input: "braking",
-  balance: 2,
+  balance: -2,
   howOften: "every lap",
   confidence: "certain",
 };
@@ -32,14 +32,14 @@ const ask = (complaint: Partial<Complaint>) =>
 
 describe("questions come first", () => {
   test("it understeers is asked about, and nothing is proposed", () => {
-    const { asks, proposals, targets } = ask({ reports: [{ balance: -2 }] });
+    const { asks, proposals, targets } = ask({ reports: [{ balance: 2 }] });
     expect(asks.map(({ field }) => field)).toEqual(["corner", "phase", "input"]);
     expect(targets).toEqual([]);
     expect(proposals).toEqual([]);
   });
 
   test("a report with a gap does not hold up one without", () => {
-    const { asks, targets } = ask({ reports: [{ balance: -2 }, pushesInTheMiddle] });
+    const { asks, targets } = ask({ reports: [{ balance: 2 }, pushesInTheMiddle] });
     expect(asks.filter(({ needed }) => needed).every(({ reports }) => reports[0] === 0)).toBe(true);
     expect(targets.map(({ report }) => report)).toEqual([1]);
   });
@@ -59,7 +59,7 @@ describe("questions come first", () => {
 
   test("two reports that say opposite things of one place are driven again, not averaged", () => {
     const { asks, targets } = ask({
-      reports: [pushesInTheMiddle, { ...pushesInTheMiddle, balance: 1 }],
+      reports: [pushesInTheMiddle, { ...pushesInTheMiddle, balance: -1 }],
     });
     expect(asks[0]?.ask).toMatch(/^Reports 1 and 2 say opposite things of Long Left, middle/);
     expect(targets).toEqual([]);
@@ -75,7 +75,7 @@ describe("questions come first", () => {
 describe("proposals", () => {
   test("move the reported place the way that was asked, enough to feel", () => {
     for (const { gain, phases } of ask({}).proposals) {
-      expect(phases.middle).toBeGreaterThan(0);
+      expect(phases.middle).toBeLessThan(0);
       expect(gain).toBeGreaterThanOrEqual(LEAST_FELT_SHIFT);
     }
   });
@@ -102,7 +102,7 @@ describe("proposals", () => {
     const after = first ? behaviourOf(applyChange(demoCar, first.change), demoCar, 27) : undefined;
     const before = behaviourOf(demoCar, demoCar, 27);
     const shift =
-      before.phases.middle.understeerMargin - (after?.phases.middle.understeerMargin ?? 0);
+      (after?.phases.middle.understeerMargin ?? 0) - before.phases.middle.understeerMargin;
     expect(first?.phases.middle).toBeCloseTo(shift, 4);
   });
 
@@ -152,10 +152,10 @@ describe("proposals", () => {
   });
 
   test("ask for less where less is wanted: a change may not go too far", () => {
-    const alittle = { ...pushesInTheMiddle, balance: -1 };
+    const alittle = { ...pushesInTheMiddle, balance: 1 };
     for (const { gain, phases } of ask({ reports: [alittle] }).proposals) {
       expect(gain).toBeGreaterThanOrEqual(LEAST_FELT_SHIFT);
-      expect(phases.middle).toBeLessThan(0.3); // by hand: one point, 0.2, and as much too far as is not felt
+      expect(phases.middle).toBeGreaterThan(-0.3); // by hand: one point, 0.2, and as much too far as is not felt
     }
   });
 

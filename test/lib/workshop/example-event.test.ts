@@ -114,12 +114,12 @@ describe("the debrief", () => {
   });
 
   test("sums up what six drivers felt under braking into the Dip with the stiffer front bar", () => {
-    // by hand, run 2 less run 1: −2 −1 −1 −2 −1 −1: median −1, distances 1 0 0 1 0 0: median 0
-    expect(groupOf(2, "Dip")?.felt).toEqual({ median: -1, spread: 0, verdicts: { match: 6 } });
+    // by hand, run 2 less run 1: 2 1 1 2 1 1: median 1, distances 1 0 0 1 0 0: median 0
+    expect(groupOf(2, "Dip")?.felt).toEqual({ median: 1, spread: 0, verdicts: { match: 6 } });
   });
 
   test("sums up what was felt at the Gate with the stiffer rear bar", () => {
-    // by hand, run 4 less run 3: 0 0 1 1 0 0: median 0, two felt it, four did not
+    // by hand, run 4 less run 3: 0 0 −1 −1 0 0: median 0, two felt it, four did not
     expect(groupOf(4, "Gate")?.felt).toEqual({
       median: 0,
       spread: 0,

@@ -25,13 +25,13 @@ function felt(changes: readonly Change[], before: readonly Report[], after: read
 }
 
 test("a stiffer front bar that is felt to push is a match", () => {
-  const [cell] = felt([stifferFront], [said(0)], [said(-1)]);
-  expect(cell).toMatchObject({ verdict: "match", felt: -1, corner: "Long Left", phase: "middle" });
-  expect(cell?.predicted).toBeLessThan(0);
+  const [cell] = felt([stifferFront], [said(0)], [said(1)]);
+  expect(cell).toMatchObject({ verdict: "match", felt: 1, corner: "Long Left", phase: "middle" });
+  expect(cell?.predicted).toBeGreaterThan(0);
 });
 
 test("felt the other way it is opposite", () => {
-  expect(felt([stifferFront], [said(0)], [said(1)])[0]?.verdict).toBe("opposite");
+  expect(felt([stifferFront], [said(0)], [said(-1)])[0]?.verdict).toBe("opposite");
 });
 
 test("felt nowhere it is nothing felt", () => {
@@ -48,7 +48,7 @@ test("felt in another part of the same corner it is another phase", () => {
   const cells = felt(
     [stifferFront],
     [said(0), { ...turnIn, balance: 0 }],
-    [said(0), { ...turnIn, balance: -1 }],
+    [said(0), { ...turnIn, balance: 1 }],
   );
   expect(cells.map(({ phase, verdict }) => [phase, verdict])).toEqual([
     ["turn-in", "match"],
@@ -86,7 +86,7 @@ test("another input, a guess and a rough road are given as reasons", () => {
   const [cell] = felt(
     [stifferFront],
     [{ ...barn, balance: 0 }],
-    [{ ...barn, balance: 1, input: "lifting off", confidence: "a guess" }],
+    [{ ...barn, balance: -1, input: "lifting off", confidence: "a guess" }],
   );
   const reasons = cell?.reasons.join(" ") ?? "";
   expect(reasons).toContain("was steady before and lifting off now");

@@ -22,7 +22,7 @@ export function shiftText(shift: number): string {
 
 const namespace = "http://www.w3.org/2000/svg";
 
-/** A bar to the left for the front, to the right for the rear. */
+/** A bar to the left for the rear, to the right for the front. */
 function bar(shift: number): SVGElement {
   const picture = document.createElementNS(namespace, "svg");
   const length = Math.min(1, Math.abs(shift) / FULL) * 48;
@@ -34,7 +34,7 @@ function bar(shift: number): SVGElement {
   set(middle, { x1: 50, x2: 50, y1: 0, y2: 10 });
   const side = document.createElementNS(namespace, "rect");
   const x = shift < 0 ? 50 - length : 50;
-  set(side, { x, y: 2, width: length, height: 6, class: shift < 0 ? "front" : "rear" });
+  set(side, { x, y: 2, width: length, height: 6, class: shift < 0 ? "rear" : "front" });
   picture.append(side, middle);
   return picture;
 }
@@ -58,7 +58,7 @@ export function shiftBars(phases: PhaseShifts, caption: string): HTMLElement {
     {},
     element("th", { scope: "col" }, words.phase),
     element("th", { scope: "col" }, words.shift),
-    element("th", { scope: "col", class: "ends" }, words.frontOrRear),
+    element("th", { scope: "col", class: "ends" }, words.rearOrFront),
   );
   return element(
     "table",

@@ -3,7 +3,7 @@ import { element } from "@rollbook/page";
 import { chips } from "../parts/chips.js";
 import { report as said } from "../words/report.js";
 
-/** −3 to +3 in a row, the front at the left. */
+/** −3 to +3 in a row, the rear at the left. */
 export function balanceAsked(
   report: Report,
   answer: (field: "balance", balance: number) => void,
@@ -28,8 +28,8 @@ export function balanceAsked(
     element(
       "p",
       { class: "ends" },
-      element("span", {}, `← ${said.frontSlides}`),
-      element("span", {}, `${said.rearSlides} →`),
+      element("span", {}, `← ${said.rearSlides}`),
+      element("span", {}, `${said.frontSlides} →`),
     ),
     means,
   );

@@ -80,8 +80,8 @@ function scale(): HTMLElement {
     "p",
     { class: "to-mark paper-scale" },
     element("b", {}, said.what),
-    element("i", {}, said.front),
-    ...marks,
     element("i", {}, said.rear),
+    ...marks,
+    element("i", {}, said.front),
   );
 }

@@ -31,6 +31,6 @@ function placeOf(reports: readonly Report[]): ReportedPlace {
   };
 }
 
-/** The balances of some reports from front to rear, so that their order tells no names. */
+/** The balances of some reports from rear to front, so that their order tells no names. */
 export const balancesOf = (reports: readonly Report[]): number[] =>
   reports.flatMap(({ balance }) => (balance === undefined ? [] : [balance])).sort((a, b) => a - b);

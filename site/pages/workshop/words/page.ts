@@ -24,7 +24,7 @@ export const page = {
   dayOpen: (name: string) => `Day: ${name}`,
   phase: "Part of the corner",
   shift: "Shift",
-  frontOrRear: "front first | rear first",
+  rearOrFront: "rear first | front first",
   numberFault: (label: string, ends: readonly string[], unit: string, whole: boolean) =>
     `${label} takes ${whole ? "a whole number, " : ""}${`${ends.join(" to ")} ${unit}`.trim()}.`,
   takeBack: "Take it back",

@@ -94,7 +94,7 @@ export const sheets = {
   reportLines: [
     "Where: the corner. When: braking in, turn-in, middle, or power on.",
     "Doing what: brake, steering, throttle, or nothing.",
-    "What: −3 (the front slides, cannot be driven around) to +3 (the rear does). 1 can be felt, 2 is clear.",
+    "What: −3 (the rear slides, cannot be driven around) to +3 (the front does). 1 can be felt, 2 is clear.",
     "“It understeers” is not a report yet: it does not say where, when, doing what.",
     "“Cannot tell” is a good answer.",
   ],
