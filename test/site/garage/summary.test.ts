@@ -57,4 +57,11 @@ describe("what a car comes to", () => {
     for (const [, text] of balance)
       expect(text).toMatch(/^up to [\d.]+.g: the (front|rear) gives up/);
   });
+
+  it("notes a pressure that the tyre's data do not reach, and nothing else of the demo car", () => {
+    expect(told().notes).toEqual([]);
+    const tyre = { name: "published road", pressure: { left: 270e3, right: 270e3 } };
+    const notes = told({ ...demoCar, front: { ...demoCar.front, tyre } }).notes;
+    expect(notes[0]).toMatch(/^Front tyre pressure is 270.kPa but the data of the tyre/);
+  });
 });

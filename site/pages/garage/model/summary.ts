@@ -19,6 +19,8 @@ import {
   rollStiffnessOf,
   toShown,
   totalMassOf,
+  tyreDoubtInWords,
+  tyreDoubts,
   type UnitSystem,
   type Wheels,
   wheelRateOf,
@@ -33,6 +35,8 @@ export interface Summary {
   readonly axles: readonly (readonly [string, string, string])[];
   readonly turn: readonly Told[];
   readonly balance: readonly Told[];
+  /** Sentences about what the car asks of its tyres beyond their data. */
+  readonly notes: readonly string[];
   readonly limits: readonly ToldLimit[];
 }
 
@@ -66,6 +70,7 @@ export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
     ...atRest(car, write),
     axles: stiffness(car, write),
     ...inTurn(car, write),
+    notes: tyreDoubts(car, speed).map((doubt) => tyreDoubtInWords(doubt, units)),
     limits: toldLimits(marginsOf(car), units, write),
   };
 }

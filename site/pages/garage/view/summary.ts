@@ -49,7 +49,8 @@ function parts(car: Car): HTMLElement[] {
 
 const heading = (text: string) => element("h3", {}, text);
 
-function told({ corners, weights, axles, turn, balance, limits }: Summary): HTMLElement[] {
+function told(summary: Summary): HTMLElement[] {
+  const { corners, weights, axles, turn, balance, notes, limits } = summary;
   const corner = (value: string) => element("span", {}, value);
   const { front, rear } = corners;
   return [
@@ -66,6 +67,7 @@ function told({ corners, weights, axles, turn, balance, limits }: Summary): HTML
     pairs(turn),
     heading(words.balance(toldSpeed(format))),
     pairs(balance),
+    ...notes.map((note) => element("p", { class: "note" }, spell(note))),
     heading(words.margins),
     limitList(limits),
   ];
