@@ -77,7 +77,14 @@ function subtract(row: number[], other: readonly number[], factor: number, from:
 
 /** Matrix times vector. */
 export const multiply = (matrix: Matrix, vector: readonly number[]): number[] =>
-  matrix.map((row) => row.reduce((sum, entry, j) => sum + entry * (vector[j] ?? 0), 0));
+  matrix.map((row) => dot(row, vector));
+
+/** Sum of products; a loop, which is several times quicker than `reduce` here. */
+function dot(row: readonly number[], vector: readonly number[]): number {
+  let sum = 0;
+  for (let j = 0; j < row.length; j++) sum += (row[j] ?? 0) * (vector[j] ?? 0);
+  return sum;
+}
 
 /** Rows and columns exchanged. */
 export const transpose = (matrix: Matrix): number[][] =>

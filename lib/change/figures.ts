@@ -1,6 +1,5 @@
 import type { HandlingCar } from "../balance/handling-car.js";
 import { handlingCarOf } from "../balance/handling-car-of.js";
-import { understeerGradientAt } from "../balance/handling-curve.js";
 import { barRollStiffnessOf, meanOf, rideRateOf, wheelRateOf } from "../car/axle.js";
 import type { Car } from "../car/car.js";
 import { tyreNamed } from "../car/tyres.js";
@@ -41,11 +40,11 @@ export interface CarFigures {
   /** damping of that motion, 1 is just no overshoot */
   readonly rollDampingRatio: number;
   /**
-   * rad/(m/s²) more steering than the corner alone asks, in a gentle turn at the speed: above 0
-   * understeer, below 0 oversteer; Infinity for a car that cannot hold even that turn
+   * rad/(m/s²) of steering beyond that of the corner itself, in a gentle turn at the speed, as
+   * `smallStep` gives it: above 0 understeer, below 0 oversteer; Infinity where there is no turn
    */
   readonly understeerGradient: number;
-  /** s of a small step of steering at the speed, as `smallStep` gives it: Infinity for no answer */
+  /** s of a small step of steering at the speed, as `smallStep` gives it; Infinity for no answer */
   readonly yawResponseTime: number;
 }
 
@@ -91,8 +90,7 @@ export function figuresOf(
     frontWeightShare: rest.frontShare,
     crossWeightShare: rest.crossShare,
     ...rollMotion(handling),
-    understeerGradient: understeerGradientAt(handling, { speed }) ?? Infinity,
-    yawResponseTime: smallStep(handling, speed).yawResponseTime,
+    ...steering(handling, speed),
   };
 }
 
@@ -108,6 +106,11 @@ function gentleTurn(car: HandlingCar) {
   const { rollAngle, frontShare } = distributeLoadTransfer(car, GENTLE);
   const angle = (rollAngle.front + rollAngle.rear) / 2;
   return { rollGradient: angle / GENTLE, frontTransferShare: frontShare };
+}
+
+function steering(car: HandlingCar, speed: number) {
+  const { understeerGradient, yawResponseTime } = smallStep(car, speed);
+  return { understeerGradient, yawResponseTime };
 }
 
 /** The body in roll as one mass on one spring and damper – Gillespie 1992, ch. 5. */

@@ -1,6 +1,6 @@
 import type { HandlingCar } from "../balance/handling-car.js";
 import { requireInRange } from "../check.js";
-import { type Matrix, multiply, solveLinear } from "../linear.js";
+import { type Matrix, multiply, solveLinear, transpose } from "../linear.js";
 import { type Motion, motionOf, RELAXATION_LENGTH } from "./motion.js";
 import { timeToReach } from "./step-figures.js";
 
@@ -11,6 +11,11 @@ export interface SmallStep {
    * 0 where the wheels can hold no turn at all
    */
   readonly yawGain: number;
+  /**
+   * rad/(m/s²) of steering beyond that of the corner itself: above 0 understeer, below 0 oversteer;
+   * Infinity where the wheels can hold no turn
+   */
+  readonly understeerGradient: number;
   /**
    * s from half the step to 90 % of the steady yaw rate, at least 0; Infinity when the car does not
    * get there within 10 s, as from its critical speed on
@@ -36,12 +41,15 @@ export function smallStep(car: HandlingCar, speed: number): SmallStep {
   const { matrix, steered } = linearised(motionOf(car, speed, RELAXATION_LENGTH));
   const yawGain = steadyYawRate(matrix, steered);
   const yawResponseTime = yawGain > 0 ? timeTo90(matrix, steered, yawGain) : Infinity;
-  return { yawGain, yawResponseTime };
+  const understeerGradient =
+    yawGain === 0 ? Infinity : (1 / yawGain - car.wheelbase / speed) / speed; // δ = L/R + K·ay – Wong, ch. 5
+  return { yawGain, understeerGradient, yawResponseTime };
 }
 
 const YAW_RATE = 1; // its place among the numbers of a state
-const SMALL_STATE = [1e-3, 1e-4, 1e-4, 1e-3, 1, 1]; // m/s, rad/s, rad, rad/s, N, N
-const SMALL_STEER = 1e-4; // rad
+/** So small that a tyre's curve is a straight line: m/s, rad/s, rad, rad/s, N, N. */
+const SMALL_STATE = [1e-5, 1e-6, 1e-6, 1e-5, 1e-2, 1e-2];
+const SMALL_STEER = 1e-6; // rad
 
 /** Yaw rate of the steady turn, 0 = A·x + b·δ, for each rad of steer; 0 where there is none. */
 function steadyYawRate(matrix: Matrix, steered: readonly number[]): number {
@@ -55,17 +63,15 @@ function steadyYawRate(matrix: Matrix, steered: readonly number[]): number {
 
 /** How a motion near straight ahead depends on its state and on the steer angle: ẋ = A·x + b·δ. */
 function linearised(motion: Motion): { matrix: Matrix; steered: readonly number[] } {
-  const slope = (less: readonly number[], more: readonly number[], by: number) =>
-    more.map((value, i) => (value - (less[i] ?? 0)) / (2 * by));
-  const columns = SMALL_STATE.map((by, j) => {
-    const moved = (way: number) => SMALL_STATE.map((_, i) => (i === j ? way * by : 0));
-    return slope(motion(0, moved(-1)), motion(0, moved(1)), by);
-  });
   const still = SMALL_STATE.map(() => 0);
-  return {
-    matrix: still.map((_, i) => columns.map((column) => column[i] ?? 0)),
-    steered: slope(motion(-SMALL_STEER, still), motion(SMALL_STEER, still), SMALL_STEER),
-  };
+  const before = motion(0, still);
+  const slope = (after: readonly number[], by: number) =>
+    after.map((value, i) => (value - (before[i] ?? 0)) / by);
+  const columns = SMALL_STATE.map((by, j) => {
+    const moved = still.map((_, i) => (i === j ? by : 0));
+    return slope(motion(0, moved), by);
+  });
+  return { matrix: transpose(columns), steered: slope(motion(SMALL_STEER, still), SMALL_STEER) };
 }
 
 /** Time from half the step until the yaw rate is 90 % of the steady one, s. */
@@ -91,33 +97,21 @@ function stepping(matrix: Matrix, steered: readonly number[]): Matrix {
   return exponential(rates.map((row) => row.map((entry) => entry * STEP)));
 }
 
-const HALVINGS = 8;
+const HALVINGS = 5; // stable while nothing goes on faster than in a ten-thousandth of a second
 
-/** e to the power of a matrix, by series of a 256th and squaring – Golub & Van Loan 2013, ch. 9.3. */
+/** e to the power of a matrix, by series and squaring – Golub & Van Loan 2013, ch. 9.3. */
 function exponential(matrix: Matrix): Matrix {
   const part = matrix.map((row) => row.map((entry) => entry / 2 ** HALVINGS));
-  const identity = matrix.map((_, i) => unit(matrix.length, i));
-  let power: Matrix = identity;
-  for (let term = 4; term > 0; term--) power = plus(identity, times(part, power), 1 / term);
-  for (let i = 0; i < HALVINGS; i++) power = times(power, power);
+  const series = (column: readonly number[]) =>
+    [4, 3, 2, 1].reduce<readonly number[]>((sum, term) => {
+      const next = multiply(part, sum);
+      return column.map((entry, i) => entry + (next[i] ?? 0) / term);
+    }, column);
+  let power = transpose(part.map((_, i) => series(unit(part.length, i))));
+  for (let i = 0; i < HALVINGS; i++)
+    power = transpose(transpose(power).map((column) => multiply(power, column)));
   return power;
 }
 
 const unit = (size: number, place: number): number[] =>
   Array.from({ length: size }, (_, i) => (i === place ? 1 : 0));
-
-const plus = (a: Matrix, b: Matrix, share: number): Matrix =>
-  a.map((row, i) => row.map((entry, j) => entry + share * (b[i]?.[j] ?? 0)));
-
-/** Matrix times matrix. */
-function times(a: Matrix, b: Matrix): Matrix {
-  return a.map((row) => {
-    const sum = new Array<number>(row.length).fill(0);
-    row.forEach((entry, k) => {
-      b[k]?.forEach((other, j) => {
-        sum[j] = (sum[j] ?? 0) + entry * other;
-      });
-    });
-    return sum;
-  });
-}

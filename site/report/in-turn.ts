@@ -1,8 +1,9 @@
-import { carBalance } from "../../lib/balance/car-balance.js";
 import type { HandlingCar } from "../../lib/balance/handling-car.js";
 import { tipsOverAt } from "../../lib/balance/loads-in-turn.js";
 import { mirrorCar } from "../../lib/balance/mirror-car.js";
+import type { PhaseBalances } from "../../lib/balance/phases.js";
 import { turnLoads } from "../../lib/balance/turn-loads.js";
+import type { BothCorners } from "../../lib/change/behaviour.js";
 import { eachAxle } from "../../lib/load/wheels.js";
 import type { ReportQuestion } from "./set-up-report.js";
 
@@ -10,9 +11,13 @@ import type { ReportQuestion } from "./set-up-report.js";
 export type SideInTurn = ReturnType<typeof inTurn>["leftTurn"];
 
 /** The corner asked for, to the left and to the right: uneven cars do not do the same in both. */
-export function inTurn(car: HandlingCar, { lateralAcceleration, speed }: ReportQuestion) {
-  const side = (facing: HandlingCar, ay: number) => {
-    const limit = carBalance(facing, { speed }).lateralAcceleration;
+export function inTurn(
+  car: HandlingCar,
+  { lateralAcceleration, speed }: ReportQuestion,
+  corners: BothCorners,
+) {
+  const side = (facing: HandlingCar, { middle }: PhaseBalances, ay: number) => {
+    const limit = middle.lateralAcceleration;
     const loads = turnLoads(car, { speed }, ay);
     return {
       limit,
@@ -23,8 +28,8 @@ export function inTurn(car: HandlingCar, { lateralAcceleration, speed }: ReportQ
     };
   };
   return {
-    leftTurn: side(car, lateralAcceleration),
-    rightTurn: side(mirrorCar(car), 0 - lateralAcceleration),
+    leftTurn: side(car, corners.left, lateralAcceleration),
+    rightTurn: side(mirrorCar(car), corners.right, 0 - lateralAcceleration),
   };
 }
 

@@ -13,7 +13,7 @@ import {
 } from "../../lib/car/axle.js";
 import type { Axle, Car } from "../../lib/car/car.js";
 import { sprungMassOf, totalMassOf } from "../../lib/car/masses.js";
-import { cornersOf, tipsIn } from "../../lib/change/behaviour.js";
+import { type BothCorners, cornersOf, tipsIn } from "../../lib/change/behaviour.js";
 import { type CarFigures, figuresOf } from "../../lib/change/figures.js";
 import { changeTable } from "../../lib/change/table.js";
 import { eachAxle } from "../../lib/load/wheels.js";
@@ -40,15 +40,16 @@ export type SetUpReport = ReturnType<typeof setUpReport>;
 export function setUpReport(car: Car, asked: ReportQuestion) {
   const handling = handlingCarOf(car);
   const figures = figuresOf(car, car, asked.speed, handling);
+  const corners = cornersOf(handling, asked.speed);
   return {
     car: car.name,
     asked,
     mass: masses(car, handling),
     atRest: atRest(car),
-    inTurn: inTurn(handling, asked),
+    inTurn: inTurn(handling, asked, corners),
     stiffness: eachAxle(car, stiffnessOf),
     figures,
-    balance: balance(car, handling, figures, asked.speed),
+    balance: balance(car, corners, figures),
     outsideTyreData: tyreDoubts(car, asked.speed, handling).map((doubt) => ({
       ...doubt,
       sentence: tyreDoubtInWords(doubt),
@@ -81,11 +82,10 @@ function stiffnessOf(axle: Axle) {
   };
 }
 
-function balance(car: Car, handling: HandlingCar, figures: CarFigures, speed: number) {
+function balance(car: Car, corners: BothCorners, figures: CarFigures) {
   const gradient = finite(figures.understeerGradient);
   const named = (speedFor: typeof criticalSpeed) =>
     gradient === undefined ? undefined : finite(speedFor(gradient, car.wheelbase));
-  const corners = cornersOf(handling, speed);
   return {
     understeerGradient: gradient,
     characteristicSpeed: named(characteristicSpeed),

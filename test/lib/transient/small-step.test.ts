@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { axleMasses, type HandlingAxle } from "../../../lib/balance/handling-car.js";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
+import { understeerGradientAt } from "../../../lib/balance/handling-curve.js";
 import { criticalSpeed, understeerGradient } from "../../../lib/balance/linear-understeer.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { eachAxle } from "../../../lib/load/wheels.js";
@@ -40,8 +41,21 @@ function gradientByHand(car: typeof bicycle): number {
 test("the steady yaw rate is V/(L + K·V²) for each rad of steer", () => {
   // Wong, Theory of Ground Vehicles, ch. 5 (from memory)
   const gradient = gradientByHand(bicycle);
-  for (const speed of [5, 15, 25, 40])
-    expect(smallStep(bicycle, speed).yawGain * (2.4 / speed + gradient * speed)).toBeCloseTo(1, 2);
+  for (const speed of [5, 15, 25, 40]) {
+    const step = smallStep(bicycle, speed);
+    expect(step.yawGain * (2.4 / speed + gradient * speed)).toBeCloseTo(1, 2);
+    expect(Math.abs(step.understeerGradient - gradient)).toBeLessThan(2e-5);
+  }
+});
+
+test.each([
+  ["light car", { ...lightCar, dragFactor: 0 }],
+  ["demo car", handlingCarOf(demoCar)],
+])("the understeer gradient of a %s is that of gentle turns on its four wheels", (_, car) => {
+  for (const speed of [15, 40]) {
+    const gentle = understeerGradientAt(car, { speed }) ?? Number.NaN;
+    expect(Math.abs(smallStep(car, speed).understeerGradient - gentle)).toBeLessThan(3e-5); // 0.02 °/g
+  }
 });
 
 test.each([
@@ -66,13 +80,18 @@ test("from the critical speed on a car never settles: there is no response time"
 test("tyres that carry nothing answer nothing", () => {
   const flying = (axle: HandlingAxle) => ({ ...axle, downforceFactor: -100 });
   const car = { ...lightCar, front: flying(lightCar.front), rear: flying(lightCar.rear) };
-  expect(smallStep(car, 50)).toEqual({ yawGain: 0, yawResponseTime: Infinity });
+  expect(smallStep(car, 50)).toEqual({
+    yawGain: 0,
+    understeerGradient: Infinity,
+    yawResponseTime: Infinity,
+  });
 });
 
 test("any car answers without NaN, in no less than no time", () => {
   fc.assert(
     fc.property(anyCar, between(0.5, 200), (car, speed) => {
-      const { yawGain, yawResponseTime } = smallStep(car, speed);
+      const { yawGain, understeerGradient, yawResponseTime } = smallStep(car, speed);
+      expect(understeerGradient).not.toBeNaN();
       expect(yawGain).toSatisfy(Number.isFinite);
       expect(yawResponseTime).toBeGreaterThanOrEqual(0);
     }),
