@@ -16,10 +16,14 @@ import type { HandlingAxle, HandlingCar } from "./handling-car.js";
  * moved the body; roll centres move with it.
  *
  * @param measured - the car whose file gave the heights, as for `restOf`; the car itself when left out
+ * @param rest - how it stands, where that is at hand
  * @throws RangeError when the car cannot stand on its springs
  */
-export function handlingCarOf(car: Car, measured: Car = car): HandlingCar {
-  const rest = restOf(car, measured);
+export function handlingCarOf(
+  car: Car,
+  measured: Car = car,
+  rest: Rest = restOf(car, measured),
+): HandlingCar {
   const roll = carInRoll(car);
   return {
     ...roll,

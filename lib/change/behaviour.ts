@@ -8,6 +8,7 @@ import {
   phaseNames,
 } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
+import { restOf } from "../statics/rest.js";
 import { type CarFigures, figuresOf, USUAL_SPEED } from "./figures.js";
 
 /** Balance and grip in one part of a corner, mean of left and right corners. */
@@ -50,9 +51,10 @@ export function behaviourOf(
   speed = USUAL_SPEED,
   start?: BothCorners,
 ): Behaviour {
-  const handling = handlingCarOf(car, measured);
+  const rest = restOf(car, measured);
+  const handling = handlingCarOf(car, measured, rest);
   const corners = cornersOf(handling, speed, start);
-  return behaviourFrom(corners, figuresOf(car, measured, speed, handling));
+  return behaviourFrom(corners, figuresOf(car, measured, speed, rest, handling));
 }
 
 /** The same from balances and figures that are at hand. */

@@ -70,11 +70,12 @@ export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
 
 function effectOn(car: Car, before: Baseline): Effect {
   const { measured, speed, behaviour, corners } = before;
-  const handling = handlingCarOf(car, measured);
+  const rest = restOf(car, measured);
+  const handling = handlingCarOf(car, measured, rest);
   const now = cornersOf(handling, speed, corners);
-  const after = behaviourFrom(now, figuresOf(car, measured, speed, handling));
-  const moved = differenceOf(after, behaviour);
-  return { car, moved, broken: newlyBroken(car, before), tips: tipsIn(now) };
+  const after = behaviourFrom(now, figuresOf(car, measured, speed, rest, handling));
+  const broken = newlyBroken(marginsOf(car, measured, rest), before);
+  return { car, moved: differenceOf(after, behaviour), broken, tips: tipsIn(now) };
 }
 
 const SEEN_HEIGHT = 0.5e-3; // m
@@ -109,10 +110,10 @@ function seatsReach(car: Car): boolean {
   return front && rear;
 }
 
-function newlyBroken(car: Car, { measured, margins }: Baseline): Margin[] {
+function newlyBroken(after: readonly Margin[], { margins }: Baseline): Margin[] {
   const wasBroken = (now: Margin) =>
     margins.some((then) => then.margin < 0 && sameLimit(then, now));
-  return marginsOf(car, measured).filter((now) => now.margin < 0 && !wasBroken(now));
+  return after.filter((now) => now.margin < 0 && !wasBroken(now));
 }
 
 function sameLimit(a: Margin, b: Margin): boolean {

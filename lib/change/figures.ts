@@ -56,6 +56,7 @@ export const USUAL_SPEED = 25; // m/s
  *
  * @param measured - the car whose file gave the heights; the car itself when left out
  * @param speed - m/s, 0.5 to 200
+ * @param rest - how the car stands, where that is at hand
  * @param handling - the car ready to be driven, where it is at hand
  * @throws RangeError when the car cannot stand on its springs, or for a speed out of range
  */
@@ -63,9 +64,9 @@ export function figuresOf(
   car: Car,
   measured: Car = car,
   speed = USUAL_SPEED,
-  handling: HandlingCar = handlingCarOf(car, measured),
+  rest: Rest = restOf(car, measured),
+  handling: HandlingCar = handlingCarOf(car, measured, rest),
 ): CarFigures {
-  const rest = restOf(car, measured);
   return {
     rideHeight: eachAxle(rest.rideHeight, meanOf),
     camber: eachAxle(rest.camber, meanOf),

@@ -26,10 +26,14 @@ const ROUNDING = 1e-9; // SI
  *
  * @param car - the car as it is set now
  * @param measured - the car as it was measured; the car itself when left out
+ * @param rest - how it stands, where that is at hand
  */
-export function marginsOf(car: Car, measured: Car = car): Margin[] {
+export function marginsOf(
+  car: Car,
+  measured: Car = car,
+  rest: Rest = restOf(car, measured),
+): Margin[] {
   const limits = car.limits ?? {};
-  const rest = restOf(car, measured);
   const mass = limitMargin("mass", "car", totalMassOf(car).mass, limits.leastMass, "least");
   return [...mass, ...wheelMargins(car, rest, limits)];
 }

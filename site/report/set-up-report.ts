@@ -18,7 +18,7 @@ import { type CarFigures, figuresOf } from "../../lib/change/figures.js";
 import { changeTable } from "../../lib/change/table.js";
 import { eachAxle } from "../../lib/load/wheels.js";
 import { marginsOf } from "../../lib/statics/margins.js";
-import { restOf } from "../../lib/statics/rest.js";
+import { type Rest, restOf } from "../../lib/statics/rest.js";
 import { inTurn } from "./in-turn.js";
 
 /** What the report is asked for. */
@@ -38,14 +38,15 @@ export type SetUpReport = ReturnType<typeof setUpReport>;
  * @throws RangeError when the car cannot stand on its springs
  */
 export function setUpReport(car: Car, asked: ReportQuestion) {
-  const handling = handlingCarOf(car);
-  const figures = figuresOf(car, car, asked.speed, handling);
+  const rest = restOf(car);
+  const handling = handlingCarOf(car, car, rest);
+  const figures = figuresOf(car, car, asked.speed, rest, handling);
   const corners = cornersOf(handling, asked.speed);
   return {
     car: car.name,
     asked,
     mass: masses(car, handling),
-    atRest: atRest(car),
+    atRest: atRest(rest),
     inTurn: inTurn(handling, asked, corners),
     stiffness: eachAxle(car, stiffnessOf),
     figures,
@@ -54,7 +55,7 @@ export function setUpReport(car: Car, asked: ReportQuestion) {
       ...doubt,
       sentence: tyreDoubtInWords(doubt),
     })),
-    limits: marginsOf(car),
+    limits: marginsOf(car, car, rest),
     changes: changeTable(car, { speed: asked.speed }).map(withoutCar),
   };
 }
@@ -66,8 +67,8 @@ function masses(car: Car, handling: HandlingCar) {
   return { total: mass, sprung: sprungMassOf(car).mass, centreOfGravity };
 }
 
-function atRest(car: Car) {
-  const { load, rideHeight, camber, toe, frontShare, leftShare, crossShare } = restOf(car);
+function atRest(rest: Rest) {
+  const { load, rideHeight, camber, toe, frontShare, leftShare, crossShare } = rest;
   return { load, rideHeight, camber, toe, frontShare, leftShare, crossShare };
 }
 
