@@ -24,7 +24,7 @@ export interface SmallStep {
 }
 
 const STEER_TIME = 0.1; // s from straight ahead to the full angle, as in `stepSteer`
-const STEP = 0.005; // s between samples
+const STEP = 0.01; // s between samples
 const LONGEST = 10; // s
 const SHARE = 0.9; // of the steady yaw rate – ISO 7401:2011
 
@@ -83,7 +83,7 @@ function timeTo90(matrix: Matrix, steered: readonly number[], yawGain: number): 
     if (i === STEER_TIME / STEP + 1) numbers = [...numbers.slice(0, -1), 0];
     numbers = multiply(advance, numbers);
     values.push((numbers[YAW_RATE] ?? 0) / yawGain);
-    if ((values.at(-1) ?? 0) < SHARE) continue;
+    if (!((values.at(-1) ?? 0) >= SHARE)) continue;
     return Math.max(0, timeToReach({ step: STEP, values }, SHARE) - STEER_TIME / 2);
   }
   return Infinity;
@@ -97,7 +97,7 @@ function stepping(matrix: Matrix, steered: readonly number[]): Matrix {
   return exponential(rates.map((row) => row.map((entry) => entry * STEP)));
 }
 
-const HALVINGS = 5; // stable while nothing goes on faster than in a ten-thousandth of a second
+const HALVINGS = 4; // stable while nothing goes on faster than 4000 times a second
 
 /** e to the power of a matrix, by series and squaring – Golub & Van Loan 2013, ch. 9.3. */
 function exponential(matrix: Matrix): Matrix {
