@@ -2,12 +2,15 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { formatCar } from "../../lib/car/file/parse.js";
 import { reportText } from "../../site/report/report-text.js";
-import { setUpReport } from "../../site/report/set-up-report.js";
+import { type ReportQuestion, setUpReport } from "../../site/report/set-up-report.js";
+import { anyCar } from "../lib/car/any-car.js";
+import { between } from "../lib/evenly.js";
 
 const folder = mkdtempSync(join(tmpdir(), "report-"));
 const asked = { lateralAcceleration: 9, speed: 25 };
@@ -212,6 +215,26 @@ test("no figure of the report is NaN", () => {
     '"NaN"',
   );
 });
+
+test("any car in any corner gets a report in whole words and numbers, or is refused in a sentence", () => {
+  const corner = fc.record({ lateralAcceleration: between(0, 30), speed: between(1, 100) });
+  fc.assert(
+    fc.property(anyCar, corner, (car, question) => {
+      const told = reportUnlessRefused(car, question);
+      expect(told).not.toMatch(/NaN|Infinity|undefined|null/);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+function reportUnlessRefused(car: Car, question: ReportQuestion): string {
+  try {
+    return reportText(setUpReport(car, question), car, "metric");
+  } catch (error) {
+    if (error instanceof RangeError) return error.message;
+    throw error;
+  }
+}
 
 test("every key of the report is documented, and every documented key is there", () => {
   const page = readFileSync("docs/report.md", "utf8");
