@@ -81,6 +81,7 @@ export * from "./load/side-loads.js";
 export * from "./load/transfer.js";
 export * from "./load/wheel-loads.js";
 export * from "./load/wheels.js";
+export * from "./map/hardest.js";
 export * from "./map/map-axis.js";
 export * from "./map/map-error.js";
 export * from "./map/map-reading.js";

@@ -43,12 +43,28 @@ export function parameterOf({ parameter, name, min, max, step, present }: MapAxi
 }
 
 /** The nearest value that the adjuster can be set to, counted in steps from where the car has it. */
-export function settable({ min, max, step, present }: MapAxis, value: number): number {
-  const least = Math.ceil((min - present) / step - 1e-6);
-  const most = Math.floor((max - present) / step + 1e-6);
-  const steps = Math.min(most, Math.max(least, Math.round((value - present) / step)));
-  return Math.min(max, Math.max(min, present + steps * step));
+export function settable(axis: MapAxis, value: number): number {
+  const { least, most } = reachOf(axis);
+  const steps = Math.min(most, Math.max(least, Math.round((value - axis.present) / axis.step)));
+  return valueAfter(axis, steps);
 }
+
+/** Every value that the adjuster can be set to, from the least. */
+export function settingsOf(axis: MapAxis): number[] {
+  const { least, most } = reachOf(axis);
+  return Array.from({ length: most - least + 1 }, (_, i) => valueAfter(axis, least + i));
+}
+
+/** How many steps the adjuster goes each way from where the car has it. */
+function reachOf({ min, max, step, present }: MapAxis): { least: number; most: number } {
+  return {
+    least: Math.ceil((min - present) / step - 1e-6),
+    most: Math.floor((max - present) / step + 1e-6),
+  };
+}
+
+const valueAfter = ({ min, max, step, present }: MapAxis, steps: number): number =>
+  Math.min(max, Math.max(min, present + steps * step));
 
 function axisOf(car: Car, lever: Lever): MapAxis | undefined {
   const adjuster = adjusterOf(car, lever);

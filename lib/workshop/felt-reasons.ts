@@ -65,7 +65,7 @@ function ofCircumstances(facts: FeltFacts): string[] {
     ],
     [
       facts.expected !== 0 && facts.nearThreshold,
-      "The predicted shift is hardly more than what can be felt: make a larger change.",
+      "The predicted shift is less than twice what can just be felt: some drivers feel it, some do not.",
     ],
     [
       facts.lifted,

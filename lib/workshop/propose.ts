@@ -109,14 +109,17 @@ function endOf(plan: Plan): number {
   return last === undefined ? 0 : last.startsAt + last.lasts;
 }
 
-/** The next change: a lever not yet tried, the other way than the last one. */
+/**
+ * The next change: a lever not yet tried, the other way than the last one. Brakes are never proposed
+ * rearwards: that belongs to the maker.
+ */
 function nextChange(plan: Plan): PlanStep | undefined {
   const car = sheetOf(plan).at(-1)?.car ?? plan.car;
   const tried = plan.steps.flatMap((step) => (step.kind === "change" ? [step.change] : []));
   const towards = tried.length % 2 === 0 ? 1 : -1;
   const before = baselineOf(car, plan.car, venueSpeed(plan.venue));
   for (const one of singleStepsOf(car)) {
-    if (tried.some((old) => sameLever(old, one))) continue;
+    if (tried.some((old) => sameLever(old, one)) || isBrakesRearwards(one)) continue;
     const found = smallestFelt(one, before, plan.leastFelt ?? LEAST_FELT_SHIFT);
     if (found && Math.sign(found.shift) === towards)
       return { kind: "change", change: found.change };
@@ -134,6 +137,8 @@ function singleStepsOf(car: Car): Change[] {
 function rankOf({ lever }: Change): number {
   return leversToTry.indexOf(lever);
 }
+
+const isBrakesRearwards = ({ lever, by }: Change): boolean => lever === "brakeFrontShare" && by < 0;
 
 function sameLever(a: Change, b: Change): boolean {
   return a.lever === b.lever && endOfCar(a) === endOfCar(b);

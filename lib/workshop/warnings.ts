@@ -1,4 +1,5 @@
 import { type PhaseName, phaseNames } from "../balance/phases.js";
+import type { Car } from "../car/car.js";
 import { parameters } from "../parameters.js";
 import { formatAlike } from "../shown-range.js";
 import type { Margin } from "../statics/margins.js";
@@ -15,6 +16,7 @@ export interface PlanWarning {
     | "too small to feel"
     | "limit"
     | "towards the rear"
+    | "brakes rearwards"
     | "several changes"
     | "order"
     | "time";
@@ -36,6 +38,7 @@ export function warningsOf(
     ...tooSmall(row, plan.leastFelt ?? LEAST_FELT_SHIFT, system),
     ...brokenLimits(row.margins),
     ...towardsTheRear(row, plan.leastFelt ?? LEAST_FELT_SHIFT),
+    ...brakesToTheRear(row, plan.car),
     ...severalChanges(row, plan, before.at(-1)),
     ...order(row),
     ...time(row, plan),
@@ -75,6 +78,22 @@ function towardsTheRear({ phases }: Row, least: number): PlanWarning[] {
   if (where.length === 0) return [];
   const sentence = `The rear slides earlier than in the run before (${where.join(", ")}): first lap slowly.`;
   return [{ kind: "towards the rear", sentence }];
+}
+
+/**
+ * Whether what is done before a run sends brake force rearwards of where the car came with it; a
+ * return to where it was does not.
+ */
+export function movesBrakesRearwards({ toDo, car }: Pick<Row, "toDo" | "car">, came: Car): boolean {
+  const moved = toDo.some(({ lever, by }) => lever === "brakeFrontShare" && by < 0);
+  return moved && car.brakeFrontShare < came.brakeFrontShare - 1e-6;
+}
+
+function brakesToTheRear(row: Row, came: Car): PlanWarning[] {
+  if (!movesBrakesRearwards(row, came)) return [];
+  const sentence =
+    "It moves the brakes rearwards, and rear wheels that lock first turn a car round: never on a road car, on any car only by its maker's instructions, tried in a straight line first.";
+  return [{ kind: "brakes rearwards", sentence }];
 }
 
 function severalChanges(row: Row, { car }: Plan, last: SheetRow | undefined): PlanWarning[] {

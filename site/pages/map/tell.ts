@@ -1,12 +1,12 @@
 import {
+  hardestOn,
   type MapAxis,
+  type MapOf,
   type MapReading,
   type Margin,
   parameters,
   type Quantity,
   type SetUpMap,
-  settable,
-  valueAt,
 } from "@rollbook/lib";
 import { rangeOf } from "./levels.js";
 import { words } from "./words.js";
@@ -26,7 +26,7 @@ export function settingOf({ name, parameter }: MapAxis, value: number, format: F
 }
 
 /** Both settings of a place. */
-export function settingsOf(along: MapAxis, up: MapAxis, x: number, y: number, format: Format) {
+export function settingsText(along: MapAxis, up: MapAxis, x: number, y: number, format: Format) {
   return `${settingOf(along, x, format)}, ${settingOf(up, y, format)}`;
 }
 
@@ -44,7 +44,7 @@ export function readingText(
   const ends = (["front", "rear"] as const).filter((end) => lifted[end]);
   const wheels = tips ? words.tips : ends.map(words.lifts).join("");
   return words.reading(
-    capital(settingsOf(along, up, x, y, format)) + here,
+    capital(settingsText(along, up, x, y, format)) + here,
     ahead,
     acceleration(lateralAcceleration, format) + wheels,
     outsideText(broken),
@@ -66,35 +66,23 @@ function sided(margin: number, format: Format): string {
 }
 
 /** The whole map in one sentence: how far balance and grip go, and where grip is greatest. */
-export function resultText(map: SetUpMap, along: MapAxis, up: MapAxis, format: Format): string {
+export function resultText(of: MapOf, map: SetUpMap, format: Format): string {
   const balance = rangeOf(map.understeerMargin);
   const grip = rangeOf(map.lateralAcceleration);
-  const at = hardest(map);
   return words.result(
     sided(balance.least, format),
     sided(balance.most, format),
     acceleration(grip.least, format),
     acceleration(grip.most, format),
-    at === undefined ? words.nowhere : hardestText(map, at, along, up, format),
+    hardestText(of, map, format),
   );
 }
 
-function hardestText(map: SetUpMap, at: number, along: MapAxis, up: MapAxis, format: Format) {
-  const place = (index: number, count: number) => index / Math.max(1, count - 1);
-  const x = valueAt(along, place(at % map.columns, map.columns));
-  const y = valueAt(up, place(Math.floor(at / map.columns), map.rows));
-  const settings = settingsOf(along, up, settable(along, x), settable(up, y), format);
+function hardestText(of: MapOf, map: SetUpMap, format: Format): string {
+  const at = hardestOn(of, map);
+  if (at === undefined) return words.nowhere;
+  const settings = settingsText(of.along, of.up, at.x, at.y, format);
   return map.room.length > 0 ? words.inside(settings) : words.anywhere(settings);
-}
-
-/** Index of the place within the limits where the car turns hardest. */
-function hardest({ lateralAcceleration, room }: SetUpMap): number | undefined {
-  let best: number | undefined;
-  lateralAcceleration.forEach((turn, i) => {
-    if ((room[i] ?? 0) < 0) return;
-    if (best === undefined || turn > (lateralAcceleration[best] ?? 0)) best = i;
-  });
-  return best;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -94,6 +94,16 @@ test("another input, a guess and a rough road are given as reasons", () => {
   expect(reasons).toContain("a guess");
 });
 
+test("a small shift is measured against what can just be felt, and no larger change is urged", () => {
+  const [cell] = felt([stifferFront], [said(1)], [said(1)]);
+  expect(cell?.predicted).toBeGreaterThan(0.1); // LEAST_FELT_SHIFT: common practice, no source
+  expect(cell?.predicted).toBeLessThan(0.2);
+  expect(cell?.reasons).toContain(
+    "The predicted shift is less than twice what can just be felt: some drivers feel it, some do not.",
+  );
+  expect(cell?.reasons.join(" ")).not.toContain("larger change");
+});
+
 test("no reason says that a driver was wrong", () => {
   const after = said(2, { confidence: "a guess", howOften: "once", input: "throttle" });
   const all = [[stifferFront], [moreFrontBrake], [stifferFront, moreFrontBrake], []].flatMap((c) =>

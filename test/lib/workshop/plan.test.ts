@@ -90,6 +90,21 @@ describe("a proposed plan", () => {
   });
 });
 
+test("brakes are never proposed rearwards, though they are all that moves balance to the rear", () => {
+  const { adjusters: _a, ...front } = demoCar.front;
+  const { bar: _bar, adjusters: _b, ...rear } = demoCar.rear;
+  const adjusters = { brakeFrontShare: { min: 0.5, max: 0.66, step: 0.02 } }; // 0.66 as it came
+  const bar = front.bar && { ...front.bar, position: 1 };
+  const car: Car = { ...demoCar, front: { ...front, ...(bar && { bar }) }, rear, adjusters };
+  const levers = candidatesFor(car).map(({ change }) => [change.lever, Math.sign(change.by)]);
+  expect(levers).toEqual([
+    ["barPosition", 1],
+    ["brakeFrontShare", -1],
+  ]);
+  const proposed = proposePlan({ ...day, car }).steps.filter(({ kind }) => kind === "change");
+  expect(proposed).toEqual([change({ lever: "barPosition", end: "front", by: 1 })]);
+});
+
 test("a car without adjusters gets a plan without changes", () => {
   const { bar: _front, adjusters: _a, ...front } = demoCar.front;
   const { bar: _rear, adjusters: _b, ...rear } = demoCar.rear;
@@ -210,6 +225,18 @@ describe("warnings", () => {
     const rear: Change = { lever: "barPosition", end: "rear", by: 1 };
     const [, row] = sheetOf(planOf({ kind: "baseline" }, change(rear)));
     expect(kindsOf(row)).toEqual(["towards the rear"]);
+  });
+
+  test("brakes moved rearwards are never said without a word of caution", () => {
+    const brakes = (by: number) => change({ lever: "brakeFrontShare", by });
+    const rows = sheetOf(
+      planOf({ kind: "baseline" }, brakes(0.02), { kind: "return" }, brakes(-0.04), brakes(0.02)),
+    );
+    const warned = rows.map((row) => kindsOf(row)?.includes("brakes rearwards"));
+    expect(warned).toEqual([false, false, false, true, false]); // back to where it was is no move rearwards
+    const said = rows[3]?.warnings.find(({ kind }) => kind === "brakes rearwards")?.sentence;
+    expect(said).toContain("never on a road car"); // chapter 8, Caution
+    expect(said).toContain("in a straight line first");
   });
 
   test("a day without a baseline, or too short, says so", () => {

@@ -260,7 +260,7 @@ describe("what the map says", () => {
   });
 
   test("of the whole is how far balance and grip go", () => {
-    expect(resultText(setUpMap(of, 16), of.along, of.up, show)).toMatch(
+    expect(resultText(of, setUpMap(of, 16), show)).toMatch(
       /^Over this map the balance runs from .* of oversteer to .* of understeer and the hardest turn from .* to .*; the hardest within the limits is near front spring rate /,
     );
   });
@@ -273,3 +273,13 @@ describe("what the map says", () => {
     expect(deepest / balance).toBeCloseTo(Math.round(deepest / balance), 9);
   });
 });
+  test("never names a setting outside the limits as the hardest within them", () => {
+    const up = named("rear-barPosition");
+    const rear = { ...of, along: named("rear-springRate"), up };
+    const said = resultText(rear, setUpMap(rear), show);
+    const found = /rear spring rate (\d+).*rear bar position (\d)\.$/.exec(said);
+    expect(found).not.toBeNull();
+    const [, rate, position] = found ?? [];
+    expect(readMap(rear, 1000 * Number(rate), Number(position)).broken).toEqual([]);
+  });
+

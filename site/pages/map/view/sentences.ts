@@ -1,6 +1,6 @@
 import { type MapOf, mapError, readMap, type SetUpMap } from "@rollbook/lib";
 import { element, format, spell } from "@rollbook/page";
-import { readingText, resultText, settingsOf } from "../tell.js";
+import { readingText, resultText, settingsText } from "../tell.js";
 import { words } from "../words.js";
 
 /** What the map says: of the place under the mark, of the whole, of its own error. */
@@ -18,7 +18,7 @@ export function sentences() {
       reading.textContent = spell(sentenceAt(of, x, y));
     },
     tell(of: MapOf, map: SetUpMap): void {
-      result.textContent = spell(resultText(map, of.along, of.up, format));
+      result.textContent = spell(resultText(of, map, format));
       accuracy.textContent = words.blended(format("acceleration", roundedUp(mapError(of)), 3));
     },
     refuse(reason: string): void {
@@ -35,6 +35,6 @@ function sentenceAt(of: MapOf, x: number, y: number): string {
     return readingText(readMap(of, x, y), of.along, of.up, format);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return words.cannot(settingsOf(of.along, of.up, x, y, format), error.message);
+    return words.cannot(settingsText(of.along, of.up, x, y, format), error.message);
   }
 }
