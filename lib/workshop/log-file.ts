@@ -11,8 +11,11 @@ export type ReadLog =
   | { readonly log: Log; readonly faults?: undefined; readonly sound?: undefined }
   | { readonly log?: undefined; readonly faults: readonly string[]; readonly sound: Log };
 
-/** Version written by this workbook. */
-export const LOG_FILE_VERSION = 1;
+/**
+ * Version written by this workbook. In version 1 a balance above 0 meant that the rear slides first;
+ * some files of it were written after that had changed, so none can be told right.
+ */
+export const LOG_FILE_VERSION = 2;
 
 const LONGEST_FILE = 50_000_000; // characters, far above any log
 const MOST_ENTRIES = 100_000;
@@ -43,6 +46,10 @@ export function logFromJson(json: unknown): ReadLog {
   const { kind, version, entries } = json as Record<string, unknown>;
   if (kind !== "rollbook log")
     return refused(`kind is ${brief(kind)} but must be "rollbook log": this is no log file.`);
+  if (version === 1)
+    return refused(
+      "version is 1: its reports may count balance the other way round, above 0 for the rear, so they are not taken in.",
+    );
   if (version !== LOG_FILE_VERSION)
     return refused(`version is ${brief(version)} but must be ${LOG_FILE_VERSION}.`);
   if (!Array.isArray(entries)) return refused(`entries is ${brief(entries)} but must be a list.`);

@@ -210,13 +210,14 @@ describe("a day in the workshop", () => {
       ["", "no column run"],
       ["{", "not JSON"],
       ['{"kind":"rollbook log","version":9,"entries":[]}', "version is 9"],
+      ['{"kind":"rollbook log","version":1,"entries":[]}', "balance the other way round"],
     ] as const) {
       await takeIn(page, "broken", text);
       await page.locator("#taken-in", { hasText: why }).waitFor();
     }
     const broken = {
       kind: "rollbook log",
-      version: 1,
+      version: 2,
       entries: [
         { kind: "note", id: "zz-1", at: "2031-05-10T09:00:00.000Z", words: "sound" },
         { kind: "note" },
