@@ -53,15 +53,18 @@ export function contourLines(
   });
 }
 
-const INSIDE = 0.04; // of the frame, from its edge
+/** px from the edges of the frame: half a label and a gap, so that it does not run into the ticks. */
+const inside = { x: 24, y: 14 };
 
 /** The point of a line nearest to a diagonal of the frame, so that labels move little from frame to frame. */
 function bestLabel(points: readonly { x: number; y: number }[], frame: Frame, along: LabelsAlong) {
   let best: { x: number; y: number } | undefined;
   let nearest = Infinity;
   for (const point of points) {
-    const [u, v] = [(point.x - frame.left) / frame.width, (point.y - frame.top) / frame.height];
-    if (Math.min(u, v) < INSIDE || Math.max(u, v) > 1 - INSIDE) continue;
+    const [x, y] = [point.x - frame.left, point.y - frame.top];
+    if (Math.min(x, frame.width - x) < inside.x || Math.min(y, frame.height - y) < inside.y)
+      continue;
+    const [u, v] = [x / frame.width, y / frame.height];
     const off = Math.abs(along === "rising" ? u + v - 1 : u - v);
     if (off < nearest) [nearest, best] = [off, point];
   }

@@ -7,6 +7,10 @@ const { open } = useBrowser();
 
 const map = (page: Page) => page.locator(".map");
 const reading = (page: Page) => page.locator(".reading");
+const boxesOf = (page: Page, selector: string) =>
+  page
+    .locator(selector)
+    .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
 const cells = (page: Page) => map(page).getAttribute("data-cells");
 
 describe("the set-up map", () => {
@@ -86,6 +90,48 @@ describe("the set-up map", () => {
     const said = await page.locator(".says").last().textContent();
     await page.locator("#map-part").selectOption("power on");
     expect(await page.locator(".says").last().textContent()).not.toBe(said);
+  });
+
+  it("speaks of the positions of a bar only where one is an axis", async () => {
+    const { page } = await open("map");
+    const blend = page.getByText("Between the positions of a bar");
+    expect(await blend.isVisible()).toBe(false);
+    await page.locator("#map-up").selectOption("rear-barPosition");
+    expect(await blend.isVisible()).toBe(true);
+    await page.locator("#map-up").selectOption("rear-springRate");
+    expect(await blend.isVisible()).toBe(false);
+  });
+
+  it("names as the hardest a setting that its own reading finds inside the limits", async () => {
+    const { page } = await open("map");
+    await page.locator("#map-along").selectOption("rear-springRate");
+    await page.locator("#map-up").selectOption("rear-barPosition");
+    const said = (await page.locator(".says").last().textContent()) ?? "";
+    const [, rate, position] = /rear spring rate (\d+).*position (\d)\.$/.exec(said) ?? [];
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, `#map?along=rear-springRate&up=rear-barPosition&x=${rate}&y=${position}`);
+    await expect
+      .poll(() => reading(page).textContent())
+      .toContain(`spring rate ${rate}\u00a0N/mm, rear bar position ${position}`);
+    expect(await reading(page).textContent()).not.toContain("outside the class limits");
+  });
+
+  it("is lettered large enough on a phone, its labels clear of the edges", async () => {
+    const { page } = await open("map", { viewport: { width: 360, height: 740 } });
+    const sizes = await page
+      .locator(".map text")
+      .evaluateAll((all) => all.map((text) => Number.parseFloat(getComputedStyle(text).fontSize)));
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(12);
+    const [frame] = await boxesOf(page, ".map .border");
+    const labels = await boxesOf(page, ".map .labels text");
+    expect(labels.length).toBeGreaterThan(3);
+    for (const label of labels) {
+      expect(label.left).toBeGreaterThan(frame?.left ?? 0);
+      expect(label.right).toBeLessThan(frame?.right ?? 0);
+      expect(label.top).toBeGreaterThan(frame?.top ?? 0);
+      expect(label.bottom).toBeLessThan(frame?.bottom ?? 0);
+    }
   });
 
   it("gives its numbers as a table, with what is outside the limits marked", async () => {

@@ -204,6 +204,17 @@ describe("contour lines", () => {
     expect(line?.label?.y).toBeGreaterThan(20);
   });
 
+  test("carry no label so near an edge that it would run into the ticks", () => {
+    const levels = Array.from({ length: 99 }, (_, i) => (i + 1) / 100);
+    const lines = contourLines({ columns: 16, rows: 16, values: plane }, levels, frame);
+    const labels = lines.flatMap(({ label }) => label ?? []);
+    expect(labels.length).toBeGreaterThan(80);
+    for (const { x, y } of labels) {
+      expect(x >= 34 && x <= 286).toBe(true); // half a label of some 40 px, and a gap
+      expect(y >= 34 && y <= 206).toBe(true);
+    }
+  });
+
   test("of a level that is nowhere are empty", () => {
     const [none] = contourLines({ columns: 16, rows: 16, values: plane }, [7], frame);
     expect(none).toEqual({ level: 7, path: "" });
@@ -265,14 +276,6 @@ describe("what the map says", () => {
     );
   });
 
-  test("scales are round in the reader's unit", () => {
-    const map = setUpMap(of, 16);
-    expect(scalesOf(map, "metric").balance).toBeCloseTo(0.2, 9);
-    expect(scalesOf(map, "us").balance / 9.80665).toBeCloseTo(0.02, 9);
-    const { deepest, balance } = scalesOf(map, "metric");
-    expect(deepest / balance).toBeCloseTo(Math.round(deepest / balance), 9);
-  });
-});
   test("never names a setting outside the limits as the hardest within them", () => {
     const up = named("rear-barPosition");
     const rear = { ...of, along: named("rear-springRate"), up };
@@ -283,3 +286,11 @@ describe("what the map says", () => {
     expect(readMap(rear, 1000 * Number(rate), Number(position)).broken).toEqual([]);
   });
 
+  test("scales are round in the reader's unit", () => {
+    const map = setUpMap(of, 16);
+    expect(scalesOf(map, "metric").balance).toBeCloseTo(0.2, 9);
+    expect(scalesOf(map, "us").balance / 9.80665).toBeCloseTo(0.02, 9);
+    const { deepest, balance } = scalesOf(map, "metric");
+    expect(deepest / balance).toBeCloseTo(Math.round(deepest / balance), 9);
+  });
+});

@@ -37,6 +37,7 @@ export function liveMap(
   const speed = pace();
   const [picture, key, numbers, said] = [chart(), legend(), table(), sentences()];
   const fault = element("p", { class: "fault", role: "alert", hidden: true });
+  const blend = element("p", { class: "hint", hidden: true }, words.between);
   const link = linkButton(() => linkToMap(state, axes));
   const chooser = controls(axes, {
     lever: (part, lever) => change(withLever(state, part, lever)),
@@ -92,6 +93,7 @@ export function liveMap(
       key.show(fresh, map.room.length > 0);
       said.tell(of, map);
       numbers.show(of);
+      blend.hidden = ![of.along, of.up].some(({ parameter }) => parameter === "barPosition");
     });
   }
 
@@ -158,7 +160,6 @@ export function liveMap(
     element("div", { class: "buttons" }, reset, ...link.nodes),
     key.node,
   );
-  const blend = element("p", { class: "hint" }, words.between);
   place.append(figure, numbers.node, blend, said.accuracy);
 
   new ResizeObserver(() => {
