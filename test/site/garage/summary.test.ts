@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
-import { format } from "../../../lib/units.js";
+import { USUAL_SPEED } from "../../../lib/change/figures.js";
+import { mapAxesOf } from "../../../lib/map/map-axis.js";
+import { readMap } from "../../../lib/map/map-reading.js";
+import { formatAlike } from "../../../lib/shown-range.js";
+import { format, type Quantity } from "../../../lib/units.js";
 import { summaryOf } from "../../../site/pages/garage/model/summary.js";
+import { readingText } from "../../../site/pages/map/tell.js";
 
 const told = (car = demoCar) =>
   summaryOf(car, "metric", (...given) => format(...given).replace("\u00a0", " "));
@@ -55,7 +60,20 @@ describe("what a car comes to", () => {
       "Power on",
     ]);
     for (const [, text] of balance)
-      expect(text).toMatch(/^up to [\d.]+.g: the (front|rear) gives up/);
+      expect(text).toMatch(/^up to [\d.]+\sm\/s²: the (front|rear) gives up/);
+  });
+
+  it.each(["metric", "us"] as const)("tells balance in the map's numbers, %s", (units) => {
+    const show = (...given: [Quantity, number, number]) => formatAlike(...given, units);
+    const [along, up] = mapAxesOf(demoCar);
+    if (along === undefined || up === undefined) throw new Error("no levers");
+    const driving = { speed: USUAL_SPEED };
+    const of = { car: demoCar, measured: demoCar, along, up, driving };
+    const onMap = readingText(readMap(of, along.present, up.present), along, up, show);
+    const [, middle = ""] = summaryOf(demoCar, units, show).balance[2] ?? [];
+    const numbers = (text: string) => text.match(/\d+\.\d+\s(m\/s²|g)/g)?.sort();
+    expect(numbers(middle)).toHaveLength(2);
+    expect(numbers(onMap.split(": ")[1] ?? "")).toEqual(numbers(middle));
   });
 
   it("notes a pressure that the tyre's data do not reach, and nothing else of the demo car", () => {

@@ -114,8 +114,9 @@ function inTurn(car: Car, write: Write): Pick<Summary, "turn" | "balance"> {
   const phases = phaseBalances(handlingCarOf(car), speed);
   const told = (name: PhaseName): Told => {
     const { lateralAcceleration, first, understeerMargin, tips } = phases[name];
-    const limit = words.limit(write("accelerationInG", lateralAcceleration, 2));
-    const more = write("accelerationInG", Math.abs(understeerMargin), 2);
+    const acceleration = (value: number) => write("acceleration", value, 2); // as the map does
+    const limit = words.limit(acceleration(lateralAcceleration));
+    const more = acceleration(Math.abs(understeerMargin));
     return [words.phase[name], `${limit}: ${tips ? words.tips : words.first[first](more)}`];
   };
   const weight = write("share", frontWeightShare, 1);
