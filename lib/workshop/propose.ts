@@ -8,6 +8,7 @@ import type { Plan, PlanStep } from "./plan.js";
 import { sheetOf } from "./sheet.js";
 import { stepCountsFor, timesSteps, tryCounts } from "./step-counts.js";
 import { venueSpeed } from "./venue.js";
+import { isBrakesRearwards } from "./warnings.js";
 
 /** A change that is large enough to feel, and what it does to balance, m/s², above 0 front first. */
 export interface Candidate {
@@ -137,8 +138,6 @@ function singleStepsOf(car: Car): Change[] {
 function rankOf({ lever }: Change): number {
   return leversToTry.indexOf(lever);
 }
-
-const isBrakesRearwards = ({ lever, by }: Change): boolean => lever === "brakeFrontShare" && by < 0;
 
 function sameLever(a: Change, b: Change): boolean {
   return a.lever === b.lever && endOfCar(a) === endOfCar(b);

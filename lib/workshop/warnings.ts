@@ -1,5 +1,6 @@
 import { type PhaseName, phaseNames } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
+import type { Change } from "../change/change.js";
 import { parameters } from "../parameters.js";
 import { formatAlike } from "../shown-range.js";
 import type { Margin } from "../statics/margins.js";
@@ -80,13 +81,16 @@ function towardsTheRear({ phases }: Row, least: number): PlanWarning[] {
   return [{ kind: "towards the rear", sentence }];
 }
 
+/** Whether a change sends brake force rearwards. */
+export const isBrakesRearwards = ({ lever, by }: Change): boolean =>
+  lever === "brakeFrontShare" && by < 0;
+
 /**
  * Whether what is done before a run sends brake force rearwards of where the car came with it; a
  * return to where it was does not.
  */
 export function movesBrakesRearwards({ toDo, car }: Pick<Row, "toDo" | "car">, came: Car): boolean {
-  const moved = toDo.some(({ lever, by }) => lever === "brakeFrontShare" && by < 0);
-  return moved && car.brakeFrontShare < came.brakeFrontShare - 1e-6;
+  return toDo.some(isBrakesRearwards) && car.brakeFrontShare < came.brakeFrontShare - 1e-6;
 }
 
 function brakesToTheRear(row: Row, came: Car): PlanWarning[] {

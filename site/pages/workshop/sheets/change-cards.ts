@@ -3,9 +3,9 @@ import { element, reader } from "@rollbook/page";
 import type { Draft } from "../day/draft.js";
 import { toDoInWords, undoInWords } from "../day/row-words.js";
 import { listOf } from "../parts/fields.js";
-import { stepsIn } from "../plan/steps.js";
 import { words } from "../words.js";
 import { blank, paper } from "./paper.js";
+import { safetyLines } from "./safety-lines.js";
 
 const { sheets: said } = words;
 
@@ -35,10 +35,6 @@ function card(day: Draft, row: SheetRow, before: SheetRow | undefined): HTMLElem
 }
 
 function safetyBox(day: Draft, row: SheetRow): HTMLElement {
-  const { smallest, stands, check, first, stop, rules } = said.safetyLines;
-  const { step } = row;
-  const size =
-    step.kind === "change" ? [smallest(said.step(Math.abs(stepsIn(step.change, day.car))))] : [];
-  const lines = [...size, stands, check, first, stop, rules];
-  return element("div", { class: "safety" }, element("h5", {}, said.safety), listOf(lines));
+  const lines = listOf(safetyLines(day, row));
+  return element("div", { class: "safety" }, element("h5", {}, said.safety), lines);
 }

@@ -28,10 +28,7 @@ export function handOut(day: Draft, rows: readonly SheetRow[]): HTMLElement[] {
       ...titled(said.runs, element("ol", { class: "plain" }, ...runs)),
       ...titled(said.corners, corners(day)),
       ...titled(said.howToReport, listOf(said.reportLines)),
-      ...titled(
-        said.safety,
-        listOf([said.safetyLines.first, said.safetyLines.stop, said.safetyLines.rules]),
-      ),
+      ...titled(said.safety, listOf([words.safety.first, words.safety.stop, words.safety.rules])),
     ),
   ];
 }

@@ -1,4 +1,4 @@
-import type { Diagnosis, Proposal } from "@rollbook/lib";
+import { type Diagnosis, isBrakesRearwards, type Proposal } from "@rollbook/lib";
 import { element, spell } from "@rollbook/page";
 import { change as changeDay, theDay } from "../day/open-day.js";
 import { button, listOf } from "../parts/fields.js";
@@ -37,6 +37,9 @@ function proposal(one: Proposal, index: number): HTMLElement {
     "li",
     {},
     element("h4", {}, spell(one.label)),
+    ...(isBrakesRearwards(one.change)
+      ? [element("p", { class: "beware" }, words.safety.brakesRearwards)]
+      : []),
     listOf(one.reasons),
     element("p", { class: "quiet" }, said.minutes(one.minutes)),
     shiftBars(one.phases, said.effect),
