@@ -90,6 +90,7 @@ export * from "./normal.js";
 export * from "./parameters.js";
 export * from "./practice/corner-path.js";
 export * from "./practice/drive-corner.js";
+export * from "./practice/label-here.js";
 export * from "./practice/pace.js";
 export * from "./practice/practice.js";
 export * from "./practice/random.js";

@@ -1,7 +1,6 @@
-import { type PhaseName, phaseNames } from "../balance/phases.js";
+import type { PhaseName } from "../balance/phases.js";
 import { canApply } from "../change/apply.js";
 import type { Change } from "../change/change.js";
-import { labelOf } from "../change/label.js";
 import { sameWay } from "../diagnosis/tried.js";
 import { formatAlike } from "../shown-range.js";
 import { marginsOf } from "../statics/margins.js";
@@ -10,7 +9,10 @@ import { LEAST_FELT_SHIFT } from "../workshop/feel.js";
 import { whatIsMissing } from "../workshop/missing.js";
 import type { Report } from "../workshop/report.js";
 import type { PhaseShifts } from "../workshop/sheet.js";
+import { labelHere } from "./label-here.js";
 import { carWith, type Practice, shiftsIn } from "./practice.js";
+import { less, size, strongest } from "./shifts.js";
+import { wayBack } from "./way-back.js";
 
 /** How near an answer came, and why. */
 export interface Score {
@@ -53,12 +55,12 @@ export function scoreCause(
   system: UnitSystem = "metric",
 ): Score {
   const { car, hidden, corner, shifts } = practice;
-  const was = `It was: ${labelOf(hidden, car, system)}.`;
+  const was = `It was: ${labelHere(hidden, car, system)}.`;
   if (sameWay(cause, hidden)) return { score: 1, reasons: [was] };
   if (!canApply(car, cause)) return { score: 0, reasons: [cannot, was] };
   const moves = shiftsIn(corner, car, carWith(cause, car, car), car);
   const like = alike(moves, shifts);
-  const named = labelOf(cause, car, system);
+  const named = labelHere(cause, car, system);
   if (like > ALIKE)
     return {
       score: 0.8,
@@ -78,13 +80,13 @@ export function scoreNext(practice: Practice, next: Change, system: UnitSystem =
   if (!canApply(changed, next)) return { score: 0, reasons: [cannot] };
   const after = carWith(next, changed, car);
   const left = shiftsIn(corner, car, after, car);
-  const back = 1 - size(left) / size(shifts);
+  const { back, told } = wayBack(labelHere(next, changed, system), shifts, left);
   const worst = strongest(left);
   const outside = marginsOf(after, car).filter(({ margin }) => margin < 0);
   return {
     score: outside.length > 0 ? 0 : Math.max(0, back),
     reasons: [
-      `${labelOf(next, changed, system)} takes back ${Math.round(100 * back)} % of what had moved.`,
+      told,
       ...(size(left) < LEAST_FELT_SHIFT
         ? []
         : [`What is left is most in ${worst}: ${inWords(left[worst], system)}.`]),
@@ -93,21 +95,9 @@ export function scoreNext(practice: Practice, next: Change, system: UnitSystem =
   };
 }
 
-function strongest(shifts: PhaseShifts): PhaseName {
-  return phaseNames.reduce((a, b) => (Math.abs(shifts[b]) > Math.abs(shifts[a]) ? b : a));
-}
-
-function size(shifts: PhaseShifts): number {
-  return Math.hypot(...phaseNames.map((name) => shifts[name]));
-}
-
 /** 1 for the same shifts in all phases, 0 for nothing in common, below 0 for the opposite. */
 function alike(a: PhaseShifts, b: PhaseShifts): number {
   return 1 - size(less(a, b)) / Math.max(size(a), size(b));
-}
-
-function less(a: PhaseShifts, b: PhaseShifts): PhaseShifts {
-  return Object.fromEntries(phaseNames.map((name) => [name, a[name] - b[name]])) as PhaseShifts;
 }
 
 function differsMost(a: PhaseShifts, b: PhaseShifts): PhaseName {

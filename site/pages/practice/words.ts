@@ -106,7 +106,7 @@ export const words = {
   cause: "Name the cause",
   causeAsk: "What was changed?",
   causeHelp:
-    "Changes that can be felt on this car, seats put back. What counts is which, and which way.",
+    "Changes that can be felt on this car. Where one moved the body the seats were put back; where the seats are the change they stay turned. What counts is which, and which way.",
   fileCause: "This is the cause",
   causeFault: "Choose one first.",
   next: "Choose the next change",

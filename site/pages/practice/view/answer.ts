@@ -1,4 +1,4 @@
-import { type Change, labelOf, type Practice } from "@rollbook/lib";
+import { type Change, labelHere, type Practice } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
 import { causesFor, nextChoices, placeLabel, stepLabel } from "../puzzle/answers.js";
 import type { Level } from "../puzzle/puzzle.js";
@@ -17,7 +17,7 @@ export function causePart(
     input.addEventListener("change", () => {
       cause = change;
     });
-    return element("label", {}, input, spell(labelOf(change, practice.car, reader.units)));
+    return element("label", {}, input, spell(labelHere(change, practice.car, reader.units)));
   });
   const fault = element("p", { class: "fault", role: "alert" });
   const send = () => {

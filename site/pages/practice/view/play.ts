@@ -2,7 +2,7 @@ import {
   type Car,
   type Change,
   carWith,
-  labelOf,
+  labelHere,
   type Practice,
   practiceFrom,
   type Report,
@@ -159,7 +159,7 @@ function scored(
   };
   after.kept(scores);
   const answers = {
-    cause: labelOf(cause, practice.car, units),
+    cause: labelHere(cause, practice.car, units),
     next: `${placeLabel(next)} ${stepLabel(next, units)}`,
   };
   const acts = [
