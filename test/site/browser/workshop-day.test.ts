@@ -81,11 +81,28 @@ describe("a day in the workshop", () => {
     );
     await page.locator("#stage-next").click();
     expect(await page.locator(".stages [aria-current]").textContent()).toContain("Predict");
-    await page.locator("#begin-run").click();
+    // What is filed is not filed again: the example has this run; a plan that says otherwise asks
+    await page.locator("#run-is-filed").waitFor();
+    expect(await page.locator("#begin-run").count()).toBe(0);
+
+    // A drive is counted round by round, and the day begun again can be taken back
+    for (let stage = 1; stage < 3; stage++) await page.locator("#stage-next").click();
+    expect(await page.locator("#run .clock").first().textContent()).toMatch(
+      /^Round 1 of 3: Chidi, Dana – (8:00|7:5\d) left$/,
+    );
+    await page.locator("#clock-reset").click();
+    expect(await page.locator("#run h3").first().textContent()).toMatch(/^Run 1 of 6/);
+    await page.locator("#undo").click();
+    expect(await page.locator(".stages [aria-current]").textContent()).toContain("Drive");
+    expect(await page.locator("#run h3").first().textContent()).toMatch(/^Run 2 of 6/);
+    await page.locator("#run-later").click();
     await page.locator("#poll-fold > summary").click();
     await page.locator("#poll-text").fill("Which end does it help?");
     await page.locator("#poll-1-a").fill("3");
     await page.locator("#poll-1-b").fill("3");
+    await page.locator("#poll-count-1").click();
+    expect(await page.locator(".told").first().textContent()).toMatch(/^Say first which answer/);
+    await page.locator("#poll-right .chip", { hasText: "A" }).click();
     await page.locator("#poll-count-1").click();
     expect(await page.locator(".told").first().textContent()).toContain("convince a neighbour");
     await page.locator("#poll-2-a").fill("5");
@@ -166,8 +183,9 @@ describe("a day in the workshop", () => {
     await page.locator("p.notice", { hasText: "3 drivers" }).waitFor();
     await page.locator("#run-later").click();
     await page.locator("#begin-run").click();
-    await page.locator("#begin-run").click();
-    await page.locator("p.notice", { hasText: "Filed already" }).waitFor();
+    await page.locator("#run-is-filed").waitFor();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("run-is-filed");
+    expect(await page.locator("#begin-run").count()).toBe(0);
 
     const report = async (on: Page, driver: string, run: number, balance: string) => {
       await sayWho(on, driver, run);

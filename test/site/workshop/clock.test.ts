@@ -38,6 +38,21 @@ describe("the clock of a day", () => {
     expect(readClock(drive, first, 3, 0).planned).toBe(24);
   });
 
+  it("counts a drive round by round, and the last one below nothing", () => {
+    const drive = started({ ...stoppedClock, stage: stages.indexOf("drive") }, 0);
+    const at = (minutes: number) => readClock(drive, first, 3, minutes * MINUTE).round;
+    // by hand: three rounds of 8 minutes
+    expect(at(0)).toEqual({ round: 1, of: 3, left: 8 });
+    expect(at(7.5)).toEqual({ round: 1, of: 3, left: 0.5 });
+    expect(at(8)).toEqual({ round: 2, of: 3, left: 8 });
+    expect(at(23)).toEqual({ round: 3, of: 3, left: 1 });
+    expect(at(25)).toEqual({ round: 3, of: 3, left: -1 });
+    expect(readClock(drive, first, 1, 0).round).toBeUndefined();
+    expect(readClock(started(stoppedClock, 0), first, 3, 0).round).toBeUndefined();
+    const none = { ...first, minutes: { ...first.minutes, drive: 0 } };
+    expect(readClock(drive, none, 3, MINUTE).round).toEqual({ round: 3, of: 3, left: -1 });
+  });
+
   it("stands still while it is held, and goes on from there", () => {
     const held = paused(started(stoppedClock, 0), MINUTE);
     expect(readClock(held, first, 3, 9 * MINUTE).left).toBe(3);

@@ -8,7 +8,7 @@ import {
   type SetUpEntry,
 } from "@rollbook/lib";
 import { theLog, write } from "./logbook.js";
-import { fileDay } from "./open-day.js";
+import { fileDay, theDay } from "./open-day.js";
 import { filedDay } from "./reporter.js";
 import { runsOf, sameName, setUpOfRun } from "./runs.js";
 import { worked } from "./worked.js";
@@ -33,6 +33,18 @@ export function beginRun(run: number): Begun | undefined {
   const stints = rotation(event.drivers, event.cars, run).flatMap(({ stints }) => stints);
   const filed = stints.filter(({ driver, car }) => fileRun(event, run, driver, car, setUp));
   return { setUp, runs: filed.length };
+}
+
+/** How the log stands to a run of the plan: nothing filed, all of it, or something else. */
+export function filedFor(run: number): "nothing" | "as planned" | "otherwise" {
+  const [day, event] = [theDay(), filedDay()];
+  const row = day && worked(day).rows?.[run - 1];
+  const setUp = event && setUpOfRun(theLog(), event, run);
+  if (event === undefined || row === undefined || setUp === undefined) return "nothing";
+  const stands = canonical(setUp.car) === canonical(row.car);
+  const runs = runsOf(theLog(), event);
+  const all = event.drivers.every((driver) => ownRun(runs, run, driver)?.setUp === setUp.id);
+  return stands && all ? "as planned" : "otherwise";
 }
 
 /** The set-up of that car: the run's own, the one before, the day's first, or a new version. */
@@ -64,7 +76,7 @@ function fileRun(
   car: number,
   setUp: string,
 ): boolean {
-  const old = ownRun(event, run, driver);
+  const old = ownRun(runsOf(theLog(), event), run, driver);
   if (old?.setUp === setUp) return false;
   const { id, at: _, ...kept } = old ?? {};
   write({
@@ -80,8 +92,8 @@ function fileRun(
 }
 
 /** The driver's run as filed here; what a phone filed without the set-up stays beside it. */
-function ownRun(event: EventEntry, run: number, driver: string): RunEntry | undefined {
-  return runsOf(theLog(), event).find(
+function ownRun(runs: readonly RunEntry[], run: number, driver: string): RunEntry | undefined {
+  return runs.find(
     (entry) =>
       entry.run === run &&
       sameName(entry.driver, driver) &&

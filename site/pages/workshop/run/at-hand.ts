@@ -1,11 +1,11 @@
 import { rotation, type SheetRow } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
-import { beginRun } from "../day/begin-run.js";
+import { beginRun, filedFor } from "../day/begin-run.js";
 import type { Draft } from "../day/draft.js";
 import { theLog } from "../day/logbook.js";
 import { filedDay } from "../day/reporter.js";
 import { toDoInWords } from "../day/row-words.js";
-import { driverRuns, setUpOfRun } from "../day/runs.js";
+import { driverRuns } from "../day/runs.js";
 import { button, listOf } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { roundInWords } from "../plan/rotation-table.js";
@@ -54,15 +54,26 @@ export function onTheCar(
     const begun = beginRun(row.run);
     say(begun === undefined ? said.notBegunRun : said.begun(begun.runs));
     filed();
+    document.getElementById("run-is-filed")?.focus();
   };
-  const event = filedDay();
-  const isFiled = event !== undefined && setUpOfRun(theLog(), event, row.run) !== undefined;
   return [
     element("h3", {}, said.toDo),
     toDo.length > 0 ? listOf(toDo, "to-do") : element("p", { class: "quiet" }, said.nothingToDo),
-    element("p", { class: "quiet" }, isFiled ? said.isFiled : said.readyHelp),
-    button("begin-run", said.ready, begin, { class: "large" }),
+    ...filing(row.run, begin),
   ];
+}
+
+/** What is filed of the run; the button that files it, unless all of it is. */
+function filing(run: number, begin: () => void): HTMLElement[] {
+  const ready = button("begin-run", said.ready, begin, { class: "large" });
+  switch (filedFor(run)) {
+    case "as planned":
+      return [element("p", { id: "run-is-filed", tabindex: -1, class: "quiet" }, said.isFiled)];
+    case "otherwise":
+      return [element("p", { class: "beware" }, said.filedOtherwise), ready];
+    case "nothing":
+      return [element("p", { class: "quiet" }, said.readyHelp), ready];
+  }
 }
 
 /** Who is out in which round, and who watches. */

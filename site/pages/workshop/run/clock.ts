@@ -60,6 +60,17 @@ export interface Reading {
   readonly left: number;
   /** Minutes that the day is behind the plan, below 0: ahead of it; nothing before it was begun. */
   readonly behind?: number;
+  /** The round that is out, where drivers take turns. */
+  readonly round?: RoundReading;
+}
+
+/** Which round of a drive is out. */
+export interface RoundReading {
+  /** 1 is the first */
+  readonly round: number;
+  readonly of: number;
+  /** Minutes left of it; below 0 when the last is over. */
+  readonly left: number;
 }
 
 /**
@@ -70,10 +81,19 @@ export interface Reading {
 export function readClock(clock: Clock, row: SheetRow, rounds: number, now: number): Reading {
   const planned = minutesOf(row, rounds)[clock.stage] ?? 0;
   const spent = spentAt(clock, now) / MINUTE;
-  const reading = { planned, left: planned - spent };
+  const round = stages[clock.stage] === "drive" ? roundAt(spent, row.minutes.drive, rounds) : {};
+  const reading = { planned, left: planned - spent, ...round };
   if (clock.begun === undefined) return reading;
   const due = dueAt(clock, row, rounds) + Math.min(spent, planned);
   return { ...reading, behind: (now - clock.begun) / MINUTE - due };
+}
+
+/** The round that is out after so many minutes of driving; nothing where there is only one. */
+function roundAt(spent: number, each: number, rounds: number): { round?: RoundReading } {
+  if (rounds < 2) return {};
+  const over = each > 0 ? Math.floor(spent / each) : rounds;
+  const round = Math.min(rounds, over + 1);
+  return { round: { round, of: rounds, left: round * each - spent } };
 }
 
 /** Minutes of the plan before the stage at hand. */

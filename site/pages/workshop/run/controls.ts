@@ -2,6 +2,7 @@ import { roundsOf, type SheetRow } from "@rollbook/lib";
 import { element } from "@rollbook/page";
 import type { Draft } from "../day/draft.js";
 import { button } from "../parts/fields.js";
+import { say } from "../parts/notice.js";
 import { words } from "../words.js";
 import { atRun, type Clock, dueAt, moved, paused, started, stoppedClock } from "./clock.js";
 
@@ -17,12 +18,16 @@ export function runButtons(
   const to = (run: number) => () => {
     if (run >= 1 && run <= runs) set(atRun(clock, run));
   };
+  const reset = () => {
+    set(stoppedClock);
+    say(said.wasReset, { label: words.takeBack, work: () => set(clock) });
+  };
   return element(
     "p",
     { class: "tools" },
     button("run-earlier", said.earlier, to(clock.run - 1)),
     button("run-later", said.later, to(clock.run + 1)),
-    button("clock-reset", said.reset, () => set(stoppedClock)),
+    button("clock-reset", said.reset, reset),
     button("open-wall", said.wall, openWall),
   );
 }

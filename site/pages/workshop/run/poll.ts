@@ -42,7 +42,7 @@ export function poll(projected: (question: HTMLElement[]) => void): HTMLElement 
 
 function own(): HTMLElement[] {
   const text = element("textarea", { id: "poll-text", rows: 2, maxlength: 2000 });
-  let right: PollLetter = "a";
+  let right: PollLetter | undefined;
   const choices = letters.map((value, i) => ({ value, text: said.letters[i] ?? "" }));
   const label = element("label", { for: "poll-text" }, said.ownText);
   return [

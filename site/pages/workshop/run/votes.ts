@@ -16,7 +16,8 @@ const { run: said } = words;
 /** What was put to the vote. */
 export interface Put {
   readonly question: string;
-  readonly right: PollLetter;
+  /** Left out as long as nobody said which it is. */
+  readonly right?: PollLetter | undefined;
 }
 
 /** Two counts of cards; each is filed and answered with what to do. */
@@ -66,6 +67,7 @@ function counted(
   filed: (PollEntry | undefined)[],
 ): string {
   if (question === "") return said.noQuestion;
+  if (right === undefined) return said.noRight;
   try {
     const { rightShare, sentence } = pollAdvice(count, right, vote);
     const before = filed[vote];

@@ -11,6 +11,7 @@ export const run = {
   earlier: "Run before",
   later: "Next run",
   reset: "Begin the day again",
+  wasReset: "The clock is back at the first run.",
   start: "Start the clock",
   pause: "Hold the clock",
   next: "Next stage",
@@ -18,6 +19,11 @@ export const run = {
   left: (time: string, stage: string) => `${time} left for: ${stage}`,
   over: (time: string, stage: string) => `${time} over: ${stage}`,
   stageOver: (stage: string) => `Time is up for: ${stage}.`,
+  round: (round: number, of: number, drivers: string, time: string) =>
+    `Round ${round} of ${of}: ${drivers} – ${time}`,
+  roundLeft: (time: string) => `${time} left`,
+  roundOver: (time: string) => `${time} over`,
+  swap: (round: number, drivers: string) => `Drivers swap: round ${round}, ${drivers}.`,
   onPlan: "The day is on plan.",
   behind: (minutes: number) => `The day is ${minutes} min behind the plan.`,
   ahead: (minutes: number) => `The day is ${minutes} min ahead of the plan.`,
@@ -47,6 +53,8 @@ export const run = {
       ? "Filed already."
       : `Filed: the set-up, and a run for ${count === 1 ? "one driver" : `${count} drivers`}.`,
   isFiled: "Set-up and runs of this step are filed.",
+  filedOtherwise:
+    "What is filed for this run is not what the plan says. File again only if the car stands as the card says.",
   notBegunRun: "The plan cannot be filed: it needs a driver, a run and a car that can stand.",
   drives: "Who drives",
   reports: "Reports in",
@@ -60,7 +68,8 @@ export const run = {
   question: "Question",
   ownQuestion: "In my own words",
   ownText: "The question",
-  right: "Right answer",
+  right: "Which answer is right?",
+  noRight: "Say first which answer is right: the advice depends on it.",
   showRight: "Right answer, and why the others are not",
   rightIs: (letter: string) => `Right is ${letter}.`,
   vote: (vote: number) => (vote === 1 ? "First vote: cards up" : "Second vote, after talking"),
