@@ -41,6 +41,9 @@ describe("a day in the workshop", () => {
     );
     expect(await page.locator("#step-1-outcome .shifts tbody tr").count()).toBe(4);
 
+    expect(await page.locator("#worked-out").textContent()).toMatch(/over after 4\sh 22\smin/);
+    expect(await page.locator("#step-1-seats").count()).toBe(0); // a bar moves no height
+
     // Each step can be edited, and what follows is worked out anew
     await page.locator("#step-1-more").click();
     await page.locator("#step-1-outcome .to-do", { hasText: "3 → 5" }).waitFor();
@@ -71,6 +74,9 @@ describe("a day in the workshop", () => {
     const safety = await page.locator(".card .safety").allTextContents();
     expect(safety).toHaveLength(4);
     for (const box of safety) expect(box).toMatch(/Stop and come in/);
+    expect(await page.locator(".run-sheet .beware").allTextContents()).toEqual(
+      Array(4).fill("First lap slowly."), // after any change, so that it tells no driver what to feel
+    );
 
     // The clock, who drives, and a vote
     await goTo(page, "run");
@@ -190,6 +196,7 @@ describe("a day in the workshop", () => {
     const report = async (on: Page, driver: string, run: number, balance: string) => {
       await sayWho(on, driver, run);
       await tap(on, { phase: "middle", input: "steady", balance });
+      expect(await on.locator("#ask-against").count()).toBe(run > 1 ? 1 : 0);
       const typed = on.locator("#ask-corner-text");
       if (await typed.isVisible()) await typed.fill("Corner 1");
       else await tap(on, { corner: "Corner 1" });

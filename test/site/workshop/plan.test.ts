@@ -1,10 +1,20 @@
-import { demoCar, type PlanStep } from "@rollbook/lib";
+import {
+  applyChange,
+  baselineOf,
+  type Car,
+  carLenses,
+  demoCar,
+  effectOf,
+  type PlanStep,
+  possibleChanges,
+} from "@rollbook/lib";
 import { describe, expect, it } from "vitest";
 import { freeName, isTaken, moved } from "../../../site/pages/workshop/plan/corners.js";
 import {
   asKind,
   placeKey,
   placesOf,
+  seatsMatter,
   stepsIn,
   withMinutes,
   withNote,
@@ -46,6 +56,52 @@ describe("a step of the plan", () => {
     expect(new Set(keys).size).toBe(keys.length);
     const { adjusters: _, ...bare } = demoCar;
     expect(placesOf(bare, { lever: "ballast", by: 5 }).map(placeKey)).toContain("ballast");
+  });
+});
+
+describe("turning the seats back", () => {
+  const mass = { mass: 60, behindFrontAxle: 1.2, leftOfCentre: 0, height: 0.5 };
+  const range = { min: 0, max: 200, step: 20 };
+  const laden: Car = { ...demoCar, passenger: mass, fuel: mass, ballast: { ...mass, mass: 40 } };
+  const car: Car = {
+    ...laden,
+    adjusters: {
+      ...demoCar.adjusters,
+      driver: range,
+      passenger: range,
+      fuel: range,
+      ballast: range,
+    },
+  };
+
+  it("is offered for exactly those levers that move how the car stands", () => {
+    const stands = baselineOf(car);
+    const moves = new Map<string, boolean>();
+    for (const one of possibleChanges(car)) {
+      if (one.lever === "seatTurns") continue;
+      const moved = [1, 4].flatMap((count) => {
+        try {
+          const effect = effectOf({ ...one, by: one.by * count }, stands);
+          return [Math.max(...Object.values(effect.moved.figures.rideHeight).map(Math.abs))];
+        } catch {
+          return []; // beyond the adjuster
+        }
+      });
+      const is = moves.get(one.lever) ?? false;
+      moves.set(one.lever, is || moved.some((height) => height > 0.5e-3)); // m
+    }
+    expect([...moves.keys()]).toEqual(expect.arrayContaining(Object.keys(carLenses)));
+    for (const [lever, moved] of moves)
+      expect(seatsMatter({ lever } as never, car), lever).toBe(moved);
+  });
+
+  it("is not offered on a car whose seats are fixed at one end", () => {
+    const { seatTurns: _, ...others } = demoCar.rear.adjusters ?? {};
+    const fixed = { ...demoCar, rear: { ...demoCar.rear, adjusters: others } };
+    expect(seatsMatter(spring, demoCar)).toBe(true);
+    expect(seatsMatter(spring, fixed)).toBe(false);
+    expect(seatsMatter(bar, demoCar)).toBe(false);
+    expect(applyChange(fixed, spring).front.spring.rate).toBe(70e3);
   });
 });
 

@@ -10,7 +10,7 @@ import { element, reader, spell } from "@rollbook/page";
 import { leverName, leverParameter } from "../day/row-words.js";
 import { button, choiceField } from "../parts/fields.js";
 import { words } from "../words.js";
-import { placeKey, placesOf, stepsIn, withSteps } from "./steps.js";
+import { placeKey, placesOf, seatsMatter, stepsIn, withSteps } from "./steps.js";
 
 const { plan } = words;
 
@@ -32,6 +32,15 @@ export function changeFields(
     const change = possibleChanges(car).find((one) => placeKey(one) === key);
     if (change !== undefined) set({ ...(now() as ChangeStep), change }, "shape");
   });
+  return [
+    lever,
+    amount(step, id, car, now, set),
+    ...(seatsMatter(step.change, car) ? [seats(step, id, now, set)] : []),
+  ];
+}
+
+/** Whether the seats are turned so that the car stands as before. */
+function seats(step: ChangeStep, id: string, now: () => PlanStep, set: SetStep): HTMLElement {
   const box = element("input", {
     type: "checkbox",
     id: `${id}-seats`,
@@ -41,8 +50,7 @@ export function changeFields(
     const { putBack: _, ...rest } = now() as ChangeStep;
     set(box.checked ? rest : { ...rest, putBack: "nothing" });
   });
-  const label = element("label", { class: "check", for: `${id}-seats` }, box, plan.putBack);
-  return [lever, amount(step, id, car, now, set), label];
+  return element("label", { class: "check", for: `${id}-seats` }, box, plan.putBack);
 }
 
 /** One step less, how many, one step more. */

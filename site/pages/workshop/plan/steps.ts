@@ -21,6 +21,22 @@ export function placesOf(car: Car, chosen: Change): Change[] {
   return all.filter((one, i) => all.findIndex((other) => placeKey(other) === placeKey(one)) === i);
 }
 
+/** Levers that move how the car stands on its springs, the seats themselves apart. */
+const movesStance: readonly Change["lever"][] = [
+  "springRate",
+  "tyrePressure",
+  "driver",
+  "passenger",
+  "fuel",
+  "ballast",
+];
+
+/** Whether a change can move how the car stands, and the car has seats to turn it back with. */
+export function seatsMatter({ lever }: Place, { front, rear }: Car): boolean {
+  const seats = [front, rear].every(({ adjusters }) => adjusters?.seatTurns !== undefined);
+  return seats && movesStance.includes(lever);
+}
+
 /** How many steps of its adjuster a change makes. */
 export function stepsIn(change: Change, car: Car): number {
   const step = adjusterOf(car, change)?.step ?? Math.abs(change.by);

@@ -19,7 +19,12 @@ const { report: said } = words;
 type Answer = <Field extends keyof Report>(field: Field, value: Report[Field]) => void;
 
 /** The questions of the report, the needed ones first. */
-export function questions(report: Report, venue: Venue | undefined, answer: Answer): HTMLElement[] {
+export function questions(
+  report: Report,
+  run: number,
+  venue: Venue | undefined,
+  answer: Answer,
+): HTMLElement[] {
   return [
     ...whereAsked(report, venue, answer),
     chips("ask-phase", said.phase, plainChips(phaseNames), report.phase, (phase) =>
@@ -32,18 +37,19 @@ export function questions(report: Report, venue: Venue | undefined, answer: Answ
     chips("ask-often", said.howOften, plainChips(howOften), report.howOften, (often) =>
       answer("howOften", often),
     ),
-    chips(
-      "ask-against",
-      said.againstLastRun,
-      plainChips(comparisons),
-      report.againstLastRun,
-      (against) => answer("againstLastRun", against),
-    ),
+    ...(run > 1 ? [againstAsked(report, answer)] : []), // before the first run there is none
     chips("ask-sure", said.confidence, plainChips(confidences), report.confidence, (sure) =>
       answer("confidence", sure),
     ),
     wordsAsked(report, answer),
   ];
+}
+
+function againstAsked({ againstLastRun }: Report, answer: Answer): HTMLElement {
+  const choices = plainChips(comparisons);
+  return chips("ask-against", said.againstLastRun, choices, againstLastRun, (against) =>
+    answer("againstLastRun", against),
+  );
 }
 
 /** Corners to tap where the venue is known, and speed and grade where it is not. */

@@ -41,7 +41,7 @@ export function reportView(section: HTMLElement): () => void {
   }
 
   function drawQuestions(): void {
-    refill(asked, ...questions(now.report, knownDay()?.venue, answer));
+    refill(asked, ...questions(now.report, now.run, knownDay()?.venue, answer));
   }
 
   function drawBar(strict = false): void {

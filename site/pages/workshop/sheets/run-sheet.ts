@@ -40,13 +40,11 @@ function runRow(day: Draft, row: SheetRow, before: SheetRow | undefined): HTMLEl
     element("li", {}, roundInWords({ ...round, waiting: [] })),
   );
   const note = row.step.note === undefined ? [] : [element("p", {}, row.step.note)];
-  const beware = row.warnings
-    .filter(({ kind }) => kind !== "towards the rear") // it would tell what to feel; the card says it of every change
-    .map(({ sentence }) => element("p", { class: "beware" }, spell(sentence)));
+  const beware = cautions(row).map((text) => element("p", { class: "beware" }, spell(text)));
   return element(
     "tr",
     {},
-    element("td", { class: "number" }, words.hours(row.startsAt)),
+    element("td", { class: "start" }, words.hours(row.startsAt)),
     element("td", {}, String(row.run)),
     element(
       "td",
@@ -60,6 +58,13 @@ function runRow(day: Draft, row: SheetRow, before: SheetRow | undefined): HTMLEl
     element("td", {}, element("ol", { class: "plain" }, ...rounds)),
     element("td", { class: "box" }, "☐"),
   );
+}
+
+/** What drivers may read: a first lap slowly after any change, so that it does not tell what to feel. */
+function cautions({ toDo, warnings }: SheetRow): string[] {
+  const others = warnings.filter(({ kind }) => kind !== "towards the rear");
+  const first = toDo.length > 0 ? [said.firstSlowly] : [];
+  return [...first, ...others.map(({ sentence }) => sentence)];
 }
 
 function minutesInWords({ minutes }: SheetRow, rounds: number): string {

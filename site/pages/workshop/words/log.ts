@@ -80,7 +80,7 @@ export const log = {
   withdrawReason: "Withdrawn in the log.",
   withdrawn: "Withdrawn: it stays in the log and no longer counts.",
   prediction: (by: string, expects: string, reason: string) =>
-    `${by} expects: ${expects}, because ${reason}`,
+    `${by} expects: ${expects}. Why: ${reason}`,
   somebody: "Somebody",
   poll: (question: string, vote: number, count: string) =>
     `Vote ${vote} on “${question}”: ${count}`,

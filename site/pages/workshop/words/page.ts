@@ -34,8 +34,10 @@ export const page = {
     "This device refuses to keep the plan: its store is full or closed. It is held until you close this page; file it and save the log as a file now.",
   minutes: (count: number) => `${count} min`,
   hours: (minutes: number) => {
-    const [hours, rest] = [Math.floor(minutes / 60), Math.round(minutes % 60)];
-    return `${hours}:${String(rest).padStart(2, "0")}`;
+    const whole = Math.round(minutes);
+    const [hours, rest] = [Math.floor(whole / 60), whole % 60];
+    const parts = [...(hours > 0 ? [`${hours}\u00a0h`] : []), `${rest}\u00a0min`];
+    return (hours > 0 && rest === 0 ? parts.slice(0, 1) : parts).join(" ");
   },
   left: "left",
   right: "right",

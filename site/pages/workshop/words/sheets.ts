@@ -26,7 +26,7 @@ export const sheets = {
   facts: (car: string, place: string, minutes: string, cars: number, drivers: number) =>
     `${car}, ${place}. ${minutes} in all, ${cars === 1 ? "one car" : `${cars} cars`}, ${drivers === 1 ? "one driver" : `${drivers} drivers`}.`,
   columns: {
-    start: "Start",
+    start: "Start after",
     run: "Run",
     what: "What",
     minutes: "Minutes",
@@ -42,6 +42,7 @@ export const sheets = {
   undo: "To undo it, in this order",
   takes: (minutes: number) => `About ${minutes} min.`,
   safety: "Safety",
+  firstSlowly: "First lap slowly.",
   step: (count: number) => (count === 1 ? "one step" : `${count} steps`),
   responsible: "Responsible for this change",
   checkedBy: "Checked by",
@@ -63,7 +64,7 @@ export const sheets = {
   front: "front slides",
   rear: "rear slides",
   often: "How often",
-  against: "Against my last run",
+  against: "Against my last run (not in run 1)",
   words: "In my words",
 
   lettersHelp: "Cut along the lines. Hold up one letter, all at the same moment.",
