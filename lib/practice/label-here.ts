@@ -16,5 +16,5 @@ export function labelHere(change: Change, car: Car, system: UnitSystem = "metric
   const turns = formatAlike(quantity, Math.abs(change.by), decimals, system);
   const [way, height] = change.by > 0 ? ["up", "higher"] : ["down", "lower"];
   const part = change.end === "front" ? "nose" : "tail";
-  return `${change.end} spring seats ${way} by ${turns}, the ${part} left ${height}`;
+  return `${change.end} spring seats ${way} by ${turns} (${part} left ${height})`;
 }

@@ -82,8 +82,8 @@ test("no next change is told with a share below nothing or far above all", () =>
 test("seats say that they are the change, and every other lever is named as on its card", () => {
   const seats = (end: "front" | "rear", by: number) =>
     labelHere({ lever: "seatTurns", end, by }, demoCar);
-  expect(seats("front", 10)).toBe("front spring seats up by 10.0\u00a0turns, the nose left higher");
-  expect(seats("rear", -7.5)).toBe("rear spring seats down by 7.5\u00a0turns, the tail left lower");
+  expect(seats("front", 10)).toBe("front spring seats up by 10.0\u00a0turns (nose left higher)");
+  expect(seats("rear", -7.5)).toBe("rear spring seats down by 7.5\u00a0turns (tail left lower)");
   expect(labelHere({ lever: "barPosition", end: "front", by: 1 }, demoCar)).toBe(
     "front bar position 3 → 4",
   );
