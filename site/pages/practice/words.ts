@@ -129,6 +129,8 @@ export const words = {
   phase: "Part of the corner",
   byHidden: "The hidden change",
   left: "After yours",
+  why: "Why:",
+  seeIt: (chapter: number) => `See it in the figure of chapter ${chapter}`,
   yourAnswer: (answer: string) => `You said: ${answer}.`,
   link: "Copy a link to this puzzle",
   linkCopied: "Copied. Whoever opens it gets the same puzzle, without your answers.",

@@ -74,6 +74,10 @@ describe("practice", () => {
     expect(await page.locator("#score").textContent()).toContain(
       "It was: front bar position 3 → 4.",
     );
+    expect(await page.locator("#score .why").textContent()).toContain("so the pair holds less");
+    expect(await page.locator("#score .why a").getAttribute("href")).toBe(
+      "03-distribution-between-axles.html#axle-limits?frontBar=most",
+    );
 
     await page.reload();
     await page.locator("#rounds summary").click();

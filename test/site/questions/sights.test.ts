@@ -1,9 +1,12 @@
-import { type Car, demoCar, fromShown, type Parameter } from "@rollbook/lib";
+import { type Car, type Change, demoCar, fromShown, type Parameter } from "@rollbook/lib";
 import { describe, expect, it } from "vitest";
 import { readNotebooks } from "../../../site/build/build.js";
 import { startValues } from "../../../site/cells/spec.js";
+import { nextChoices } from "../../../site/pages/practice/puzzle/answers.js";
+import { whyOf } from "../../../site/pages/practice/puzzle/why.js";
 import { ideas } from "../../../site/pages/questions/bank/ideas.js";
 import { misconceptions } from "../../../site/pages/questions/bank/index.js";
+import { addressOf, type Sight } from "../../../site/pages/sight.js";
 import { compiled, onCar } from "../../notebooks/chapter-on-car.js";
 import { otherCars } from "../other-cars.js";
 
@@ -21,7 +24,19 @@ function siValue(text: string, { quantity, min, max }: Parameter): number {
   return text === "most" ? max : fromShown(quantity, Number(text));
 }
 
-describe.each(Object.entries(ideas))("the sight of %s", (_, { sight, belief }) => {
+/** Sights of practice: a change of each lever of every car, both ways. */
+const whys = new Map<string, Sight>();
+for (const { place } of cars.flatMap(nextChoices))
+  for (const by of [-1, 1]) {
+    const { sight } = whyOf({ ...place, by } as Change); // lever and end come from one table of places
+    whys.set(addressOf(sight), sight);
+  }
+const sights: readonly (readonly [string, Sight])[] = [
+  ...Object.entries(ideas).map(([name, { sight }]) => [name, sight] as const),
+  ...whys,
+];
+
+describe.each(sights)("the sight of %s", (_, sight) => {
   it.each(cars)("is there for $name, in range, and draws", (car) => {
     const figure = named(car, sight.chapter, sight.figure);
     if (!figure) throw new Error(`${sight.chapter} has no figure ${sight.figure}`);
@@ -39,7 +54,9 @@ describe.each(Object.entries(ideas))("the sight of %s", (_, { sight, belief }) =
     for (const panel of figure.panels) expect(panel.draw(values).length).toBeGreaterThan(0);
     if (car === demoCar) expect(values).not.toEqual(start);
   });
+});
 
+describe.each(Object.entries(ideas))("the idea %s", (_, { sight, belief }) => {
   it("says what to look at, and what one would say who holds the idea", () => {
     expect(Object.keys(sight.state).length).toBeGreaterThan(0);
     expect(sight.look).toMatch(/[.?]$/);
@@ -50,6 +67,7 @@ describe.each(Object.entries(ideas))("the sight of %s", (_, { sight, belief }) =
 describe("the chapter of a misconception", () => {
   it("is there, and no sight of it comes from a chapter that is not", () => {
     const names = chapters.map(({ name }) => name);
+    for (const [, { chapter }] of sights) expect(names).toContain(chapter);
     for (const { chapter, idea } of misconceptions) {
       expect(names).toContain(chapter);
       expect(names).toContain(ideas[idea].sight.chapter);

@@ -11,6 +11,8 @@ import {
   unitOf,
 } from "@rollbook/lib";
 import { element, reader, shareAddress, spell } from "@rollbook/page";
+import { addressOf } from "../../sight.js";
+import { whyOf } from "../puzzle/why.js";
 import { points, totalOf } from "../record/history.js";
 import { words } from "../words.js";
 import { button, notice, part, sentences } from "./parts.js";
@@ -45,6 +47,7 @@ export function scorePart(
     element("p", { class: "total" }, words.total(points(totalOf(sharesOf(scores))))),
     ...scored("report", scores.report, sureness(report, scores.report)),
     ...scored("cause", scores.cause, [words.yourAnswer(answers.cause)]),
+    reason(practice),
     ...scored("next", scores.next, [words.yourAnswer(answers.next)]),
     element("h3", {}, words.shifts),
     shiftTable(shifts, left),
@@ -61,6 +64,20 @@ function scored(
     element("h3", {}, words.partScore(words.parts[name], points(score))),
     sentences([...first, ...reasons].map((text) => spell(text))),
   ];
+}
+
+/** Why the hidden change moved balance, and the figure that shows it. */
+function reason({ hidden }: Practice): HTMLElement {
+  const { because, sight } = whyOf(hidden);
+  const see = words.seeIt(Number.parseInt(sight.chapter, 10));
+  return element(
+    "p",
+    { class: "why" },
+    element("b", {}, words.why),
+    ` ${spell(because)} `,
+    element("a", { href: addressOf(sight) }, see),
+    ".",
+  );
 }
 
 function sureness({ confidence }: Report, { score }: Score): string[] {

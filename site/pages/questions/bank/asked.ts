@@ -1,4 +1,5 @@
 import { type Car, demoCar } from "@rollbook/lib";
+import { addressOf } from "../../sight.js";
 import { type Idea, type IdeaName, ideas } from "./ideas.js";
 import type { Draft, Form, Misconception } from "./question.js";
 import { type Show, tellIn } from "./tell.js";
@@ -65,6 +66,5 @@ export function askAbout(car: Car, misconception: Misconception, form: Form, sho
 
 /** Address of the figure that refutes an idea, its sliders set. */
 export function refutation(idea: IdeaName): Idea & { readonly href: string } {
-  const { chapter, figure, state } = ideas[idea].sight;
-  return { ...ideas[idea], href: `${chapter}.html#${figure}?${new URLSearchParams(state)}` };
+  return { ...ideas[idea], href: addressOf(ideas[idea].sight) };
 }

@@ -1,9 +1,7 @@
-/** Where a wrong idea can be seen to be wrong: a figure of a chapter with its sliders set. */
-export interface Sight {
-  readonly chapter: string;
-  readonly figure: string;
-  /** Values as in a link to a figure: in the metric unit shown, or `least` or `most`. */
-  readonly state: Readonly<Record<string, string>>;
+import type { Sight as Place } from "../../sight.js";
+
+/** Where a wrong idea can be seen to be wrong. */
+export interface Sight extends Place {
   /** What to look at there. */
   readonly look: string;
 }
