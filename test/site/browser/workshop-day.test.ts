@@ -1,6 +1,7 @@
 import { exampleLog, formatLog, mergeLogs, readLog, standing } from "@rollbook/lib";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { axeFaults } from "./axe.js";
 import { useBrowser } from "./browser.js";
 import { goTo, openExample, savedLog, sayWho, takeIn, tap } from "./workshop.js";
 
@@ -131,7 +132,9 @@ describe("a day in the workshop", () => {
     await page.locator("#talk-3 .confounded").first().waitFor();
     await page.locator("#talk-run .chip", { hasText: /^2$/ }).click();
     const group = page.locator("#talk-3 tbody tr", { hasText: "Dip" });
-    expect(await group.textContent()).toMatch(/braking in6.*as predicted/);
+    expect(await group.textContent()).toMatch(
+      /braking in\+1.0 half within ±\s0.0.*m\/s²6as predicted: 6/,
+    );
     for (const name of ["Ada", "Bela", "Chidi", "Dana", "Emil", "Farah"])
       expect(await page.locator("#talk-3").textContent()).not.toContain(name);
     await page.locator("#talk-run .chip", { hasText: /^4$/ }).click();
@@ -218,8 +221,42 @@ describe("a day in the workshop", () => {
     await page.locator("#talk-3 > summary").click();
     const row = page.locator("#talk-3 tbody tr");
     expect(await row.allTextContents()).toHaveLength(1);
-    expect(await row.textContent()).toMatch(/^Corner 1middle3−1.0/);
+    expect(await row.textContent()).toMatch(/^Corner 1middle−1.0/);
     expect(errors).toEqual([]);
+  });
+
+  it("shows felt above predicted on a phone, place by place, with nothing off the screen", async () => {
+    const phone = { viewport: { width: 360, height: 740 }, bypassCSP: true };
+    const { page } = await open("workshop", phone);
+    await openExample(page);
+    await goTo(page, "talk");
+    await page.locator("#talk-run .chip", { hasText: /^2$/ }).click();
+    for (const part of ["#talk-1", "#talk-3"]) {
+      await page.locator(`${part} > summary`).click();
+      const wide = await page
+        .locator(`${part} .table`)
+        .evaluate((box) => box.scrollWidth - box.clientWidth);
+      expect(wide).toBe(0);
+    }
+    const dip = page.locator("#talk-3").getByRole("row", { name: /^Dip/ });
+    await dip.getByRole("rowheader", { name: "Dip" }).waitFor();
+    const bars = await dip
+      .locator(".shift-bar")
+      .evaluateAll((all) => all.map((bar) => bar.getBoundingClientRect()));
+    const [felt, predicted] = bars;
+    expect(bars).toHaveLength(2);
+    expect(felt?.x).toBe(predicted?.x);
+    expect(felt?.bottom).toBeLessThanOrEqual(predicted?.top ?? 0);
+    const columns = page.locator("#talk-3").getByRole("columnheader");
+    expect(await columns.allTextContents()).toEqual([
+      "Where",
+      "When",
+      "Felt, points",
+      "Predicted",
+      "Drivers",
+      "Side by side",
+    ]);
+    expect(await axeFaults(page)).toEqual([]);
   });
 
   it("takes a table of reports in, and refuses what is none with a sentence", async () => {

@@ -23,7 +23,7 @@ export function shiftText(shift: number): string {
 const namespace = "http://www.w3.org/2000/svg";
 
 /** A bar to the left for the rear, to the right for the front. */
-function bar(shift: number): SVGElement {
+export function shiftBar(shift: number): SVGElement {
   const picture = document.createElementNS(namespace, "svg");
   const length = Math.min(1, Math.abs(shift) / FULL) * 48;
   const set = (shape: Element, values: Record<string, string | number>) => {
@@ -41,7 +41,7 @@ function bar(shift: number): SVGElement {
 
 function row(phase: PhaseName, shift: number): HTMLElement {
   const picture = element("td", {});
-  picture.append(bar(shift));
+  picture.append(shiftBar(shift));
   return element(
     "tr",
     {},

@@ -3,13 +3,14 @@ import {
   formatNumber,
   type GroupCell,
   groupSummary,
+  MARGIN_PER_POINT,
   signed,
   type Verdict,
 } from "@rollbook/lib";
 import { element, spell } from "@rollbook/page";
 import { listOf } from "../parts/fields.js";
-import { shiftText } from "../parts/shift-bars.js";
-import { table } from "../parts/table.js";
+import { type PlaceRow, placeTable } from "../parts/place-table.js";
+import { shiftBar, shiftText } from "../parts/shift-bars.js";
 import { words } from "../words.js";
 import type { Compared } from "./compare.js";
 
@@ -23,18 +24,25 @@ const mark = (verdict: Verdict): HTMLElement =>
     said.verdicts[verdict],
   );
 
+/** A bar and what it stands for; both bars of a place have one scale. */
+const barred = (shift: number, ...text: (Node | string)[]): HTMLElement =>
+  element("div", { class: "barred" }, shiftBar(shift), element("div", {}, ...text));
+const feltBar = (points: number, ...text: (Node | string)[]): HTMLElement =>
+  barred(points * MARGIN_PER_POINT, ...text);
+const predictedBar = (shift: number): HTMLElement => barred(shift, shiftText(shift));
+
 /** One driver's cells: felt beside predicted, and below why they may lie as they do. */
 export function driverTable({ cells }: Compared): HTMLElement[] {
-  const rows = cells.map((cell) => [
-    cell.corner,
-    cell.phase,
-    cell.felt === undefined ? "" : signed(cell.felt, 0),
-    shiftText(cell.predicted),
-    mark(cell.verdict),
-  ]);
+  const rows = cells.map(({ corner, phase, felt, predicted, verdict }) => {
+    const points = felt === undefined ? "" : feltBar(felt, signed(felt, 0));
+    return { corner, phase, cells: [points, predictedBar(predicted), mark(verdict)] };
+  });
   const { corner, phase, felt, predicted, verdict } = columns;
-  return [table(said.third, [corner, phase, felt, predicted, verdict], rows), ...why(cells)];
+  const head = [corner, phase, felt, predicted, verdict] as const;
+  return [barsHelp(), placeTable(said.third, head, rows), ...why(cells)];
 }
+
+const barsHelp = (): HTMLElement => element("p", { class: "quiet" }, said.barsHelp);
 
 /** The group's cells without names; where few drivers speak only their number is shown. */
 export function groupTable(compared: readonly Compared[]): HTMLElement[] {
@@ -46,11 +54,12 @@ export function groupTable(compared: readonly Compared[]): HTMLElement[] {
       all.find((one) => isAt(one, cell)),
     ),
   );
-  const { corner, phase, count, felt, spread, predicted, verdict } = columns;
-  const head = [corner, phase, count, felt, spread, predicted, verdict];
+  const { corner, phase, felt, predicted, count, verdict } = columns;
+  const head = [corner, phase, felt, predicted, count, verdict] as const;
   const large = groups.filter((cell) => cell.felt !== undefined);
   return [
-    table(said.third, head, rows),
+    barsHelp(),
+    placeTable(said.third, head, rows),
     ...why(all.filter((one) => large.some((cell) => isAt(one, cell)))),
   ];
 }
@@ -59,13 +68,16 @@ type Place = Pick<FeltCell, "corner" | "phase">;
 const isAt = (one: Place, other: Place): boolean =>
   one.corner === other.corner && one.phase === other.phase;
 
-function groupRow(cell: GroupCell, here: FeltCell | undefined): (HTMLElement | string)[] {
+function groupRow(cell: GroupCell, here: FeltCell | undefined): PlaceRow {
   const { corner, phase, count, felt } = cell;
-  const predicted = here === undefined ? "" : shiftText(here.predicted);
-  const place = [corner, phase, String(count)];
-  if (felt === undefined) return [...place, "", "", predicted, said.tooFew];
-  const spread = `± ${formatNumber(felt.spread, 1)}`;
-  return [...place, signed(felt.median, 1), spread, predicted, counts(felt.verdicts)];
+  const predicted = here === undefined ? "" : predictedBar(here.predicted);
+  const drivers = String(count);
+  if (felt === undefined) return { corner, phase, cells: ["", predicted, drivers, said.tooFew] };
+  const spread = said.halfWithin(formatNumber(felt.spread, 1));
+  const small = element("small", { class: "quiet" }, spread);
+  const points = feltBar(felt.median, signed(felt.median, 1), " ", small);
+  const cells = [points, predicted, drivers, counts(felt.verdicts)];
+  return { corner, phase, cells };
 }
 
 /** Place by place, why it may not have been as predicted; each reason once. */

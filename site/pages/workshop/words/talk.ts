@@ -26,7 +26,6 @@ export const talk = {
     phase: "When",
     count: "Drivers",
     felt: "Felt, points",
-    spread: "Half within",
     predicted: "Predicted",
     verdict: "Side by side",
     reasons: "Why it may be so",
@@ -34,6 +33,8 @@ export const talk = {
     words: "Words",
     input: "Doing what",
   },
+  halfWithin: (spread: string) => `half within ±\u00a0${spread}`,
+  barsHelp: "A bar to the left: towards the rear sliding first; to the right: the front.",
   tooFew: "too few to show without names",
   verdicts: {
     match: "as predicted",
