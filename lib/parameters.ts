@@ -15,6 +15,8 @@ export interface Parameter {
   readonly start: number;
   /** Digits after the point in the shown metric unit. */
   readonly decimals: number;
+  /** What whole numbers from `min` on stand for, such as the parts of a corner; none where absent. */
+  readonly names?: readonly string[];
 }
 
 /** A parameter from numbers in the shown metric unit: min, max, step, start, decimals. */

@@ -7,12 +7,14 @@ import { dropLeftOvers } from "./left-over.js";
 import { completeMasthead } from "./masthead.js";
 import * as page from "./page.js";
 import { shareFromHere } from "./share-link.js";
+import { spellProse } from "./spelling.js";
 import { chosenUnits } from "./units.js";
 import { offerWarmUp } from "./warm-up.js";
 
 reader.units = chosenUnits();
 reader.car = chosenCar();
 Object.assign(globalThis, { rollbook: { lib, cells, page } });
+spellProse();
 completeMasthead();
 offerWarmUp();
 dropLeftOvers();

@@ -33,10 +33,13 @@ export function slider(id: string, parameter: Parameter, report: (value: number)
   const more = element("button", { type: "button", "aria-label": words.stepMore(name) }, "+");
   const fault = element("p", { class: "fault", role: "alert", hidden: true });
   const toSi = (value: number) => fromShown(quantity, value, units);
+  const beside = element("span", {}, unit);
 
   function show(value: number): void {
     range.value = String(value);
-    range.setAttribute("aria-valuetext", format(quantity, toSi(value), decimals, units));
+    const named = parameter.names?.[Math.round(value - min)];
+    if (named) beside.textContent = named;
+    range.setAttribute("aria-valuetext", named ?? format(quantity, toSi(value), decimals, units));
     less.disabled = value <= min;
     more.disabled = value >= max;
     box.removeAttribute("aria-invalid");
@@ -68,7 +71,7 @@ export function slider(id: string, parameter: Parameter, report: (value: number)
   less.addEventListener("click", () => move(range.valueAsNumber - step));
   more.addEventListener("click", () => move(range.valueAsNumber + step));
 
-  const label = element("label", { for: rangeId }, name, element("span", {}, unit));
+  const label = element("label", { for: rangeId }, name, beside);
   const boxed = element("span", { class: "boxed" }, less, box, more);
   return {
     row: element("div", { class: "slider" }, label, range, boxed, fault),

@@ -74,6 +74,7 @@ const input = v.pipe(
     step: number,
     start: number,
     decimals,
+    names: v.exactOptional(v.array(text)),
   }),
   v.check(({ min, max, step }) => min < max && step > 0, "needs min below max and a step above 0"),
 );

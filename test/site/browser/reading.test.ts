@@ -1,0 +1,52 @@
+import { describe, expect, it } from "vitest";
+import { chapters, fileAllPredictions, useBrowser } from "./browser.js";
+
+const { open } = useBrowser();
+const [, , tyres = "", , , , , , levers = ""] = chapters;
+
+describe("a chapter", () => {
+  it("is spelt one way only, as the reader's units suggest", async () => {
+    const { page } = await open(tyres);
+    const text = () => page.locator("body").textContent();
+    expect(await text()).not.toMatch(/\btires?\b/i);
+    await Promise.all([
+      page.waitForEvent("load"),
+      page.getByRole("combobox", { name: "Units" }).selectOption("us"),
+    ]);
+    await fileAllPredictions(page);
+    expect(await text()).not.toMatch(/\btyres?\b/i);
+    expect(await text()).toMatch(/\btires\b/);
+  });
+
+  it("says in words what a slider of whole numbers stands at", async () => {
+    const { page } = await open(levers);
+    await fileAllPredictions(page);
+    const row = page.locator("#levers-by-phase .slider").first();
+    const range = row.locator("input[type=range]");
+    await range.press("Home");
+    expect(await row.locator("label").textContent()).toContain("braking in");
+    await range.press("End");
+    expect(await row.locator("label").textContent()).toContain("power on");
+    expect(await range.getAttribute("aria-valuetext")).toBe("power on");
+  });
+
+  it("leaves room on paper for a reason, and turns the page before the answer", async () => {
+    const { page } = await open(levers);
+    await page.emulateMedia({ media: "print" });
+    const lines = () =>
+      page
+        .locator(".predict > .choices")
+        .evaluateAll((lists) => lists.map((list) => getComputedStyle(list, "::after").content));
+    const locked = page.locator(".figure[data-locked]");
+    expect((await lines()).every((line) => line.includes("Because"))).toBe(true);
+    const breaks = await locked.evaluateAll((figures) =>
+      figures.map((figure) => getComputedStyle(figure).breakBefore),
+    );
+    expect(new Set(breaks)).toEqual(new Set(["page"]));
+    await page.emulateMedia({ media: "screen" });
+    await fileAllPredictions(page);
+    await page.emulateMedia({ media: "print" });
+    expect((await lines()).some((line) => line.includes("Because"))).toBe(false);
+    expect(await locked.count()).toBe(0);
+  });
+});
