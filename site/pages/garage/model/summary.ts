@@ -1,6 +1,7 @@
 import {
   barRollStiffnessOf,
   type Car,
+  centreOfGravityHeight,
   decimalsIn,
   eachAxle,
   figuresOf,
@@ -77,7 +78,8 @@ export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
 
 function atRest(car: Car, write: Write): Pick<Summary, "corners" | "weights"> {
   const { load, frontShare, leftShare, crossShare } = restOf(car);
-  const { mass, height } = totalMassOf(car);
+  const { mass } = totalMassOf(car);
+  const height = centreOfGravityHeight(handlingCarOf(car)); // seats turned since it was measured lift it
   const onScale = (force: number) => write("mass", force / GRAVITY, 0);
   return {
     corners: eachAxle(load, ({ left, right }) => ({ left: onScale(left), right: onScale(right) })),
