@@ -30,11 +30,14 @@ export function changes(
     textTable([["", ...phaseNames, "limit", ""], ...lines]),
     "",
     "What else each change moves",
+    BELOW_LIMIT,
     ...named.map((row) => alsoMoved(row, system)),
   ].join("\n");
 }
 
 const FELT = "*";
+const BELOW_LIMIT =
+  "Understeer gradient and yaw response are those near straight ahead: there toe, camber and steering of the axles in roll decide, at the limit the loads do, and the two may go opposite ways.";
 const TIPS = `${DASH}: before or after the change the car tips over there before its tyres let go, so there is no balance to shift.`;
 
 /** The change alone and, where the seats can bring the body back, with them turned. */
