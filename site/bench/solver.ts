@@ -1,73 +1,42 @@
-import { balanceMap } from "../../lib/balance/balance-map.js";
+import { execFileSync } from "node:child_process";
 import { type CarBalance, carBalance } from "../../lib/balance/car-balance.js";
-import type { HandlingCar } from "../../lib/balance/handling-car.js";
 import { handlingCarOf } from "../../lib/balance/handling-car-of.js";
 import { demoCar } from "../../lib/car/demo-car.js";
+import { inRoot } from "../build/paths.js";
+import { quantile, type Row } from "./row.js";
 
 const car = handlingCarOf(demoCar);
 const driving = { speed: 25 };
+const SOLVES = 1000;
 
-/** The demo car with both roll stiffnesses moved, x and y from 0 to 1. */
-function carAt(x: number, y: number): HandlingCar {
-  return {
-    ...car,
-    front: { ...car.front, rollStiffness: 20e3 + 30e3 * x },
-    rear: { ...car.rear, rollStiffness: 15e3 + 25e3 * y },
+/** µs of one limit balance that starts from that of a car with another front roll stiffness. */
+function warmBalance(): number {
+  let balance: CarBalance = carBalance(car, driving);
+  const batch = () => {
+    const started = performance.now();
+    for (let i = 0; i < SOLVES; i++) {
+      const rollStiffness = 20e3 + (30e3 * (i % 64)) / 63;
+      balance = carBalance({ ...car, front: { ...car.front, rollStiffness } }, driving, balance);
+    }
+    return (1000 * (performance.now() - started)) / SOLVES;
   };
+  const batches = Array.from({ length: 80 }, batch).slice(20); // the first ones warm up the engine
+  return quantile(batches, 0.5);
 }
 
-/** Least and middle time of one run, ms, after a warm-up. */
-function timed(runs: number, work: () => void): { least: number; middle: number } {
-  for (let i = 0; i < runs / 4; i++) work();
-  const times = Array.from({ length: runs }, () => {
-    const start = performance.now();
-    work();
-    return performance.now() - start;
-  }).sort((a, b) => a - b);
-  return { least: times[0] ?? 0, middle: times[runs >> 1] ?? 0 };
-}
+const firstReport = (): number =>
+  Number(execFileSync(process.execPath, ["--import", "tsx", inRoot("site/bench/first-report.ts")]));
 
-function row(
-  name: string,
-  unit: string,
-  scale: number,
-  { least, middle }: ReturnType<typeof timed>,
-) {
-  const shown = (ms: number) => (ms * scale).toFixed(2).padStart(8);
-  console.log(`${name.padEnd(44)}${shown(least)} ${shown(middle)}  ${unit}`);
+/** The model by itself, in Node. */
+export function solverTimes(): Row[] {
+  const reports = Array.from({ length: 5 }, firstReport);
+  return [
+    { what: "limit balance of both axles, warm", value: warmBalance(), most: 5, unit: "µs" },
+    {
+      what: "set-up report, first in its process",
+      value: quantile(reports, 0.5),
+      most: 150,
+      unit: "ms",
+    },
+  ];
 }
-
-const BATCH = 1000;
-let warm: CarBalance = carBalance(car, driving);
-console.log(`${"".padEnd(44)}   least   middle`);
-row(
-  "limit balance of both axles, warm",
-  "µs",
-  1000 / BATCH,
-  timed(60, () => {
-    for (let i = 0; i < BATCH; i++) warm = carBalance(carAt((i % 64) / 63, 0.5), driving, warm);
-  }),
-);
-row(
-  "limit balance of both axles, cold",
-  "µs",
-  1000 / BATCH,
-  timed(60, () => {
-    for (let i = 0; i < BATCH; i++) carBalance(carAt((i % 64) / 63, 0.5), driving);
-  }),
-);
-const powered = { speed: 25, longitudinalAcceleration: 2 };
-row(
-  "the same while driving out of the corner, warm",
-  "µs",
-  1000 / BATCH,
-  timed(20, () => {
-    for (let i = 0; i < BATCH; i++) warm = carBalance(carAt((i % 64) / 63, 0.5), powered, warm);
-  }),
-);
-row(
-  "map of 64 × 64 balances",
-  "ms",
-  1,
-  timed(60, () => void balanceMap(carAt, driving)),
-);

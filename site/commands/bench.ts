@@ -6,6 +6,7 @@ import { keepTable } from "../bench/keep-table.js";
 import { mapTimes } from "../bench/map-times.js";
 import { pageTimes } from "../bench/page-times.js";
 import { table } from "../bench/row.js";
+import { solverTimes } from "../bench/solver.js";
 import { inRoot } from "../build/paths.js";
 import { ensureTestTools } from "./needs.js";
 import { reportFaults } from "./report-faults.js";
@@ -18,7 +19,7 @@ const { values } = parseArgs({
 });
 
 const measured = async (): Promise<string> =>
-  table([...buildTimes(), ...(await pageTimes()), ...(await mapTimes())]);
+  table([...buildTimes(), ...solverTimes(), ...(await pageTimes()), ...(await mapTimes())]);
 
 const marks = values.beside
   ? { opening: "<!-- beside -->", ending: "<!-- end beside -->" }
