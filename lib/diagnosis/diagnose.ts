@@ -1,4 +1,5 @@
 import type { Car } from "../car/car.js";
+import { tipsIn } from "../change/behaviour.js";
 import type { Change, End } from "../change/change.js";
 import { baselineOf } from "../change/effect.js";
 import type { UnitSystem } from "../units.js";
@@ -65,11 +66,16 @@ export function diagnose(complaint: Complaint, system: UnitSystem = "metric"): D
 }
 
 const nothingToGoBy = "No report says where, when, doing what, and what: ask before changing.";
+const tipsThere =
+  "At its limit there this car tips over before its tyres let go: no change for balance is proposed, and nobody drives it near that.";
 const allWell = "Nobody asks for a change: leave the car as it is.";
 
 function ranked(complaint: Complaint, targets: readonly Target[], system: UnitSystem) {
   const { tried = [], pressureOff = [], leastFelt = LEAST_FELT_SHIFT } = complaint;
   const places = placesFor(complaint, targets);
+  const tips = tipsIn(places.before.corners);
+  if (targets.some(({ phase }) => tips.includes(phase)))
+    return { proposals: [], notProposed: [], summary: tipsThere };
   const found = leverPlaces.map((place) => searchLever(place, places, leastFelt));
   const options = found.flatMap(({ option }) => (option === undefined ? [] : [option]));
   const failed = (change: Change) =>

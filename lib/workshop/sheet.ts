@@ -1,6 +1,6 @@
 import { type PhaseName, phaseNames } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
-import { differenceOf } from "../change/behaviour.js";
+import { differenceOf, tipsIn } from "../change/behaviour.js";
 import type { Change } from "../change/change.js";
 import { type Baseline, baselineOf, effectOf } from "../change/effect.js";
 import type { CarFigures } from "../change/figures.js";
@@ -44,6 +44,8 @@ export interface SheetRow {
   readonly moved?: CarFigures;
   /** How far the car is inside the limits of its class. */
   readonly margins: readonly Margin[];
+  /** Parts of a corner in which it tips over before its tyres let go. */
+  readonly tips: readonly PhaseName[];
   readonly warnings: readonly PlanWarning[];
   /** Why the step cannot be done; the car is then as in the run before. */
   readonly refused?: string;
@@ -113,6 +115,7 @@ function rowOf(
     cells: shifts?.cells ?? [],
     ...(shifts && { phases: shifts.phases, moved: shifts.moved }),
     margins: look(turn.car).baseline.margins,
+    tips: tipsIn(look(turn.car).baseline.corners),
   };
   return { ...row, warnings: warningsOf(row, plan, before, system) };
 }

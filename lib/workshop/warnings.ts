@@ -14,6 +14,7 @@ import { testedChanges } from "./single.js";
 export interface PlanWarning {
   readonly kind:
     | "refused"
+    | "tips over"
     | "too small to feel"
     | "limit"
     | "towards the rear"
@@ -36,6 +37,7 @@ export function warningsOf(
 ): PlanWarning[] {
   return [
     ...refused(row),
+    ...tipsOver(row),
     ...tooSmall(row, plan.leastFelt ?? LEAST_FELT_SHIFT, system),
     ...brokenLimits(row.margins),
     ...towardsTheRear(row, plan.leastFelt ?? LEAST_FELT_SHIFT),
@@ -50,12 +52,20 @@ function refused({ refused: sentence }: Row): PlanWarning[] {
   return sentence === undefined ? [] : [{ kind: "refused", sentence }];
 }
 
+/** Such a car is no car to look for the limit with, whatever is changed on it. */
+function tipsOver({ tips }: Row): PlanWarning[] {
+  if (tips.length === 0) return [];
+  const sentence = `At its limit this car tips over before its tyres let go (${tips.join(", ")}): nobody drives it near that, and no set-up for balance cures it.`;
+  return [{ kind: "tips over", sentence }];
+}
+
 function tooSmall(
-  { step, phases, refused }: Row,
+  { step, phases, refused, tips }: Row,
   least: number,
   system: UnitSystem,
 ): PlanWarning[] {
   if (step.kind !== "change" || phases === undefined || refused !== undefined) return [];
+  if (tips.length > 0) return []; // its margins there are no balance
   const most = Math.max(...phaseNames.map((name) => Math.abs(phases[name])));
   if (most >= least) return [];
   const told = (shift: number) => formatAlike("acceleration", shift, 2, system);

@@ -72,6 +72,15 @@ describe("questions come first", () => {
   });
 });
 
+test("proposes nothing for a place where the car tips over before it slides, and says so", () => {
+  const body = { ...demoCar.body, height: 0.8 };
+  const [front, rear] = [demoCar.front, demoCar.rear].map((axle) => ({ ...axle, track: 1.1 }));
+  const car = { ...demoCar, body, front: front ?? demoCar.front, rear: rear ?? demoCar.rear };
+  const { proposals, summary } = ask({ car });
+  expect(proposals).toEqual([]);
+  expect(summary).toContain("tips over");
+});
+
 describe("proposals", () => {
   test("move the reported place the way that was asked, enough to feel", () => {
     for (const { gain, phases } of ask({}).proposals) {

@@ -141,7 +141,26 @@ test("a car with fine steps gets as large a change as one with coarse steps", ()
   expect(softer?.change.by).toBeLessThanOrEqual(-6e3);
 });
 
+/** So tall and narrow that its wheels lift before its tyres slide: half the track over the height < 1. */
+const narrow = { ...demoCar.front, track: 1.1 };
+const tall: Car = {
+  ...demoCar,
+  body: { ...demoCar.body, height: 0.8 },
+  front: narrow,
+  rear: { ...demoCar.rear, track: 1.1 },
+};
+
 describe("the sheet", () => {
+  test("says of a car that tips over before it slides that nobody drives it there, and asks for no larger change", () => {
+    const rows = sheetOf({ ...planOf({ kind: "baseline" }, change(stiffer)), car: tall });
+    for (const row of rows) {
+      expect(row.tips).toContain("middle");
+      expect(kindsOf(row)).toContain("tips over");
+      expect(kindsOf(row)).not.toContain("too small to feel");
+    }
+    expect(kindsOf(sheetOf(planOf({ kind: "baseline" }))[0])).toEqual([]);
+  });
+
   const rows = sheetOf(planOf({ kind: "baseline" }, change(softer), { kind: "return" }));
 
   test("shows balance against the run before", () => {
