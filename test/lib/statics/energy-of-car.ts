@@ -23,7 +23,7 @@ export function energyOf(car: Car, then: Car, start: Start): (q: readonly number
   const axis = hf + ((hr - hf) * behind) / wheelbase;
   return ([heave = 0, pitch = 0, roll = 0, ...wheels]) => {
     const bodyAt = (x: number, y: number) => heave + pitch * (x - wheelbase / 2) + y * roll;
-    let energy = sprung * g * (height - axis) * (Math.cos(roll) - 1);
+    let energy = -sprung * g * (height - axis) * (roll ** 2 / 2); // small angles, as in `bodyAt`
     for (const { mass, behindFrontAxle, leftOfCentre } of placed)
       energy += mass * g * bodyAt(behindFrontAxle, leftOfCentre);
     [front, rear].forEach((axle, i) => {
