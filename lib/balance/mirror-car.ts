@@ -16,6 +16,7 @@ function mirrorAxle(axle: HandlingAxle): HandlingAxle {
   };
 }
 
-function swapped({ left, right }: Sides<number>): Sides<number> {
+/** What was left is right. */
+export function swapped<Value>({ left, right }: Sides<Value>): Sides<Value> {
   return { left: right, right: left };
 }

@@ -1,13 +1,13 @@
 import { sprungMassOnAxles } from "../load/car-in-roll.js";
 import type { AxleTransfer, Distribution } from "../load/distribution.js";
 import { demandOf } from "../load/wheel-lift.js";
-import { eachAxle, type Sides, type Wheels } from "../load/wheels.js";
+import { eachAxle, type Wheels } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
 import type { AxlesInTurn } from "./axle-in-turn.js";
 import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
 import { axlesAt, onFourWheels, tipsOverAt } from "./loads-in-turn.js";
-import { mirrorCar } from "./mirror-car.js";
+import { mirrorCar, swapped } from "./mirror-car.js";
 
 /** Wheel loads of a car in a turn, and how they came about. */
 export type TurnLoads = Omit<Distribution, "tipped">;
@@ -91,5 +91,3 @@ const mirrorTransfer = (axle: AxleTransfer): AxleTransfer => ({
   load: swapped(axle.load),
   lifted: axle.lifted,
 });
-
-const swapped = ({ left, right }: Sides<number>): Sides<number> => ({ left: right, right: left });

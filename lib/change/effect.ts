@@ -11,7 +11,6 @@ import {
   type Behaviour,
   type BothCorners,
   behaviourFrom,
-  behaviourOf,
   cornersOf,
   differenceOf,
   tipsIn,
@@ -52,8 +51,18 @@ export interface Baseline {
 /** Where changes start from: the car with what it does at a speed, m/s. */
 export function baselineOf(car: Car, measured: Car = car, speed = USUAL_SPEED): Baseline {
   const corners = cornersOf(handlingCarOf(car, measured), speed);
-  const behaviour = behaviourOf(car, measured, speed, corners);
-  return { car, measured, speed, behaviour, corners, margins: marginsOf(car, measured) };
+  // Effects begin where this ends: what a change leaves alone stays the same to the last digit.
+  return { ...baselineFrom(car, measured, speed, corners), corners };
+}
+
+/** The same, found from the balances of a similar car. */
+function baselineFrom(car: Car, measured: Car, speed: number, start: BothCorners): Baseline {
+  const rest = restOf(car, measured);
+  const handling = handlingCarOf(car, measured, rest);
+  const corners = cornersOf(handling, speed, start);
+  const behaviour = behaviourFrom(corners, figuresOf(car, measured, speed, rest, handling));
+  const margins = marginsOf(car, measured, rest);
+  return { car, measured, speed, behaviour, corners, margins };
 }
 
 /**
@@ -69,13 +78,9 @@ export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
 }
 
 function effectOn(car: Car, before: Baseline): Effect {
-  const { measured, speed, behaviour, corners } = before;
-  const rest = restOf(car, measured);
-  const handling = handlingCarOf(car, measured, rest);
-  const now = cornersOf(handling, speed, corners);
-  const after = behaviourFrom(now, figuresOf(car, measured, speed, rest, handling));
-  const broken = newlyBroken(marginsOf(car, measured, rest), before);
-  return { car, moved: differenceOf(after, behaviour), broken, tips: tipsIn(now) };
+  const after = baselineFrom(car, before.measured, before.speed, before.corners);
+  const moved = differenceOf(after.behaviour, before.behaviour);
+  return { car, moved, broken: newlyBroken(after.margins, before), tips: tipsIn(after.corners) };
 }
 
 const SEEN_HEIGHT = 0.5e-3; // m

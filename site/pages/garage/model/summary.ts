@@ -1,11 +1,13 @@
 import {
   barRollStiffnessOf,
   type Car,
+  type CarFigures,
   centreOfGravityHeight,
   decimalsIn,
   eachAxle,
   figuresOf,
   GRAVITY,
+  type HandlingCar,
   handlingCarOf,
   type Margin,
   marginsOf,
@@ -14,6 +16,7 @@ import {
   phaseBalances,
   phaseNames,
   type Quantity,
+  type Rest,
   readingAgainst,
   restOf,
   rideRateOf,
@@ -67,19 +70,26 @@ type Write = (quantity: Quantity, value: number, decimals: number) => string;
  * @throws RangeError when the car cannot stand on its springs
  */
 export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
+  const rest = restOf(car);
+  const handling = handlingCarOf(car, car, rest);
+  const figures = figuresOf(car, car, speed, rest, handling);
   return {
-    ...atRest(car, write),
-    axles: stiffness(car, write),
-    ...inTurn(car, write),
-    notes: tyreDoubts(car, speed).map((doubt) => tyreDoubtInWords(doubt, units)),
-    limits: toldLimits(marginsOf(car), units, write),
+    ...atRest(car, rest, handling, write),
+    axles: stiffness(car, figures, write),
+    ...inTurn(handling, figures, write),
+    notes: tyreDoubts(car, speed, handling).map((doubt) => tyreDoubtInWords(doubt, units)),
+    limits: toldLimits(marginsOf(car, car, rest), units, write),
   };
 }
 
-function atRest(car: Car, write: Write): Pick<Summary, "corners" | "weights"> {
-  const { load, frontShare, leftShare, crossShare } = restOf(car);
+function atRest(
+  car: Car,
+  { load, frontShare, leftShare, crossShare }: Rest,
+  handling: HandlingCar,
+  write: Write,
+): Pick<Summary, "corners" | "weights"> {
   const { mass } = totalMassOf(car);
-  const height = centreOfGravityHeight(handlingCarOf(car)); // seats turned since it was measured lift it
+  const height = centreOfGravityHeight(handling); // seats turned since it was measured lift it
   const onScale = (force: number) => write("mass", force / GRAVITY, 0);
   return {
     corners: eachAxle(load, ({ left, right }) => ({ left: onScale(left), right: onScale(right) })),
@@ -93,8 +103,7 @@ function atRest(car: Car, write: Write): Pick<Summary, "corners" | "weights"> {
   };
 }
 
-function stiffness(car: Car, write: Write): Summary["axles"] {
-  const { rideFrequency } = figuresOf(car);
+function stiffness(car: Car, { rideFrequency }: CarFigures, write: Write): Summary["axles"] {
   const row = (
     name: string,
     quantity: Quantity,
@@ -111,9 +120,12 @@ function stiffness(car: Car, write: Write): Summary["axles"] {
   ];
 }
 
-function inTurn(car: Car, write: Write): Pick<Summary, "turn" | "balance"> {
-  const { rollGradient, frontTransferShare, frontWeightShare } = figuresOf(car);
-  const phases = phaseBalances(handlingCarOf(car), speed);
+function inTurn(
+  handling: HandlingCar,
+  { rollGradient, frontTransferShare, frontWeightShare }: CarFigures,
+  write: Write,
+): Pick<Summary, "turn" | "balance"> {
+  const phases = phaseBalances(handling, speed);
   const told = (name: PhaseName): Told => {
     const { lateralAcceleration, first, understeerMargin, tips } = phases[name];
     const acceleration = (value: number) => write("acceleration", value, 2); // as the map does
