@@ -6,8 +6,15 @@ import { type Axles, eachAxle } from "./wheels.js";
 export interface AxleInRoll {
   /** m between the tyre centres */
   readonly track: number;
-  /** N·m/rad between body and road, tyres included */
+  /** N·m/rad between body and wheels: springs and bar */
   readonly rollStiffness: number;
+  /** N·m/rad of both tyres between wheels and road; Infinity when left out: stiff tyres */
+  readonly tyreRollStiffness?: number;
+  /**
+   * share of the side force of the wheels themselves that stays at this axle, the rest rolls the
+   * body: 1 when left out, as on a beam; half the track over the swing arm on independent links
+   */
+  readonly ownForceShare?: number;
   /** m above the ground */
   readonly rollCentreHeight: number;
   /** kg of both wheels and what moves with them */
