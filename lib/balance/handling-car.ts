@@ -3,6 +3,8 @@ import type { AxleInRoll, CarInRoll } from "../load/car-in-roll.js";
 import { requireCarInRoll } from "../load/car-in-roll.js";
 import { type Axles, eachAxle, type Sides } from "../load/wheels.js";
 import type { MagicFormula61Coefficients } from "../tyre/magic-formula-61-coefficients.js";
+import type { Differential } from "./differential.js";
+import { requireStops, type Stops } from "./stops.js";
 
 /** One axle with its tyres and how they stand. */
 export interface HandlingAxle extends AxleInRoll {
@@ -23,8 +25,12 @@ export interface HandlingAxle extends AxleInRoll {
   readonly toeGain: number;
   /** rad that a beam turns to the left for each rad of roll on it, right side down; else not used */
   readonly rollSteer: number;
-  /** share of the roll angle that is between body and wheels, 0–1; the rest is in the tyres */
-  readonly suspensionRollShare: number;
+  /** rad that both wheels give way out of the turn for each N of the axle's side force */
+  readonly complianceSteer: number;
+  /** how drive is shared between its wheels; open when left out */
+  readonly differential?: Differential;
+  /** what its wheels run into at the ends of their travel; nothing when left out */
+  readonly stops?: Stops;
   /** N/m at each wheel, without tyre */
   readonly wheelRate: number;
   /** N·m·s/rad of both dampers in roll */
@@ -102,7 +108,8 @@ function requireHandlingAxle(axle: HandlingAxle, end: "front" | "rear"): void {
   requireInRange(`${end} camber gain`, axle.camberGain, -10, 10, "rad/m");
   requireInRange(`${end} toe gain`, axle.toeGain, -10, 10, "rad/m");
   requireInRange(`${end} roll steer`, axle.rollSteer, -10, 10);
-  requireInRange(`${end} share of roll in the suspension`, axle.suspensionRollShare, 0, 1);
+  requireInRange(`${end} compliance steer`, axle.complianceSteer, -1e-4, 1e-4, "rad/N");
+  if (axle.stops !== undefined) requireStops(end, axle.stops);
   requireInRange(`${end} wheel rate`, axle.wheelRate, 1e3, Infinity, "N/m");
   requireInRange(`${end} roll damping`, axle.rollDamping, 0, 1e6, "N·m·s/rad");
   requireInRange(`${end} downforce factor`, axle.downforceFactor, -100, 1000, "N/(m/s)²");
