@@ -22,8 +22,8 @@ export interface PreparedWheel {
   readonly sideLeft: Hill;
   /** Side force that braking or drive makes by itself, N, and its shape – eqs 4.E66, 4.E67. */
   readonly pull: { most: number; falling: number; shape: number; steepness: number };
-  /** B·slip at the top of the longitudinal curve, its tan(π/2C), and the C it was found for. */
-  readonly top: { reach: number; target: number; shape: number };
+  /** B·slip at the top of the longitudinal curve, its tan(π/2C), and the C and E it was found for. */
+  readonly top: { reach: number; target: number; shape: number; curvature: number };
 }
 
 /** A wheel in the air, to be prepared. */
@@ -35,7 +35,7 @@ export function newWheel(): PreparedWheel {
     alongLeft: flatHill(),
     sideLeft: flatHill(),
     pull: { most: 0, falling: 0, shape: 0, steepness: 0 },
-    top: { reach: 0, target: 0, shape: 0 },
+    top: { reach: 0, target: 0, shape: 0, curvature: 0 },
   };
 }
 
@@ -130,9 +130,13 @@ export function mostSlip(w: PreparedWheel): number {
   if (top.shape !== along.shape) {
     top.shape = along.shape;
     top.target = Math.tan(Math.PI / (2 * along.shape));
-    top.reach = top.target;
+    top.reach = top.target; // that of E = 0
+    top.curvature = 0;
   }
-  top.reach = reachOfTop(along.curvature, top.target, top.reach);
+  if (top.curvature !== along.curvature) {
+    top.curvature = along.curvature;
+    top.reach = reachOfTop(along.curvature, top.target, top.reach);
+  }
   return Math.min(slipRange.maximum, top.reach / along.stiffnessFactor - along.horizontalShift);
 }
 
@@ -148,7 +152,7 @@ function reachOfTop(e: number, target: number, start: number): number {
     const miss = b - e * (b - Math.atan(b)) - target;
     const step = miss / (1 - e + e / (1 + b * b));
     b = e > 0 ? Math.min(FARTHEST, Math.max(target, b - step)) : Math.min(target, b - step);
-    if (Math.abs(step) < 1e-13 * b) break;
+    if (Math.abs(step) < 1e-7 * b) break; // what is left is of the order of its square
   }
   return b;
 }
