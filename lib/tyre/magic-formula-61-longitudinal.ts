@@ -1,4 +1,9 @@
-import { type MagicFormulaCurve, magicFormula } from "./magic-formula.js";
+import {
+  type FillableCurve,
+  flatCurve,
+  type MagicFormulaCurve,
+  magicFormula,
+} from "./magic-formula.js";
 import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients.js";
 import { loadIncrement, pressureIncrement } from "./magic-formula-61-side.js";
 
@@ -12,6 +17,7 @@ export function longitudinalFriction(
   const dp = pressureIncrement(t, pressure);
   const atLoad = t.PDX1 + t.PDX2 * loadIncrement(t, load);
   const atPressure = 1 + t.PPX3 * dp + t.PPX4 * dp * dp;
+  if (t.PDX3 === 0) return atLoad * atPressure;
   return atLoad * atPressure * (1 - t.PDX3 * Math.sin(inclination) ** 2);
 }
 
@@ -34,18 +40,29 @@ export function longitudinalForceCurve(
   pressure: number,
   inclination: number,
 ): MagicFormulaCurve {
+  const curve = flatCurve();
+  fillLongitudinalForceCurve(curve, t, load, pressure, inclination);
+  return curve;
+}
+
+/** The same, written into a curve that is there. */
+export function fillLongitudinalForceCurve(
+  into: FillableCurve,
+  t: MagicFormula61Coefficients,
+  load: number,
+  pressure: number,
+  inclination: number,
+): void {
   const df = loadIncrement(t, load);
   const Dx = longitudinalFriction(t, load, pressure, inclination) * load; // – eq. 4.E12
   const Ex = t.PEX1 + t.PEX2 * df + t.PEX3 * df * df; // – eq. 4.E14
-  return {
-    stiffnessFactor: longitudinalSlipStiffness(t, load, pressure) / (t.PCX1 * Dx), // – eq. 4.E16
-    shape: t.PCX1, // – eq. 4.E11
-    peak: Dx,
-    curvature: Math.min(1, Ex * (1 - t.PEX4)),
-    curvatureBelow: Math.min(1, Ex * (1 + t.PEX4)),
-    horizontalShift: t.PHX1 + t.PHX2 * df, // – eq. 4.E17
-    verticalShift: load * (t.PVX1 + t.PVX2 * df), // – eq. 4.E18
-  };
+  into.stiffnessFactor = longitudinalSlipStiffness(t, load, pressure) / (t.PCX1 * Dx); // – eq. 4.E16
+  into.shape = t.PCX1; // – eq. 4.E11
+  into.peak = Dx;
+  into.curvature = Math.min(1, Ex * (1 - t.PEX4));
+  into.curvatureBelow = Math.min(1, Ex * (1 + t.PEX4));
+  into.horizontalShift = t.PHX1 + t.PHX2 * df; // – eq. 4.E17
+  into.verticalShift = load * (t.PVX1 + t.PVX2 * df); // – eq. 4.E18
 }
 
 /**

@@ -1,4 +1,10 @@
-import { type MagicFormulaCurve, magicFormula, peakSlip } from "./magic-formula.js";
+import {
+  type FillableCurve,
+  flatCurve,
+  type MagicFormulaCurve,
+  magicFormula,
+  peakSlip,
+} from "./magic-formula.js";
 import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients.js";
 
 /** Load above nominal as a share of nominal – Pacejka 2012, eq. 4.E2a. */
@@ -60,6 +66,19 @@ export function sideForceCurve(
   pressure: number,
   inclination: number,
 ): MagicFormulaCurve {
+  const curve = flatCurve();
+  fillSideForceCurve(curve, t, load, pressure, inclination);
+  return curve;
+}
+
+/** The same, written into a curve that is there. */
+export function fillSideForceCurve(
+  into: FillableCurve,
+  t: MagicFormula61Coefficients,
+  load: number,
+  pressure: number,
+  inclination: number,
+): void {
   const g = Math.sin(-inclination); // γ*, ISO 8855
   const df = loadIncrement(t, load);
   const dp = pressureIncrement(t, pressure);
@@ -67,19 +86,17 @@ export function sideForceCurve(
   const Ky = stiffnessAt(t, load, dp, g);
   const Kyg = load * (t.PKY6 + t.PKY7 * df) * (1 + t.PPY5 * dp); // – eq. 4.E30
   const SVyg = load * (t.PVY3 + t.PVY4 * df) * g; // – eq. 4.E28
-  const SVy = load * (t.PVY1 + t.PVY2 * df) + SVyg; // – eq. 4.E29
   const SHy = t.PHY1 + t.PHY2 * df - (Kyg * g - SVyg) / Ky; // – eq. 4.E27, with Kyα = −Ky
-  const Ey = (t.PEY1 + t.PEY2 * df) * (1 + t.PEY5 * g * g); // – eq. 4.E24
-  const lopsided = (t.PEY1 + t.PEY2 * df) * (t.PEY3 + t.PEY4 * g);
-  return {
-    stiffnessFactor: Ky / (t.PCY1 * Dy), // – eq. 4.E26
-    shape: t.PCY1, // – eq. 4.E21
-    peak: Dy,
-    curvature: Math.min(1, Ey + lopsided),
-    curvatureBelow: Math.min(1, Ey - lopsided),
-    horizontalShift: -SHy,
-    verticalShift: SVy,
-  };
+  const bend = t.PEY1 + t.PEY2 * df;
+  const Ey = bend * (1 + t.PEY5 * g * g); // – eq. 4.E24
+  const lopsided = bend * (t.PEY3 + t.PEY4 * g);
+  into.stiffnessFactor = Ky / (t.PCY1 * Dy); // – eq. 4.E26
+  into.shape = t.PCY1; // – eq. 4.E21
+  into.peak = Dy;
+  into.curvature = Math.min(1, Ey + lopsided);
+  into.curvatureBelow = Math.min(1, Ey - lopsided);
+  into.horizontalShift = -SHy;
+  into.verticalShift = load * (t.PVY1 + t.PVY2 * df) + SVyg; // – eq. 4.E29
 }
 
 /** Side force, N, at a slip angle in rad – Pacejka 2012, eqs 4.E19 and 4.E20. */

@@ -27,7 +27,8 @@ export interface FullTyre extends Tyre {
 
 /** Slip angles that the formula is for, rad; wider ones are clamped. */
 export const slipAngleRange = { minimum: -0.96, maximum: 0.96 }; // rad – Pacejka 2012, Table A3.1
-const slipRange = { minimum: -1, maximum: 1 };
+/** Slips that the formula is for; wider ones are clamped. */
+export const slipRange = { minimum: -1, maximum: 1 };
 const unloaded: PlaneForce = { longitudinal: 0, side: 0 };
 
 /** Calls a formula with the nearest valid load, pressure and inclination; 0 for no load. */

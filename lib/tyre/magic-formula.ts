@@ -18,6 +18,22 @@ export interface MagicFormulaCurve {
   readonly verticalShift: number;
 }
 
+/** A curve to be filled again and again, so that a solver allocates nothing. */
+export type FillableCurve = { -readonly [K in keyof MagicFormulaCurve]: number };
+
+/** A curve of no force. */
+export function flatCurve(): FillableCurve {
+  return {
+    stiffnessFactor: 0,
+    shape: 1,
+    peak: 0,
+    curvature: 0,
+    curvatureBelow: 0,
+    horizontalShift: 0,
+    verticalShift: 0,
+  };
+}
+
 /** Force at a slip, N: D sin(C atan(Bx − E(Bx − atan Bx))) – Pacejka 2012, eq. 4.E19. */
 export function magicFormula(curve: MagicFormulaCurve, slip: number): number {
   const x = slip + curve.horizontalShift;
