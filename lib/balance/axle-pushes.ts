@@ -39,7 +39,12 @@ export function pushingWheel(wheel: PreparedWheel): PushingWheel {
  *
  * @param push - N that is asked of the axle, above 0 driving
  */
-export function shareOverAxle(left: PushingWheel, right: PushingWheel, push: number, tie: Tie): void {
+export function shareOverAxle(
+  left: PushingWheel,
+  right: PushingWheel,
+  push: number,
+  tie: Tie,
+): void {
   left.mostSlip = mostSlip(left.wheel);
   right.mostSlip = mostSlip(right.wheel);
   if (push < 0) brake(left, right, -push, tie);
@@ -89,7 +94,13 @@ function couple(
     if (moved === wanted) return; // both turn equally fast already
   }
   left.slip = slipForPush(left.wheel, onLeft + moved, left.tanAlpha, left.mostSlip, left.slip);
-  right.slip = slipForPush(right.wheel, onRight - moved, right.tanAlpha, right.mostSlip, right.slip);
+  right.slip = slipForPush(
+    right.wheel,
+    onRight - moved,
+    right.tanAlpha,
+    right.mostSlip,
+    right.slip,
+  );
 }
 
 const MOST_STEPS = 60;

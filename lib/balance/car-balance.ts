@@ -1,92 +1,128 @@
 import type { Axles } from "../load/wheels.js";
-import type { AxlesInTurn } from "./axle-in-turn.js";
-import { axleCapacity, CAPACITY_TOLERANCE, type Capacity, coldStart } from "./capacity.js";
 import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
-import { onFourWheels, onThreeWheels } from "./loads-in-turn.js";
+import { type HardestTurn, hardestTurnNear, hardestTurnOfCar } from "./hardest-turn-of-car.js";
+import { type NumberedCar, numberedCar } from "./held-numbers.js";
+import { type MostSideForce, mostSideForce } from "./most-side-force.js";
+import { wholeCar } from "./whole-car.js";
 
-/** The hardest left turn of each axle of a car, and of the car. */
-export interface CarBalance extends Axles<Capacity> {
-  /** m/s² of the car: what the weaker axle can do, or where it tips over */
+/** How hard a car can turn to the left, and which end would give up first. */
+export interface CarBalance {
+  /** m/s² across the path: the hardest turn that can be balanced, or where the car tips over */
   readonly lateralAcceleration: number;
-  /** the axle that gives up first; "both" when neither is ahead */
+  /** the end that gives up first, by the margin; "both" when neither is ahead */
   readonly first: "front" | "rear" | "both";
-  /** m/s² that the rear can do more than the front: above 0 understeer, below 0 oversteer */
+  /** m/s²: the margin of the state of most side force, above 0 understeer, below 0 oversteer */
   readonly understeerMargin: number;
-  /** axles whose inner tyre is off the ground at the limit of the car */
+  /** m/s² across the path in the state of most side force, held or not */
+  readonly mostLateralAcceleration: number;
+  /** m/s in the hardest turn */
+  readonly speed: number;
+  /** axles whose inner tyre is off the ground in the hardest turn */
   readonly lifted: Axles<boolean>;
-  /** both inner tyres leave the ground before the tyres let go */
+  /** both inner tyres leave the ground before the tyres let go: the margin is then no balance */
   readonly tips: boolean;
+  /** m/s² along the path that these figures are for */
+  readonly longitudinalAcceleration: number;
+  /** whether that is what was asked for: else the car cannot, and this is nearly the most it can */
+  readonly given: boolean;
+  /** where a similar car's search begins */
+  readonly turn: HardestTurn;
+  readonly most: MostSideForce;
 }
 
-/** Where to begin the search: the balance of a similar car, or nothing. */
-export type BalanceStart = Axles<Capacity>;
-
-const unknown: BalanceStart = { front: coldStart, rear: coldStart };
+/** Where to begin the search: the balance of a similar car. */
+export type BalanceStart = Pick<CarBalance, "turn" | "most" | "given">;
 
 /**
- * How hard each axle of a car can turn to the left, and which end says stop.
+ * The balance of the whole car in a left turn: hardest turn and margin.
  *
- * Each tyre with its real load, lean, toe and pressure; braking or driving as the driver does it.
- * Each axle by itself, at small steer angles: `trim` also knows that a steered tyre pulls back, and
- * that tyres of one axle run at slightly different slip angles and may push unevenly.
+ * All four wheels together, each with its own load, lean, toe, slip angle and push; accelerations
+ * along and across the path; yaw acceleration zero by definition.
  *
  * @param start - the balance of a similar car makes it several times faster
- * @param tolerance - m/s², as for `axleCapacity`
- * @throws RangeError when the springs cannot hold the body up
+ * @throws RangeError when a number is out of range, the springs cannot hold the body up, or not even
+ * straight on the car can hold its speed
+ * @see docs/model.md, "The whole car in balance"
  */
-export function carBalance(
+export function carBalance(car: HandlingCar, driving: Driving, start?: BalanceStart): CarBalance {
+  if (start?.given !== false) {
+    const found = balanceFrom(car, driving, start);
+    if (found !== undefined) return { ...found, given: true };
+  }
+  const able = mostAbleTo(car, driving);
+  const found = balanceFrom(car, able, undefined);
+  if (found === undefined) throw new RangeError(CANNOT_HOLD_SPEED);
+  return { ...found, given: able === driving };
+}
+
+const CANNOT_HOLD_SPEED =
+  "The car cannot be balanced even straight ahead: its tyres cannot give what air, hill or brakes ask.";
+
+type Found = Omit<CarBalance, "given">;
+
+function balanceFrom(
   car: HandlingCar,
   driving: Driving,
-  start: BalanceStart = unknown,
-  tolerance = CAPACITY_TOLERANCE,
-): CarBalance {
-  const onFour = onFourWheels(car, driving);
-  const first = capacities(onFour, start, tolerance);
-  if (Math.max(first.front.lateralAcceleration, first.rear.lateralAcceleration) <= onFour.holdsUpTo)
-    return summary(first, onFour, false);
-  return pastLift(car, driving, onFour, first, tolerance);
+  start: BalanceStart | undefined,
+): Found | undefined {
+  const whole = numberedCar(wholeCar(car, driving));
+  const turn = findTurn(whole, driving, start);
+  if (turn === undefined) return undefined;
+  const most = findMost(whole, turn, start);
+  if (most === undefined) return undefined;
+  return foundOf(whole, driving, turn, most);
 }
 
-function capacities(axles: AxlesInTurn, start: BalanceStart, tolerance: number): Axles<Capacity> {
-  return {
-    front: axleCapacity(axles.front, start.front, tolerance),
-    rear: axleCapacity(axles.rear, start.rear, tolerance),
-  };
+function findTurn(whole: NumberedCar, driving: Driving, start: BalanceStart | undefined) {
+  const near = start && hardestTurnNear(whole, start.turn);
+  return near ?? hardestTurnOfCar(whole, driving.longitudinalAcceleration ?? 0);
 }
 
-/** The same once an inner tyre has left the ground: its axle has no more to move. */
-function pastLift(
-  car: HandlingCar,
+function findMost(whole: NumberedCar, turn: HardestTurn, start: BalanceStart | undefined) {
+  const near = start && mostSideForce(whole, start.most.at, start.most);
+  return near ?? mostSideForce(whole, turn.point.at);
+}
+
+function foundOf(
+  { whole, at }: NumberedCar,
   driving: Driving,
-  onFour: AxlesInTurn,
-  before: Axles<Capacity>,
-  tolerance: number,
-): CarBalance {
-  const onThree = onThreeWheels(car, driving, onFour);
-  const after = onThree && capacities(onThree, before, tolerance);
-  const holdsUpTo = onThree?.holdsUpTo ?? onFour.holdsUpTo;
-  const axle = (end: "front" | "rear"): Capacity => {
-    const early = before[end].lateralAcceleration <= onFour.holdsUpTo;
-    const late = early || after === undefined ? before[end] : after[end];
-    return { ...late, lateralAcceleration: Math.min(late.lateralAcceleration, holdsUpTo) };
-  };
-  const both = { front: axle("front"), rear: axle("rear") };
-  const limit = Math.min(both.front.lateralAcceleration, both.rear.lateralAcceleration);
-  if (limit <= onFour.holdsUpTo) return summary(both, onFour, false);
-  return summary(both, onThree ?? onFour, limit >= holdsUpTo);
-}
-
-function summary(axles: Axles<Capacity>, state: AxlesInTurn, tips: boolean): CarBalance {
-  const { front, rear } = axles;
-  const margin = rear.lateralAcceleration - front.lateralAcceleration;
+  turn: HardestTurn,
+  most: MostSideForce,
+): Found {
+  at(turn.point.at, [0, 0, 0]);
+  const { front, rear } = whole.stance;
+  const { margin } = most;
   return {
-    front,
-    rear,
-    lateralAcceleration: Math.min(front.lateralAcceleration, rear.lateralAcceleration),
+    lateralAcceleration: turn.lateralAcceleration,
     first: Math.abs(margin) < 1e-6 ? "both" : margin > 0 ? "front" : "rear",
     understeerMargin: margin,
-    lifted: state.lifted,
-    tips,
+    mostLateralAcceleration: most.lateralAcceleration,
+    speed: whole.speed,
+    lifted: { front: front.lifted, rear: rear.lifted },
+    tips: turn.point.tips,
+    longitudinalAcceleration: driving.longitudinalAcceleration ?? 0,
+    turn,
+    most,
   };
+}
+
+const SPARE = 0.98; // of the most: at the most itself there is nothing left to turn with
+
+/** The driving that the car can do: as asked, or with nearly the most it can brake or drive. */
+function mostAbleTo(car: HandlingCar, driving: Driving): Driving {
+  const asked = driving.longitudinalAcceleration ?? 0;
+  const driven = (share: number): Driving => ({
+    ...driving,
+    longitudinalAcceleration: share * asked,
+  });
+  const able = (share: number) => balanceFrom(car, driven(share), undefined) !== undefined;
+  if (able(1)) return driving;
+  let [low, high] = [0, 1];
+  for (let i = 0; i < 12; i++) {
+    const middle = (low + high) / 2;
+    if (able(middle)) low = middle;
+    else high = middle;
+  }
+  return driven(SPARE * low);
 }

@@ -1,10 +1,10 @@
-import { isBeamAxle, meanOf, rollSpringsOf, rollStiffnessOf, wheelRateOf } from "../car/axle.js";
+import { isBeamAxle, meanOf, rollSpringsOf, tyreStiffnessOf, wheelRateOf } from "../car/axle.js";
 import { carInRoll } from "../car/axle-loads.js";
 import type { Axle, Car } from "../car/car.js";
 import { frontShareOf, totalMassOf } from "../car/masses.js";
 import { tyreNamed } from "../car/tyres.js";
 import type { AxleInRoll } from "../load/car-in-roll.js";
-import { suspensionRollStiffness } from "../spring/roll-stiffness.js";
+import { rollStiffnessOfPair, suspensionRollStiffness } from "../spring/roll-stiffness.js";
 import { type Rest, restOf } from "../statics/rest.js";
 import { axleRollDamping } from "./axle-roll-damping.js";
 import type { HandlingAxle, HandlingCar } from "./handling-car.js";
@@ -60,7 +60,12 @@ function handlingAxle(
     camberGain: geometry.camberGain ?? 0,
     toeGain: geometry.toeGain ?? 0,
     rollSteer: geometry.rollSteer ?? 0,
-    suspensionRollShare: rollStiffnessOf(axle) / suspensionRollStiffness(rollSpringsOf(axle)),
+    rollStiffness: suspensionRollStiffness(rollSpringsOf(axle)),
+    tyreRollStiffness: rollStiffnessOfPair(tyreStiffnessOf(axle), axle.track),
+    ownForceShare: isBeamAxle(axle)
+      ? 1
+      : Math.max(0, (-(geometry.camberGain ?? 0) * axle.track) / 2),
+    complianceSteer: 0,
     wheelRate: wheelRateOf(axle),
     rollDamping: axleRollDamping(axle),
     downforceFactor,

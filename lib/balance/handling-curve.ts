@@ -1,9 +1,9 @@
 import { carBalance } from "./car-balance.js";
 import { type Driving, requireDriving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
-import { tipsOverAt } from "./loads-in-turn.js";
 import { mirrorCar } from "./mirror-car.js";
 import { mirrorDriving } from "./mirror-driving.js";
+import { tipsOverAt } from "./stance-in-turn.js";
 import { type Trim, trim } from "./trim.js";
 
 /** One point of a handling curve. */
@@ -22,7 +22,7 @@ export interface HandlingPoint {
  * Steering against lateral acceleration at one speed, from straight ahead to the last turn the
  * tyres can hold.
  *
- * @param points - how many points to try, evenly spread up to the limit of the weaker axle
+ * @param points - how many points to try, evenly spread up to the hardest turn
  * @returns fewer points when steady balance ends sooner
  */
 export function handlingCurve(car: HandlingCar, driving: Driving, points = 41): HandlingPoint[] {
@@ -33,14 +33,14 @@ export function handlingCurve(car: HandlingCar, driving: Driving, points = 41): 
   for (let i = 0; i < points; i++) {
     last = trim(car, driving, (limit * i) / (points - 1), last);
     if (last === undefined) break;
-    curve.push(pointOf(last, car, driving));
+    curve.push(pointOf(last, car));
   }
   return curve;
 }
 
-function pointOf(state: Trim, car: HandlingCar, driving: Driving): HandlingPoint {
+function pointOf(state: Trim, car: HandlingCar): HandlingPoint {
   const { lateralAcceleration, steer, sideSlip } = state;
-  const geometric = Math.atan((car.wheelbase * state.yawRate) / driving.speed); // L/R – SAE J670
+  const geometric = Math.atan((car.wheelbase * state.yawRate) / state.speed); // L/R – SAE J670
   return { lateralAcceleration, understeerAngle: steer - geometric, steer, sideSlip };
 }
 
@@ -61,7 +61,7 @@ export function understeerGradientAt(
   const less = trim(car, driving, lateralAcceleration - SMALL_TURN);
   const more = trim(car, driving, lateralAcceleration + SMALL_TURN);
   if (less === undefined || more === undefined) return undefined;
-  const [a, b] = [pointOf(less, car, driving), pointOf(more, car, driving)];
+  const [a, b] = [pointOf(less, car), pointOf(more, car)];
   return (b.understeerAngle - a.understeerAngle) / (2 * SMALL_TURN);
 }
 

@@ -7,12 +7,20 @@ export function mirrorCar(car: HandlingCar): HandlingCar {
 }
 
 function mirrorAxle(axle: HandlingAxle): HandlingAxle {
+  const { stops } = axle;
   return {
     ...axle,
     pressure: swapped(axle.pressure),
     camber: swapped(axle.camber),
     toe: swapped(axle.toe),
     leftExcessLoad: -axle.leftExcessLoad,
+    ...(stops && {
+      stops: {
+        ...stops,
+        bumpLeft: swapped(stops.bumpLeft),
+        droopLeft: swapped(stops.droopLeft),
+      },
+    }),
   };
 }
 

@@ -1,7 +1,11 @@
 import type { Driving } from "./driving.js";
 
-/** What the driver does, seen in a mirror: lateral acceleration grows to the other side. */
+/** What the driver does and the road, seen in a mirror. */
 export function mirrorDriving(driving: Driving): Driving {
-  const { lateralJerk } = driving;
-  return lateralJerk === undefined ? driving : { ...driving, lateralJerk: -lateralJerk };
+  const { lateralJerk, bank } = driving;
+  return {
+    ...driving,
+    ...(lateralJerk !== undefined && { lateralJerk: -lateralJerk }),
+    ...(bank !== undefined && { bank: -bank }),
+  };
 }

@@ -1,6 +1,5 @@
 import type { Sides } from "../load/wheels.js";
-import type { WheelAtWork } from "./four-wheels.js";
-import type { Trim } from "./trim.js";
+import type { Trim, WheelAtWork } from "./trim.js";
 
 /** The trim of the car seen in a mirror. */
 export function mirrorTrim(trim: Trim): Trim {
@@ -10,8 +9,6 @@ export function mirrorTrim(trim: Trim): Trim {
     steer: -trim.steer,
     sideSlip: -trim.sideSlip,
     yawRate: -trim.yawRate,
-    side: -trim.side,
-    yawMoment: -trim.yawMoment,
     rollAngle: { front: -trim.rollAngle.front, rear: -trim.rollAngle.rear },
     wheels: { front: mirrorWheels(trim.wheels.front), rear: mirrorWheels(trim.wheels.rear) },
   };
@@ -27,5 +24,6 @@ function mirrorWheel(wheel: WheelAtWork): WheelAtWork {
     inclination: -wheel.inclination,
     slipAngle: -wheel.slipAngle,
     sideForce: -wheel.sideForce,
+    aligningMoment: -wheel.aligningMoment,
   };
 }

@@ -1,12 +1,12 @@
 import { type CarBalance, carBalance } from "./car-balance.js";
-import type { Driving } from "./driving.js";
+import type { Progress } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
 
 /** The four parts of a corner, in the order in which a driver meets them. */
 export type PhaseName = "braking in" | "turn-in" | "middle" | "power on";
 
 /** What the driver does in a part of a corner, at some speed. */
-export type Phase = Omit<Driving, "speed">;
+export type Phase = Progress;
 
 /**
  * What a driver does in each part of a corner: brake hard, let the brake go while the body rolls in,

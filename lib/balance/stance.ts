@@ -1,6 +1,11 @@
-import type { Axles } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
-import { axleMasses, carMass, centreOfGravityHeight, type HandlingAxle, type HandlingCar } from "./handling-car.js";
+import {
+  axleMasses,
+  carMass,
+  centreOfGravityHeight,
+  type HandlingAxle,
+  type HandlingCar,
+} from "./handling-car.js";
 import { type AxleResponse, type RollResponse, rollResponse } from "./roll-response.js";
 import { stopForce, stopRate } from "./stops.js";
 

@@ -1,45 +1,69 @@
 import { requireInRange } from "../check.js";
-import type { Axles } from "../load/wheels.js";
-import { GRAVITY } from "../units.js";
-import { type Driving, longitudinalDemand, requireDriving, sharePushOverAxles } from "./driving.js";
-import { type CarForces, carForces, type Motion } from "./four-wheels.js";
-import { carMass, type HandlingCar } from "./handling-car.js";
-import { axlesAt } from "./loads-in-turn.js";
+import type { Axles, Sides, Wheels } from "../load/wheels.js";
+import { further, ontoPath, type PathPoint, turnOf } from "./balanced-path.js";
+import type { Driving } from "./driving.js";
+import type { HandlingCar } from "./handling-car.js";
+import { gentleTurn } from "./hardest-turn-of-car.js";
+import { type HeldNumbers, type NumberedCar, numberedCar, SCALES } from "./held-numbers.js";
 import { mirrorCar } from "./mirror-car.js";
 import { mirrorDriving } from "./mirror-driving.js";
 import { mirrorTrim } from "./mirror-trim.js";
-import { newton } from "./newton.js";
-import { trimStart } from "./trim-start.js";
+import { type WheelForces, wholeCar } from "./whole-car.js";
+
+/** One wheel at work. */
+export interface WheelAtWork {
+  /** N */
+  readonly load: number;
+  /** rad, above 0 leaning to the left */
+  readonly inclination: number;
+  /** rad, above 0 makes a force to the left */
+  readonly slipAngle: number;
+  /** wheel speed above road speed as a share of road speed, above 0 driving */
+  readonly slip: number;
+  /** N along the wheel, above 0 driving */
+  readonly longitudinalForce: number;
+  /** N across the wheel, above 0 to the left */
+  readonly sideForce: number;
+  /** N·m about its vertical, above 0 turns it to the left */
+  readonly aligningMoment: number;
+  /** m from rest, above 0 in bump */
+  readonly travel: number;
+}
 
 /** A car in steady balance: what the driver and each wheel must do for this motion. */
-export interface Trim extends CarForces {
-  /** m/s² across the car, above 0 to the left */
+export interface Trim {
+  /** m/s² across the path, above 0 to the left */
   readonly lateralAcceleration: number;
+  /** m/s */
+  readonly speed: number;
   /** rad of both front wheels without toe, above 0 to the left */
   readonly steer: number;
   /** rad from where the car points to where it goes, above 0 to the left (ISO 8855) */
   readonly sideSlip: number;
   /** rad/s, above 0 to the left */
   readonly yawRate: number;
-  /** N that the wheels of each axle push with, below 0 braking */
-  readonly push: Axles<number>;
-  /** rad at each axle, above 0 right side down */
+  /** N that brakes or drive are asked for, below 0 braking */
+  readonly push: number;
+  readonly wheels: Wheels<WheelAtWork>;
+  /** rad of the body at each axle, above 0 right side down */
   readonly rollAngle: Axles<number>;
   /** axles whose inner tyre is off the ground */
   readonly lifted: Axles<boolean>;
+  /** the same place by four numbers, mirrored in a right turn: for a quick start next time */
+  readonly numbers: HeldNumbers;
 }
 
 /**
- * The steady balance of a car at a speed, a lateral and a longitudinal acceleration.
+ * The steady balance of a car at a speed or round a corner, with a lateral acceleration across and a
+ * longitudinal one along its path.
  *
- * Sum of forces = mass × acceleration along and across the car, sum of yaw moments = 0, and brakes
- * or drive share their force between the axles as they are built. Every wheel has its own place,
- * load, lean, toe and slip angle; both wheels of an axle push alike while both can: `sharePush`.
+ * Sums of forces along and across the path are what the accelerations ask, the sum of yaw moments is
+ * zero. Every wheel has its own place, load, lean, toe, slip angle and push.
  *
- * @param lateralAcceleration - m/s² across the car, above 0 to the left
+ * @param lateralAcceleration - m/s² across the path, above 0 to the left
  * @param start - a trim of a similar car or turn, for a quick start
- * @returns nothing when the tyres cannot do it
- * @throws RangeError when a number is out of range or the car tips over
+ * @returns nothing when the tyres cannot do it, or the car tips over before
+ * @throws RangeError when a number is out of range or the springs cannot hold the body up
  */
 export function trim(
   car: HandlingCar,
@@ -47,17 +71,13 @@ export function trim(
   lateralAcceleration: number,
   start?: Trim,
 ): Trim | undefined {
-  requireDriving(driving);
   requireInRange("lateral acceleration", lateralAcceleration, -100, 100, "m/s²");
   if (lateralAcceleration >= 0) return leftTrim(car, driving, lateralAcceleration, start);
-  const mirrored = leftTrim(
-    mirrorCar(car),
-    mirrorDriving(driving),
-    -lateralAcceleration,
-    start && mirrorTrim(start),
-  );
+  const mirrored = leftTrim(mirrorCar(car), mirrorDriving(driving), -lateralAcceleration, start);
   return mirrored && mirrorTrim(mirrored);
 }
+
+const BY_TURN: HeldNumbers = [0, 0, 0, 1];
 
 function leftTrim(
   car: HandlingCar,
@@ -65,47 +85,76 @@ function leftTrim(
   ay: number,
   start: Trim | undefined,
 ): Trim | undefined {
-  const axles = axlesAt(car, driving, ay);
-  const mass = carMass(car);
-  const weight = mass * GRAVITY;
-  const along = longitudinalDemand(car, driving);
-  const motionOf = ([sideSlip = 0, steer = 0, push = 0]: readonly number[]): Motion => ({
-    speed: driving.speed,
-    sideSlip,
-    steer,
-    push: sharePushOverAxles(car, push * weight),
-    yawRate: yawRateFor(driving, ay, sideSlip),
-    lateralAcceleration: ay,
+  const numbered = numberedCar(wholeCar(car, driving));
+  const turn = ay / SCALES[3];
+  const push = (driving.longitudinalAcceleration ?? 0) / SCALES[2];
+  const guess: HeldNumbers = start
+    ? [start.numbers[0], start.numbers[1], start.numbers[2], turn]
+    : [0.2 * turn, 0.2 * turn, push, turn];
+  const near = ontoPath(numbered, guess, BY_TURN);
+  const sure = near !== undefined && near.tangent[3] > 0 && !near.tips;
+  const point = sure ? near : alongThePath(numbered, push, turn);
+  return point && trimOf(numbered, point);
+}
+
+const STEP = 0.15;
+const SHORTEST_STEP = 1e-3;
+const MOST_STEPS = 200;
+
+/** The same found by following the balanced path from a gentle turn while it rises. */
+function alongThePath(car: NumberedCar, push: number, turn: number): PathPoint | undefined {
+  let point = gentleTurn(car, push * SCALES[2]);
+  let step = STEP;
+  for (let i = 0; i < MOST_STEPS && point !== undefined; i++) {
+    if (point.at[3] >= turn) return atTurn(car, point, turn);
+    if (!(point.tangent[3] > 0)) return undefined;
+    const next = further(car, point, step);
+    if (next === undefined) step /= 4;
+    else if (next.tips) return atTurn(car, point, turn);
+    else point = next;
+    if (step < SHORTEST_STEP) return undefined;
+  }
+  return undefined;
+}
+
+/** The place on the path at a lateral acceleration, from one that is near. */
+function atTurn(car: NumberedCar, { at }: PathPoint, turn: number): PathPoint | undefined {
+  const found = ontoPath(car, [at[0], at[1], at[2], turn], BY_TURN);
+  return found?.tips ? undefined : found;
+}
+
+function trimOf({ whole, at }: NumberedCar, point: PathPoint): Trim {
+  at(point.at, [0, 0, 0]);
+  const { stance, wheels } = whole;
+  const axle = ({ left, right }: Sides<WheelForces>) => ({
+    left: atWork(left),
+    right: atWork(right),
   });
-  const residuals = (unknowns: readonly number[]) => {
-    const { longitudinal, side, yawMoment } = carForces(car, axles, motionOf(unknowns));
-    return [
-      (longitudinal - along) / weight, // ΣFx = m·ax + drag
-      (side - mass * ay) / weight, // ΣFy = m·ay
-      yawMoment / (weight * car.wheelbase), // ΣMz = 0
-    ];
-  };
-  const from = start ? [start.sideSlip, start.steer] : trimStart(car, axles, driving, ay);
-  const push = start ? (start.push.front + start.push.rear) / weight : along / weight;
-  const found = newton(residuals, [...from, push], [1e-7, 1e-7, 1e-7]);
-  if (found === undefined) return undefined;
-  const motion = motionOf(found);
-  const { offset: f0, slope: f1 } = axles.rollAngle.front;
-  const { offset: r0, slope: r1 } = axles.rollAngle.rear;
   return {
-    ...carForces(car, axles, motion),
-    lateralAcceleration: ay,
-    steer: motion.steer,
-    sideSlip: motion.sideSlip,
-    yawRate: motion.yawRate,
-    push: motion.push,
-    rollAngle: { front: f0 + f1 * ay, rear: r0 + r1 * ay },
-    lifted: axles.lifted,
+    lateralAcceleration: turnOf(point),
+    speed: whole.speed,
+    steer: whole.steer,
+    sideSlip: whole.sideSlip,
+    yawRate: whole.yawRate,
+    push: point.at[2] * SCALES[2] * whole.mass,
+    wheels: { front: axle(wheels.front), rear: axle(wheels.rear) },
+    rollAngle: { front: stance.front.roll, rear: stance.rear.roll },
+    lifted: { front: stance.front.lifted, rear: stance.rear.lifted },
+    numbers: point.at,
   };
 }
 
-/** Yaw rate of steady turning, rad/s: acceleration across the path over speed. */
-function yawRateFor(driving: Driving, ay: number, sideSlip: number): number {
-  const ax = driving.longitudinalAcceleration ?? 0;
-  return (ay * Math.cos(sideSlip) - ax * Math.sin(sideSlip)) / driving.speed; // r = an/v
+function atWork(wheel: WheelForces): WheelAtWork {
+  const { stance, slipAngle, slip, longitudinalForce, sideForce, aligningMoment } = wheel;
+  const { load, inclination, travel } = stance;
+  return {
+    load,
+    inclination,
+    slipAngle,
+    slip,
+    longitudinalForce,
+    sideForce,
+    aligningMoment,
+    travel,
+  };
 }

@@ -3,11 +3,11 @@ import type { AxleTransfer, Distribution } from "../load/distribution.js";
 import { demandOf } from "../load/wheel-lift.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
-import type { AxlesInTurn } from "./axle-in-turn.js";
 import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
-import { axlesAt, onFourWheels, tipsOverAt } from "./loads-in-turn.js";
 import { mirrorCar, swapped } from "./mirror-car.js";
+import type { Stance } from "./stance.js";
+import { stanceInTurn } from "./stance-in-turn.js";
 
 /** Wheel loads of a car in a turn, and how they came about. */
 export type TurnLoads = Omit<Distribution, "tipped">;
@@ -34,16 +34,17 @@ export function turnLoads(
 }
 
 function inLeftTurn(car: HandlingCar, driving: Driving, ay: number): TurnLoads | undefined {
-  if (ay > tipsOverAt(car, driving)) return undefined;
-  const [straight, axles] = [onFourWheels(car, driving), axlesAt(car, driving, ay)];
-  const load = loadsIn(axles, ay);
+  const straight = loadsIn(stanceInTurn(car, driving, 0));
+  const stance = stanceInTurn(car, driving, ay);
+  if (stance.tips) return undefined;
+  const load = loadsIn(stance);
   const { links } = demandOf(car, ay);
   const { front, rear } = eachAxle(links, ({ geometric, unsprung, sum }, end): AxleTransfer => {
-    const total = load[end].right - straight[end].outer.load.offset;
-    const lifted = axles.lifted[end];
+    const total = load[end].right - straight[end].right;
+    const { lifted } = stance[end];
     return { elastic: total - sum, geometric, unsprung, total, load: load[end], lifted };
   });
-  const rollAngle = eachAxle(axles.rollAngle, ({ offset, slope }) => offset + slope * ay);
+  const rollAngle = { front: stance.front.roll, rear: stance.rear.roll };
   const total = front.total + rear.total;
   return {
     front,
@@ -55,11 +56,11 @@ function inLeftTurn(car: HandlingCar, driving: Driving, ay: number): TurnLoads |
   };
 }
 
-function loadsIn(axles: AxlesInTurn, ay: number): Wheels<number> {
-  return eachAxle(axles, ({ inner, outer }, end) => ({
-    left: axles.lifted[end] ? 0 : Math.max(0, inner.load.offset + inner.load.slope * ay),
-    right: outer.load.offset + outer.load.slope * ay,
-  }));
+function loadsIn({ front, rear }: Stance): Wheels<number> {
+  return {
+    front: { left: front.left.load, right: front.right.load },
+    rear: { left: rear.left.load, right: rear.right.load },
+  };
 }
 
 /** Moment of the weight that leans out of the roll axis, N·m. */

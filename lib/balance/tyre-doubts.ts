@@ -2,12 +2,12 @@ import type { Car } from "../car/car.js";
 import { tyreNamed } from "../car/tyres.js";
 import type { TyreState, ValueRange } from "../tyre/tyre.js";
 import { isLoaded, outsideValidRange } from "../tyre/valid-range.js";
-import type { AxleInTurn } from "./axle-in-turn.js";
 import { carBalance } from "./car-balance.js";
 import type { HandlingAxle, HandlingCar } from "./handling-car.js";
 import { handlingCarOf } from "./handling-car-of.js";
-import { axlesAt } from "./loads-in-turn.js";
 import { mirrorCar } from "./mirror-car.js";
+import type { AxleStance } from "./stance.js";
+import { stanceInTurn } from "./stance-in-turn.js";
 
 /** Something that the tyres of an axle are under and their data do not reach. */
 export interface TyreDoubt {
@@ -53,21 +53,16 @@ export function tyreDoubts(
 /** What each tyre is under in the hardest left turn of a car. */
 function atLimit(car: HandlingCar, speed: number) {
   const ay = carBalance(car, { speed }).lateralAcceleration;
-  const axles = axlesAt(car, { speed }, ay);
-  return {
-    front: statesOf(car.front, axles.front, ay),
-    rear: statesOf(car.rear, axles.rear, ay),
-  };
+  const { front, rear } = stanceInTurn(car, { speed }, ay);
+  return { front: statesOf(car.front, front), rear: statesOf(car.rear, rear) };
 }
 
-function statesOf({ pressure }: HandlingAxle, { inner, outer }: AxleInTurn, ay: number) {
-  const state = ({ load, inclination }: typeof inner, set: number): Required<TyreState> => {
-    const carried = load.offset + load.slope * ay;
-    if (!isLoaded(carried)) return { load: 0, pressure: set, inclination: 0 }; // in the air
-    const lean = Math.abs(inclination.offset + inclination.slope * ay);
-    return { load: carried, pressure: set, inclination: lean };
-  };
-  return [state(inner, pressure.left), state(outer, pressure.right)];
+function statesOf({ pressure }: HandlingAxle, { left, right }: AxleStance) {
+  const state = ({ load, inclination }: typeof left, set: number): Required<TyreState> =>
+    isLoaded(load)
+      ? { load, pressure: set, inclination: Math.abs(inclination) }
+      : { load: 0, pressure: set, inclination: 0 }; // in the air
+  return [state(left, pressure.left), state(right, pressure.right)];
 }
 
 function farthestOutside(

@@ -1,8 +1,14 @@
 import type { HandlingAxle } from "./handling-car.js";
 
+/** Share of the roll angle that is between body and wheels while nothing else rolls the axle, 0–1. */
+function suspensionShare({ rollStiffness, tyreRollStiffness = Infinity }: HandlingAxle): number {
+  if (tyreRollStiffness === Infinity) return 1;
+  return tyreRollStiffness / (rollStiffness + tyreRollStiffness);
+}
+
 /** Bump travel of the outer wheel for each rad of roll, m: only the suspension's part of the roll. */
-function bumpPerRoll({ suspensionRollShare, track }: HandlingAxle): number {
-  return suspensionRollShare * (track / 2);
+function bumpPerRoll(axle: HandlingAxle): number {
+  return suspensionShare(axle) * (axle.track / 2);
 }
 
 /**
@@ -12,7 +18,7 @@ function bumpPerRoll({ suspensionRollShare, track }: HandlingAxle): number {
  * only, and its links cannot lean its wheels.
  */
 export function leanPerRoll(axle: HandlingAxle): number {
-  if (!axle.independent) return -(1 - axle.suspensionRollShare);
+  if (!axle.independent) return -(1 - suspensionShare(axle));
   return -1 - axle.camberGain * bumpPerRoll(axle);
 }
 
@@ -23,6 +29,6 @@ export function leanPerRoll(axle: HandlingAxle): number {
  * beam turns as a whole.
  */
 export function steerPerRoll(axle: HandlingAxle): number {
-  if (!axle.independent) return axle.rollSteer * axle.suspensionRollShare;
+  if (!axle.independent) return axle.rollSteer * suspensionShare(axle);
   return axle.toeGain * bumpPerRoll(axle);
 }

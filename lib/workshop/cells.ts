@@ -4,7 +4,6 @@ import { mirrorCar } from "../balance/mirror-car.js";
 import { type PhaseName, phaseNames, phases } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
 import type { Axles } from "../load/wheels.js";
-import { GRAVITY } from "../units.js";
 import { levelRoadAccelerationOf, type Venue, type VenueCorner } from "./venue.js";
 
 /** What the model says of one part of one corner. */
@@ -24,8 +23,6 @@ export interface Cell {
 /**
  * Balance in each part of each corner of a venue, at its own speed, direction and grade.
  *
- * A grade asks the tyres for a push of its own, g·sin(slope), as if the car gained speed.
- *
  * @param measured - the car whose file gave the heights; the car itself when left out
  * @throws RangeError when the car cannot stand on its springs
  */
@@ -43,9 +40,7 @@ export function cellsOf(car: Car, venue: Venue, measured: Car = car): Cell[] {
 }
 
 function drivingIn({ speed, grade = 0 }: VenueCorner, phase: PhaseName) {
-  const { longitudinalAcceleration = 0, ...rest } = phases[phase];
-  const uphill = GRAVITY * Math.sin(Math.atan(grade));
-  return { ...rest, speed, longitudinalAcceleration: longitudinalAcceleration + uphill };
+  return { ...phases[phase], speed, grade: Math.atan(grade) };
 }
 
 function cellOf(corner: VenueCorner, phase: PhaseName, found: CarBalance): Cell {

@@ -6,28 +6,27 @@ import type { Writer } from "./writer.js";
 /** What stands for a margin that is no balance. */
 export const DASH = "–";
 
-/** How fast each end can turn in each part of a corner. */
+/** How hard the car can turn in each part of a corner, and which end gives up first. */
 export function balance(
   { balance: { phases, ...steady }, figures }: SetUpReport,
   { number, value, change, unit }: Writer,
 ): string {
   const ay = (x: number) => number("acceleration", x, 2);
   const rows = phaseNames.map((name) => {
-    const { lateralAcceleration, front, rear, first, understeerMargin, lifted, tips } =
+    const { lateralAcceleration, mostLateralAcceleration, first, understeerMargin, lifted, tips } =
       phases[name];
     const up = (["front", "rear"] as const).filter((end) => lifted[end]).join(", ");
     const margin = tips ? DASH : change("acceleration", understeerMargin, 2);
     return [
       name,
       ay(lateralAcceleration),
-      ay(front.lateralAcceleration),
-      ay(rear.lateralAcceleration),
+      ay(mostLateralAcceleration),
       margin,
       tips ? "tips over" : first,
       up,
     ];
   });
-  const head = ["", "car", "front", "rear", "margin", "first", "wheel up"];
+  const head = ["", "hardest turn", "most side force", "margin", "first", "wheel up"];
   const gradient = steady.understeerGradient;
   const speeds = [
     ["Characteristic", steady.characteristicSpeed] as const,

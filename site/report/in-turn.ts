@@ -1,7 +1,7 @@
 import type { HandlingCar } from "../../lib/balance/handling-car.js";
-import { tipsOverAt } from "../../lib/balance/loads-in-turn.js";
 import { mirrorCar } from "../../lib/balance/mirror-car.js";
 import type { PhaseBalances } from "../../lib/balance/phases.js";
+import { tipsOverAt } from "../../lib/balance/stance-in-turn.js";
 import { turnLoads } from "../../lib/balance/turn-loads.js";
 import type { BothCorners } from "../../lib/change/behaviour.js";
 import { eachAxle } from "../../lib/load/wheels.js";

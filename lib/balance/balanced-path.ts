@@ -1,0 +1,109 @@
+import { solveLinear } from "../linear.js";
+import { type HeldNumbers, type LeftNumbers, type NumberedCar, SCALES } from "./held-numbers.js";
+
+/** A place on the balanced path of a car, and which way the path goes on. */
+export interface PathPoint {
+  readonly at: HeldNumbers;
+  /** of length one; its last number is how lateral acceleration grows along the path */
+  readonly tangent: HeldNumbers;
+  /** both inner tyres are off the ground */
+  readonly tips: boolean;
+}
+
+/** Lateral acceleration of a place, m/s². */
+export const turnOf = ({ at }: PathPoint): number => at[3] * SCALES[3];
+
+const SOLVED = 1e-9; // m/s² left over
+const MOST_CORRECTIONS = 12;
+const LONGEST_CORRECTION = 1;
+
+/**
+ * The place on the balanced path that is nearest to a guess, seen square to a direction.
+ *
+ * Newton steps on along = across = outward = 0 that keep square to the direction: pseudo-arclength
+ * – Keller 1977, in Applications of Bifurcation Theory, 359–384.
+ *
+ * @returns nothing where the steps do not settle
+ */
+export function ontoPath(
+  car: NumberedCar,
+  guess: HeldNumbers,
+  direction: HeldNumbers,
+): PathPoint | undefined {
+  const at: HeldNumbers = [...guess];
+  const left: LeftNumbers = [0, 0, 0];
+  car.at(at, left);
+  let size = sizeOf(left);
+  let slopes = slopesAt(car, at, left);
+  for (let i = 0; i < MOST_CORRECTIONS && size > SOLVED; i++) {
+    const step = squareStep(slopes, left, direction);
+    if (step === undefined || !(lengthOf(step) < LONGEST_CORRECTION)) return undefined;
+    for (let k = 0; k < 4; k++) at[k] = (at[k] as number) + (step[k] as number);
+    car.at(at, left);
+    const after = sizeOf(left);
+    if (after > 0.1 * size && after > SOLVED) slopes = slopesAt(car, at, left); // old slopes help little
+    size = after;
+  }
+  if (!(size <= SOLVED * 1e3)) return undefined;
+  const tangent = tangentOf(slopesAt(car, at, left), direction);
+  car.at(at, left);
+  return tangent && { at, tangent, tips: car.whole.stance.tips };
+}
+
+type Slopes = readonly [LeftNumbers, LeftNumbers, LeftNumbers, LeftNumbers];
+
+/** Columns of slopes by the four numbers. */
+function slopesAt(car: NumberedCar, at: HeldNumbers, left: LeftNumbers): Slopes {
+  const columns: Slopes = [
+    [0, 0, 0],
+    [0, 0, 0],
+    [0, 0, 0],
+    [0, 0, 0],
+  ];
+  for (let k = 0; k < 4; k++) car.slope(at, left, k, columns[k] as LeftNumbers);
+  return columns;
+}
+
+function squareStep(slopes: Slopes, left: LeftNumbers, direction: HeldNumbers) {
+  const rows = [0, 1, 2].map((row) => slopes.map((column) => column[row] as number));
+  try {
+    return solveLinear([...rows, [...direction]], [-left[0], -left[1], -left[2], 0]);
+  } catch {
+    return undefined;
+  }
+}
+
+/** The direction in which nothing is left over, of length one, going on as before. */
+function tangentOf([a, b, c, d]: Slopes, before: HeldNumbers): HeldNumbers | undefined {
+  const t: HeldNumbers = [
+    determinant(b, c, d),
+    -determinant(a, c, d),
+    determinant(a, b, d),
+    -determinant(a, b, c),
+  ];
+  const length = lengthOf(t);
+  if (!(length > 0)) return undefined;
+  const along = t[0] * before[0] + t[1] * before[1] + t[2] * before[2] + t[3] * before[3];
+  const way = (along < 0 ? -1 : 1) / length;
+  return [t[0] * way, t[1] * way, t[2] * way, t[3] * way];
+}
+
+function determinant(a: LeftNumbers, b: LeftNumbers, c: LeftNumbers): number {
+  return (
+    a[0] * (b[1] * c[2] - b[2] * c[1]) -
+    a[1] * (b[0] * c[2] - b[2] * c[0]) +
+    a[2] * (b[0] * c[1] - b[1] * c[0])
+  );
+}
+
+const sizeOf = (left: LeftNumbers): number =>
+  Math.max(Math.abs(left[0]), Math.abs(left[1]), Math.abs(left[2]));
+
+const lengthOf = (numbers: readonly number[]): number => Math.hypot(...numbers);
+
+/** The path a step further on. */
+export function further(car: NumberedCar, from: PathPoint, step: number): PathPoint | undefined {
+  const { at, tangent } = from;
+  const guess = at.map((value, k) => value + step * (tangent[k] as number)) as HeldNumbers;
+  return ontoPath(car, guess, tangent);
+}

@@ -1,0 +1,153 @@
+import { further, ontoPath, type PathPoint, turnOf } from "./balanced-path.js";
+import { type HeldNumbers, MOST_PUSH, type NumberedCar, SCALES } from "./held-numbers.js";
+
+/** The hardest turn of a car. */
+export interface HardestTurn {
+  readonly point: PathPoint;
+  /** m/s² */
+  readonly lateralAcceleration: number;
+  /** how the tangent's growth changes along the path there: for a quick start next time */
+  readonly bend: number;
+  /**
+   * what ends it: the only top of the path, all the push that there is, or another thing – from the
+   * first two a similar car's hardest turn is found quickly
+   */
+  readonly ends: "at a top" | "all pushed" | "else";
+}
+
+const WIDEST = (20 * Math.PI) / 180; // rad of slip angle of an axle
+const GENTLE = 0.5; // m/s²
+const FIRST_STEP = 0.15;
+const LONGEST_STEP = 0.35;
+const SHORTEST_STEP = 1e-4;
+const MOST_STEPS = 200;
+const SHARP = 0.92; // cosine of the most that the path may bend in a step
+
+/**
+ * The greatest lateral acceleration on the balanced path that is connected with straight running,
+ * slip angles of the axles up to 20°: the path is followed from a gentle turn over its tops.
+ *
+ * @returns nothing when not even a gentle turn can be balanced
+ */
+export function hardestTurnOfCar(car: NumberedCar, push: number): HardestTurn | undefined {
+  let point = gentleTurn(car, push);
+  if (point === undefined) return undefined;
+  let best: PathPoint = point;
+  let bend = 0;
+  let tops = 0;
+  let step = FIRST_STEP;
+  for (let i = 0; i < MOST_STEPS; i++) {
+    const next = further(car, point, step);
+    if (next === undefined || (step > 0.02 && bendsSharply(point, next))) {
+      step /= 2;
+      if (step < SHORTEST_STEP) break;
+      continue;
+    }
+    if (next.tips) return whereItTips(car, point, step);
+    if (Math.abs(next.at[2]) > MOST_PUSH) {
+      const last = allPushed(car, next);
+      const ends = tops === 0 && last !== undefined && turnOf(last) >= turnOf(best);
+      if (ends) return { point: last, lateralAcceleration: turnOf(last), bend, ends: "all pushed" };
+      break;
+    }
+    if (point.tangent[3] > 0 && next.tangent[3] <= 0) {
+      tops++;
+      const top = topBetween(car, point, next, step);
+      if (turnOf(top.point) > turnOf(best)) [best, bend] = [top.point, top.bend];
+    } else if (turnOf(next) > turnOf(best)) best = next;
+    if (isWide(next) || turnOf(next) < 0.5 * turnOf(best)) break;
+    point = next;
+    step = Math.min(LONGEST_STEP, step * 1.5);
+  }
+  const ends = tops === 1 && bend < 0 ? "at a top" : "else";
+  return { point: best, lateralAcceleration: turnOf(best), bend, ends };
+}
+
+/** The same from the hardest turn of a similar car; nothing where that leads nowhere. */
+export function hardestTurnNear(car: NumberedCar, start: HardestTurn): HardestTurn | undefined {
+  if (start.ends === "all pushed") return allPushedNear(car, start);
+  if (start.ends === "else") return undefined;
+  let point = ontoPath(car, start.point.at, start.point.tangent);
+  let { bend } = start;
+  for (let i = 0; i < 8 && point !== undefined && !point.tips && !isWide(point); i++) {
+    const step = -point.tangent[3] / bend;
+    if (Math.abs(point.tangent[3] * step) * SCALES[3] < 1e-6)
+      return { point, lateralAcceleration: turnOf(point), bend, ends: "at a top" };
+    if (!(Math.abs(step) < LONGEST_STEP)) return undefined;
+    const next = further(car, point, step);
+    if (next === undefined) return undefined;
+    bend = (next.tangent[3] - point.tangent[3]) / step;
+    if (!(bend < 0)) return undefined;
+    point = next;
+  }
+  return undefined;
+}
+
+const BY_PUSH: HeldNumbers = [0, 0, 1, 0];
+
+/** The balanced path where all the push there is is asked for. */
+function allPushed(car: NumberedCar, { at, tangent }: PathPoint): PathPoint | undefined {
+  const most = Math.sign(at[2]) * MOST_PUSH;
+  const back = (most - at[2]) / tangent[2];
+  const guess = at.map((value, k) => value + back * (tangent[k] as number)) as HeldNumbers;
+  return ontoPath(car, guess, BY_PUSH);
+}
+
+/** The same of a similar car, where its path still rises up to there. */
+function allPushedNear(car: NumberedCar, start: HardestTurn): HardestTurn | undefined {
+  const point = ontoPath(car, start.point.at, BY_PUSH);
+  if (point === undefined || point.tips || isWide(point)) return undefined;
+  if (point.tangent[3] * point.tangent[2] * point.at[2] < 0) return undefined;
+  return { ...start, point, lateralAcceleration: turnOf(point) };
+}
+
+/** The balanced path where the car turns gently, m/s² along it as asked; nothing where it cannot. */
+export function gentleTurn(
+  car: NumberedCar,
+  longitudinalAcceleration: number,
+): PathPoint | undefined {
+  const push = longitudinalAcceleration / SCALES[2];
+  const guess: HeldNumbers = [0.1, 0.1, push, GENTLE / SCALES[3]];
+  const found = ontoPath(car, guess, [0, 0, 0, 1]);
+  return found?.tips ? undefined : found;
+}
+
+const bendsSharply = ({ tangent: a }: PathPoint, { tangent: b }: PathPoint): boolean =>
+  a[0] * b[0] + a[1] * b[1] + a[2] * b[2] + a[3] * b[3] < SHARP;
+
+const isWide = ({ at: [front, rear] }: PathPoint): boolean =>
+  Math.max(Math.abs(front), Math.abs(rear)) * SCALES[0] > WIDEST;
+
+/** The top between a place where the path rises and the next one, where it falls. */
+function topBetween(car: NumberedCar, from: PathPoint, to: PathPoint, length: number) {
+  let [low, high] = [0, length];
+  let [risesLow, risesHigh] = [from.tangent[3], to.tangent[3]];
+  let best = turnOf(from) > turnOf(to) ? from : to;
+  for (let i = 0; i < 30 && high - low > 1e-6; i++) {
+    const share = Math.min(0.95, Math.max(0.05, risesLow / (risesLow - risesHigh)));
+    const at = low + share * (high - low);
+    const next = further(car, from, at);
+    if (next === undefined) break;
+    const gain = Math.abs(turnOf(next) - turnOf(best));
+    if (turnOf(next) > turnOf(best)) best = next;
+    const rises = next.tangent[3];
+    if (rises > 0) [low, risesLow] = [at, rises];
+    else [high, risesHigh] = [at, rises];
+    if (gain < 1e-6 && Math.abs(rises) * (high - low) * SCALES[3] < 1e-5) break;
+  }
+  const bend = (risesHigh - risesLow) / Math.max(1e-9, high - low);
+  return { point: best, bend: Math.min(-1e-3, bend) };
+}
+
+/** The last place on the path before the second inner tyre leaves the ground. */
+function whereItTips(car: NumberedCar, from: PathPoint, length: number): HardestTurn {
+  let [low, high] = [0, length];
+  let last = from;
+  while (high - low > 1e-7) {
+    const next = further(car, from, (low + high) / 2);
+    if (next === undefined || next.tips) high = (low + high) / 2;
+    else [low, last] = [(low + high) / 2, next];
+  }
+  const point = { ...last, tips: true };
+  return { point, lateralAcceleration: turnOf(point), bend: 0, ends: "else" };
+}

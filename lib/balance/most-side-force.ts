@@ -1,0 +1,236 @@
+import {
+  type HeldNumbers,
+  type LeftNumbers,
+  MOST_PUSH,
+  type NumberedCar,
+  SCALES,
+} from "./held-numbers.js";
+
+/** The state of most side force of a car. */
+export interface MostSideForce {
+  readonly at: HeldNumbers;
+  /** m/s² */
+  readonly lateralAcceleration: number;
+  /** m/s² that the end with more to give has left: above 0 the front gives up first */
+  readonly margin: number;
+  /** how the gain bends with the two free numbers: for a quick start */
+  readonly bend: Bend;
+  readonly chart: Chart;
+}
+
+/** A symmetric matrix of two rows: first, beside, last. */
+type Bend = readonly [number, number, number];
+
+/**
+ * Which two of the four numbers are free, and which one follows beside lateral acceleration. The push
+ * follows from both slip angles while the tyres have more; where they have not, a slip angle does.
+ */
+type Chart = readonly [free: 0 | 1, free: 1 | 2, follows: 0 | 1 | 2];
+const charts: readonly [Chart, Chart, Chart] = [
+  [0, 1, 2],
+  [0, 2, 1],
+  [1, 2, 0],
+];
+
+const WIDEST = (20 * Math.PI) / 180 / SCALES[0];
+const LONGEST_STEP = 0.5; // of the counted slip angles: 0.05 rad
+const MOST_STEPS = 60;
+const ENOUGH = 1e-7; // counted lateral acceleration that another step would still gain
+const SOLVED = 1e-8; // m/s²
+const BESIDE = 0.02; // counted slip angle, for the first bend
+const WORSE = 0.15; // of the best chart: another one is taken
+
+/**
+ * The state of most side force: both slip angles free, push and lateral acceleration such that
+ * nothing is left over along and across the path. The yaw moment left there is the margin, by the
+ * yaw-moment method – Milliken 1995, ch. 8.
+ *
+ * @param start - a place where nothing is left over, or near it
+ * @param known - how the gain bends at the state of a similar car, whose place is then the start
+ * @returns nothing where the push that is asked for can nowhere be given
+ */
+export function mostSideForce(
+  car: NumberedCar,
+  start: HeldNumbers,
+  known?: Pick<MostSideForce, "bend" | "chart">,
+): MostSideForce | undefined {
+  let chart = known?.chart ?? chartAt(car, start);
+  let place = placeAt(car, start, chart);
+  if (place === undefined) return undefined;
+  let bend = known?.bend;
+  let fresh = known === undefined;
+  for (let i = 0; i < MOST_STEPS; i++) {
+    const better = chartFor(place, chart);
+    if (better !== chart) {
+      place = placeAt(car, place.at, better) ?? place;
+      [chart, bend] = [better, undefined];
+    }
+    if (bend === undefined) [bend, fresh] = [bendAt(car, place), true];
+    const step = uphill(place, bend);
+    const gain = step[0] * place.gain[0] + step[1] * place.gain[1];
+    if (!(gain > ENOUGH)) break;
+    const next = walk(car, place, step);
+    if (next === undefined) {
+      if (fresh) break;
+      bend = undefined;
+      continue;
+    }
+    [bend, fresh] = [learned(bend, place, next), false];
+    place = next;
+  }
+  const left: LeftNumbers = [0, 0, 0];
+  car.at(place.at, left);
+  return {
+    at: place.at,
+    lateralAcceleration: place.at[3] * SCALES[3],
+    margin: left[2],
+    bend: bend ?? [-1, 0, -1],
+    chart,
+  };
+}
+
+interface Place {
+  readonly at: HeldNumbers;
+  readonly chart: Chart;
+  /** counted lateral acceleration gained per counted step of each free number */
+  readonly gain: readonly [number, number];
+  /** how the number that follows goes with each */
+  readonly more: readonly [number, number];
+  readonly slopes: readonly [LeftNumbers, LeftNumbers, LeftNumbers, LeftNumbers];
+}
+
+const noSlopes = (): Place["slopes"] => [
+  [0, 0, 0],
+  [0, 0, 0],
+  [0, 0, 0],
+  [0, 0, 0],
+];
+
+/** Solves what follows at two free numbers, and how it goes on from there. */
+function placeAt(car: NumberedCar, start: HeldNumbers, chart: Chart): Place | undefined {
+  const at: HeldNumbers = [...start];
+  const left: LeftNumbers = [0, 0, 0];
+  const slopes = noSlopes();
+  const [first, second, follows] = chart;
+  car.at(at, left);
+  for (let i = 0; i < 12; i++) {
+    car.slope(at, left, follows, slopes[follows]);
+    car.slope(at, left, 3, slopes[3]);
+    if (Math.max(Math.abs(left[0]), Math.abs(left[1])) < SOLVED) break;
+    const step = solve(slopes[follows], slopes[3], -left[0], -left[1]);
+    if (step === undefined) return undefined;
+    const share = Math.min(1, 0.5 / Math.max(Math.abs(step[0]), Math.abs(step[1])));
+    at[follows] += share * step[0];
+    at[3] += share * step[1];
+    car.at(at, left);
+  }
+  if (!(Math.max(Math.abs(left[0]), Math.abs(left[1])) < 1e-6)) return undefined;
+  if (Math.abs(at[2]) > MOST_PUSH + 1e-9) return undefined;
+  car.slope(at, left, first, slopes[first]);
+  car.slope(at, left, second, slopes[second]);
+  const byFirst = solve(slopes[follows], slopes[3], -slopes[first][0], -slopes[first][1]);
+  const bySecond = solve(slopes[follows], slopes[3], -slopes[second][0], -slopes[second][1]);
+  if (byFirst === undefined || bySecond === undefined) return undefined;
+  return { at, chart, slopes, gain: [byFirst[1], bySecond[1]], more: [byFirst[0], bySecond[0]] };
+}
+
+/** The chart whose number that follows is best fixed: kept while it is not much worse. */
+function chartFor({ slopes }: Pick<Place, "slopes">, now: Chart): Chart {
+  const fixed = ([, , follows]: Chart) =>
+    Math.abs(slopes[follows][0] * slopes[3][1] - slopes[follows][1] * slopes[3][0]);
+  const best = charts.reduce((a, b) => (fixed(b) > fixed(a) ? b : a));
+  return fixed(now) < WORSE * fixed(best) ? best : now;
+}
+
+/** The chart to begin with. */
+function chartAt(car: NumberedCar, at: HeldNumbers): Chart {
+  const left: LeftNumbers = [0, 0, 0];
+  const slopes = noSlopes();
+  car.at(at, left);
+  for (let k = 0; k < 4; k++) car.slope(at, left, k, slopes[k] as LeftNumbers);
+  return chartFor({ slopes }, charts[0]);
+}
+
+/** x and y with which two columns make a right side, along and across. */
+function solve(x: LeftNumbers, y: LeftNumbers, along: number, across: number) {
+  const determinant = x[0] * y[1] - x[1] * y[0];
+  if (!(Math.abs(determinant) > 1e-9)) return undefined;
+  return [
+    (along * y[1] - across * y[0]) / determinant,
+    (x[0] * across - x[1] * along) / determinant,
+  ] as const;
+}
+
+/** The step that goes uphill to where the gain should end, no longer than is safe. */
+function uphill({ at, gain, chart }: Place, [a, b, c]: Bend): [number, number] {
+  let [front, rear] = [gain[0] * LONGEST_STEP, gain[1] * LONGEST_STEP];
+  const determinant = a * c - b * b;
+  if (a < 0 && determinant > 0) {
+    front = (b * gain[1] - c * gain[0]) / determinant;
+    rear = (b * gain[0] - a * gain[1]) / determinant;
+  } else {
+    if (a < 0) front = -gain[0] / a;
+    if (c < 0) rear = -gain[1] / c;
+  }
+  const longest = Math.max(Math.abs(front), Math.abs(rear));
+  const share = longest > LONGEST_STEP ? LONGEST_STEP / longest : 1;
+  return [within(at, chart[0], share * front), within(at, chart[1], share * rear)];
+}
+
+/** A step held inside the widest slip angle, or the most that is asked of a push. */
+function within(at: HeldNumbers, column: 0 | 1 | 2, step: number): number {
+  const most = column === 2 ? MOST_PUSH : WIDEST;
+  return Math.min(most, Math.max(-most, at[column] + step)) - at[column];
+}
+
+/** The place a step away, or a third of the step and so on, where more is gained. */
+function walk(car: NumberedCar, from: Place, step: [number, number]): Place | undefined {
+  for (let share = 1; share > 0.05; share /= 3) {
+    const next = placeBeside(car, from, share * step[0], share * step[1]);
+    if (next !== undefined && next.at[3] > from.at[3]) return next;
+  }
+  return undefined;
+}
+
+/** The place with both free numbers moved, guessed along the slopes. */
+function placeBeside(car: NumberedCar, from: Place, first: number, second: number) {
+  const { at, chart, more, gain } = from;
+  const guess: HeldNumbers = [...at];
+  guess[chart[0]] += first;
+  guess[chart[1]] += second;
+  guess[chart[2]] += first * more[0] + second * more[1];
+  guess[3] += first * gain[0] + second * gain[1];
+  return placeAt(car, guess, chart);
+}
+
+/** How the gain bends with each free number, from places beside. */
+function bendAt(car: NumberedCar, place: Place): Bend {
+  const first = placeBeside(car, place, BESIDE, 0) ?? placeBeside(car, place, -BESIDE, 0);
+  const second = placeBeside(car, place, 0, BESIDE) ?? placeBeside(car, place, 0, -BESIDE);
+  if (first === undefined || second === undefined) return [-1, 0, -1];
+  const change = (next: Place, k: 0 | 1, by: number) => (next.gain[k] - place.gain[k]) / by;
+  const [a, b] = [
+    first.at[place.chart[0]] - place.at[place.chart[0]],
+    second.at[place.chart[1]] - place.at[place.chart[1]],
+  ];
+  return [
+    change(first, 0, a),
+    (change(first, 1, a) + change(second, 0, b)) / 2,
+    change(second, 1, b),
+  ];
+}
+
+/** The bend with what a step has shown (symmetric rank one – Nocedal & Wright 2006, eq. 6.24). */
+function learned([a, b, c]: Bend, before: Place, after: Place): Bend {
+  const [first, second] = before.chart;
+  const [x, y] = [after.at[first] - before.at[first], after.at[second] - before.at[second]];
+  const missFront = after.gain[0] - before.gain[0] - (a * x + b * y);
+  const missRear = after.gain[1] - before.gain[1] - (b * x + c * y);
+  const size = missFront * x + missRear * y;
+  if (Math.abs(size) < 1e-8 * Math.hypot(missFront, missRear) * Math.hypot(x, y)) return [a, b, c];
+  return [
+    a + (missFront * missFront) / size,
+    b + (missFront * missRear) / size,
+    c + (missRear * missRear) / size,
+  ];
+}

@@ -1,0 +1,47 @@
+import { GRAVITY } from "../units.js";
+import { type Driving, requireDriving } from "./driving.js";
+import { carMass, type HandlingCar } from "./handling-car.js";
+import { type RoadDemand, type Stance, stanceFinder } from "./stance.js";
+
+/**
+ * How a car stands in a left turn, its path along its own axis: loads, lean, steer and travel of
+ * every wheel, without asking whether its tyres can hold the turn.
+ *
+ * @param lateralAcceleration - m/s² to the left, at least 0
+ * @throws RangeError for a number out of range, and when the springs cannot hold the body
+ */
+export function stanceInTurn(
+  car: HandlingCar,
+  driving: Driving,
+  lateralAcceleration: number,
+): Stance {
+  return standing(car, driving)(lateralAcceleration);
+}
+
+const HARDEST = 100; // m/s², far beyond any car on wheels
+
+/** Lateral acceleration to the left at which both inner wheels are off the ground, m/s². */
+export function tipsOverAt(car: HandlingCar, driving: Driving): number {
+  const stands = standing(car, driving);
+  if (!stands(HARDEST).tips) return Infinity;
+  let [low, high] = [0, HARDEST];
+  while (high - low > 1e-9) {
+    const middle = (low + high) / 2;
+    if (stands(middle).tips) high = middle;
+    else low = middle;
+  }
+  return low;
+}
+
+function standing(car: HandlingCar, driving: Driving): (ay: number) => Stance {
+  const find = stanceFinder(car, requireDriving(driving).lateralJerk);
+  return (ay) => find(levelDemand(car, driving, ay));
+}
+
+/** What a level road asks of a car that goes where it points. */
+function levelDemand(car: HandlingCar, driving: Driving, ay: number): RoadDemand {
+  const { cornerRadius, speed, longitudinalAcceleration = 0 } = driving;
+  const speedSquared = cornerRadius === undefined ? speed ** 2 : ay * cornerRadius;
+  const drag = (car.dragFactor * speedSquared) / carMass(car);
+  return { forward: longitudinalAcceleration + drag, left: ay, pressed: GRAVITY, speedSquared };
+}
