@@ -139,6 +139,7 @@ export * from "./tyre/reference-tyre.js";
 export * from "./tyre/squash.js";
 export * from "./tyre/tyre.js";
 export * from "./tyre/valid-range.js";
+export * from "./tyre/vertical-force.js";
 export * from "./units.js";
 export * from "./workshop/canonical.js";
 export * from "./workshop/cells.js";

@@ -5,7 +5,8 @@ import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients
  * An invented treaded sport tyre for a light car on club days: nobody measured it.
  *
  * Made to be clear, with the trends of published tyres: friction falls with load, is best at 200 kPa
- * hot, and with about four degrees of lean into the turn; cornering stiffness falls with pressure.
+ * hot, and with about four degrees of lean into the turn; cornering stiffness falls with pressure,
+ * vertical stiffness rises with pressure and with load.
  */
 export const clubTyreCoefficients: MagicFormula61Coefficients = {
   name: "club tyre (invented)",
@@ -20,6 +21,8 @@ export const clubTyreCoefficients: MagicFormula61Coefficients = {
   WIDTH: 0.195,
   VERTICAL_STIFFNESS: 215e3,
   PFZ1: 0.65,
+  Q_FZ2: 20,
+  Q_FZ3: 0,
   Q_RA1: 0.67,
   Q_RA2: 0.73,
   Q_RB1: 1.06,

@@ -20,9 +20,12 @@ export interface MagicFormula61Coefficients {
   /** Width, m. */
   readonly WIDTH: number;
 
-  /** Vertical stiffness at nominal pressure, N/m, and its relative rise with pressure. */
+  /** Vertical stiffness at nominal load and pressure, N/m, and its relative rise with pressure. */
   readonly VERTICAL_STIFFNESS: number;
   readonly PFZ1: number;
+  /** Load against deflection: square term, and what lean adds to the linear one. */
+  readonly Q_FZ2: number;
+  readonly Q_FZ3: number;
   /** Contact half length: square root term, linear term. */
   readonly Q_RA1: number;
   readonly Q_RA2: number;

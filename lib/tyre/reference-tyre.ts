@@ -18,6 +18,8 @@ export const referenceTyreCoefficients: MagicFormula61Coefficients = {
   WIDTH: 0.205,
   VERTICAL_STIFFNESS: 209651,
   PFZ1: 0.7098,
+  Q_FZ2: 15.4,
+  Q_FZ3: 0,
   Q_RA1: 0.671,
   Q_RA2: 0.733,
   Q_RB1: 1.059,
