@@ -130,6 +130,7 @@ export * from "./tyre/magic-formula-61.js";
 export * from "./tyre/magic-formula-61-coefficients.js";
 export * from "./tyre/magic-formula-61-combined.js";
 export * from "./tyre/magic-formula-61-longitudinal.js";
+export * from "./tyre/magic-formula-61-moment.js";
 export * from "./tyre/magic-formula-61-side.js";
 export * from "./tyre/magic-formula-1987.js";
 export * from "./tyre/pair.js";
