@@ -5,7 +5,8 @@ import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients
  * An invented treaded sport tyre for a light car on club days: nobody measured it.
  *
  * Made to be clear, with the trends of published tyres: friction falls with load, is best at 200 kPa
- * hot, and with about four degrees of lean into the turn; cornering stiffness falls with pressure.
+ * hot, and with about four degrees of lean into the turn; cornering stiffness falls with pressure,
+ * vertical stiffness rises with pressure and with load.
  */
 export const clubTyreCoefficients: MagicFormula61Coefficients = {
   name: "club tyre (invented)",
@@ -20,6 +21,8 @@ export const clubTyreCoefficients: MagicFormula61Coefficients = {
   WIDTH: 0.195,
   VERTICAL_STIFFNESS: 215e3,
   PFZ1: 0.65,
+  Q_FZ2: 20,
+  Q_FZ3: 0,
   Q_RA1: 0.67,
   Q_RA2: 0.73,
   Q_RB1: 1.06,
@@ -92,6 +95,39 @@ export const clubTyreCoefficients: MagicFormula61Coefficients = {
   REX1: -0.4,
   REX2: -0.4,
   RHX1: 0,
+  QBZ1: 10,
+  QBZ2: -1.5,
+  QBZ3: 0,
+  QBZ4: 0,
+  QBZ5: 0,
+  QBZ9: 12,
+  QBZ10: 0,
+  QCZ1: 1.2,
+  QDZ1: 0.095,
+  QDZ2: -0.005,
+  QDZ3: 0,
+  QDZ4: 0,
+  QDZ6: 0,
+  QDZ7: 0,
+  QDZ8: -0.1,
+  QDZ9: 0,
+  QDZ10: 0,
+  QDZ11: 0,
+  QEZ1: -1.5,
+  QEZ2: 0.5,
+  QEZ3: 0,
+  QEZ4: 0,
+  QEZ5: 0,
+  QHZ1: 0,
+  QHZ2: 0,
+  QHZ3: 0,
+  QHZ4: 0,
+  PPZ1: 0.4,
+  PPZ2: 0,
+  SSZ1: 0,
+  SSZ2: 0.03,
+  SSZ3: 0,
+  SSZ4: 0,
 };
 
 /** The tyre of the demo car. */

@@ -1,5 +1,5 @@
 import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients.js";
-import { pressureIncrement } from "./magic-formula-61-side.js";
+import { nominalVerticalStiffness } from "./vertical-force.js";
 
 /** Size of the contact patch, m, and its gross area, m² (grooves counted in). */
 export interface ContactPatch {
@@ -8,13 +8,10 @@ export interface ContactPatch {
   readonly area: number;
 }
 
-/** Vertical stiffness at a pressure in Pa, N/m – Pacejka 2012, eq. A3.5. */
-export function verticalStiffness61(t: MagicFormula61Coefficients, pressure: number): number {
-  return t.VERTICAL_STIFFNESS * (1 + t.PFZ1 * pressureIncrement(t, pressure));
-}
-
 /**
  * Contact patch at a load in N and a pressure in Pa, as a rectangle.
+ *
+ * The book's coefficients belong to load over nominal stiffness, not to the deflection.
  *
  * @returns zeros for an unloaded tyre
  */
@@ -24,8 +21,8 @@ export function contactPatch61(
   pressure: number,
 ): ContactPatch {
   const R = t.UNLOADED_RADIUS;
-  const deflection = Math.max(0, load) / verticalStiffness61(t, pressure) / R; // as share of R
-  const halfLength = R * (t.Q_RA2 * deflection + t.Q_RA1 * Math.sqrt(deflection)); // – eq. A3.7
-  const halfWidth = t.WIDTH * (t.Q_RB2 * deflection + t.Q_RB1 * Math.cbrt(deflection)); // – eq. A3.8
+  const squash = Math.max(0, load) / nominalVerticalStiffness(t, pressure) / R;
+  const halfLength = R * (t.Q_RA2 * squash + t.Q_RA1 * Math.sqrt(squash)); // – eq. A3.7
+  const halfWidth = t.WIDTH * (t.Q_RB2 * squash + t.Q_RB1 * Math.cbrt(squash)); // – eq. A3.8
   return { halfLength, halfWidth, area: 4 * halfLength * halfWidth };
 }

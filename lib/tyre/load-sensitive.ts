@@ -84,6 +84,8 @@ export function loadSensitiveTyre(tyre: LoadSensitiveTyre, name = "simple tyre")
     peakSlipAngle: ({ load }) => (isLoaded(load) ? tyre.peakSlipAngle : 0),
     corneringStiffness: ({ load }) => (3 * peakSideForceAtLoad(tyre, load)) / tyre.peakSlipAngle,
     verticalStiffness: () => tyre.verticalStiffness,
+    deflection: ({ load }) => Math.max(0, load) / tyre.verticalStiffness,
+    loadAt: (deflection) => Math.max(0, deflection) * tyre.verticalStiffness,
   };
 }
 

@@ -15,6 +15,7 @@ const a7 = -0.354;
 // biome-ignore lint/suspicious/noApproximativeNumericConstant: a published coefficient, not a root
 const a8 = 0.707;
 
+const STIFFNESS = 200e3; // N/m, vertical; from memory: a middling road tyre
 const kilo = 1000;
 const degree = Math.PI / 180;
 const load = { minimum: 0, maximum: 10e3 };
@@ -69,5 +70,7 @@ export const magicFormula1987: Tyre = {
   peakSideForce: (state) => peak(state.load),
   peakSlipAngle: (state) => (isLoaded(state.load) ? peakSlip(curveAt(state.load)) : 0),
   corneringStiffness: (state) => corneringStiffness(state.load),
-  verticalStiffness: () => 200e3, // from memory: a middling road tyre
+  verticalStiffness: () => STIFFNESS,
+  deflection: (state) => Math.max(0, state.load) / STIFFNESS,
+  loadAt: (deflection) => Math.max(0, deflection) * STIFFNESS,
 };

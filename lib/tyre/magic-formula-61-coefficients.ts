@@ -3,7 +3,7 @@ import type { TyreRange } from "./tyre.js";
 /**
  * What Magic Formula 6.1 needs to know of one tyre, under the published names.
  *
- * Only pure and combined slip, vertical stiffness and contact patch. Angles follow the book: slip
+ * Only forces and moment of pure and combined slip, load against deflection, contact patch. Angles follow the book: slip
  * angle and inclination are ISO 8855, which is why stiffnesses carry a minus sign.
  * – Pacejka, Tire and Vehicle Dynamics, 3rd ed. 2012, ch. 4.3.2 and Appendix 3
  */
@@ -20,9 +20,12 @@ export interface MagicFormula61Coefficients {
   /** Width, m. */
   readonly WIDTH: number;
 
-  /** Vertical stiffness at nominal pressure, N/m, and its relative rise with pressure. */
+  /** Vertical stiffness at nominal load and pressure, N/m, and its relative rise with pressure. */
   readonly VERTICAL_STIFFNESS: number;
   readonly PFZ1: number;
+  /** Load against deflection: square term, and what lean adds to the linear one. */
+  readonly Q_FZ2: number;
+  readonly Q_FZ3: number;
   /** Contact half length: square root term, linear term. */
   readonly Q_RA1: number;
   readonly Q_RA2: number;
@@ -105,6 +108,43 @@ export interface MagicFormula61Coefficients {
   readonly REX1: number;
   readonly REX2: number;
   readonly RHX1: number;
+
+  /** Trail: stiffness, shape, size, curvature, shift, pressure. */
+  readonly QBZ1: number;
+  readonly QBZ2: number;
+  readonly QBZ3: number;
+  readonly QBZ4: number;
+  readonly QBZ5: number;
+  readonly QCZ1: number;
+  readonly QDZ1: number;
+  readonly QDZ2: number;
+  readonly QDZ3: number;
+  readonly QDZ4: number;
+  readonly QEZ1: number;
+  readonly QEZ2: number;
+  readonly QEZ3: number;
+  readonly QEZ4: number;
+  readonly QEZ5: number;
+  readonly QHZ1: number;
+  readonly QHZ2: number;
+  readonly QHZ3: number;
+  readonly QHZ4: number;
+  readonly PPZ1: number;
+  /** Moment that is left without side force: stiffness, size, pressure. */
+  readonly QBZ9: number;
+  readonly QBZ10: number;
+  readonly QDZ6: number;
+  readonly QDZ7: number;
+  readonly QDZ8: number;
+  readonly QDZ9: number;
+  readonly QDZ10: number;
+  readonly QDZ11: number;
+  readonly PPZ2: number;
+  /** Where the push acts beside the middle: still, by side force, by lean. */
+  readonly SSZ1: number;
+  readonly SSZ2: number;
+  readonly SSZ3: number;
+  readonly SSZ4: number;
 }
 
 /**
@@ -114,6 +154,24 @@ export interface MagicFormula61Coefficients {
  * behaves the same in left and right turns.
  */
 export function withoutPull(tyre: MagicFormula61Coefficients): MagicFormula61Coefficients {
-  const none = { PHY1: 0, PHY2: 0, PVY1: 0, PVY2: 0, PEY3: 0, RBY3: 0, RVY1: 0, RVY2: 0, RHX1: 0 };
-  return { ...tyre, ...none };
+  return { ...tyre, ...noPull };
 }
+
+const noPull = {
+  PHY1: 0,
+  PHY2: 0,
+  PVY1: 0,
+  PVY2: 0,
+  PEY3: 0,
+  RBY3: 0,
+  RVY1: 0,
+  RVY2: 0,
+  RHX1: 0,
+  QBZ4: 0,
+  QDZ6: 0,
+  QDZ7: 0,
+  QEZ4: 0,
+  QHZ1: 0,
+  QHZ2: 0,
+  SSZ1: 0,
+};

@@ -1,4 +1,4 @@
-import { type ContactPatch, contactPatch61, verticalStiffness61 } from "./contact-patch.js";
+import { type ContactPatch, contactPatch61 } from "./contact-patch.js";
 import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients.js";
 import { withoutPull } from "./magic-formula-61-coefficients.js";
 import { combinedForce61, type PlaneForce } from "./magic-formula-61-combined.js";
@@ -12,6 +12,7 @@ import {
 import { referenceTyreCoefficients } from "./reference-tyre.js";
 import type { Tyre, TyreSlipState, TyreState } from "./tyre.js";
 import { clampTo, isLoaded } from "./valid-range.js";
+import { deflection61, verticalForce61, verticalStiffness61 } from "./vertical-force.js";
 
 /** A tyre that also drives and brakes, and whose patch is known. */
 export interface FullTyre extends Tyre {
@@ -40,8 +41,13 @@ function whenLoaded<T>(
 ): T {
   const load = clampTo(t.valid.load, state.load);
   if (!isLoaded(load)) return otherwise;
+  return formula(load, ...airAndLean(t, state));
+}
+
+/** The nearest valid pressure and inclination. */
+function airAndLean(t: MagicFormula61Coefficients, state: Omit<TyreState, "load">) {
   const pressure = clampTo(t.valid.pressure, state.pressure ?? t.NOMPRES);
-  return formula(load, pressure, clampTo(t.valid.inclination, state.inclination ?? 0));
+  return [pressure, clampTo(t.valid.inclination, state.inclination ?? 0)] as const;
 }
 
 /** A tyre from its Magic Formula 6.1 coefficients; states are clamped to its valid range. */
@@ -60,8 +66,9 @@ export function magicFormula61Tyre(t: MagicFormula61Coefficients): FullTyre {
     corneringStiffness: (state) =>
       whenLoaded(t, state, 0, (...at) => corneringStiffness61(t, ...at)),
     sideFriction: (state) => whenLoaded(t, state, 0, (...at) => sideFriction(t, ...at)),
-    verticalStiffness: ({ pressure = t.NOMPRES }) =>
-      verticalStiffness61(t, clampTo(t.valid.pressure, pressure)),
+    verticalStiffness: (state) => verticalStiffness61(t, state.load, ...airAndLean(t, state)),
+    deflection: (state) => deflection61(t, state.load, ...airAndLean(t, state)),
+    loadAt: (deflection, state = {}) => verticalForce61(t, deflection, ...airAndLean(t, state)),
     combinedForce: (state) =>
       whenLoaded(t, state, unloaded, (...at) =>
         combinedForce61(

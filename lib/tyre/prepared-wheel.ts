@@ -2,8 +2,9 @@ import { type FillableCurve, flatCurve, magicFormula } from "./magic-formula.js"
 import { slipAngleRange, slipRange } from "./magic-formula-61.js";
 import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients.js";
 import { fillLongitudinalForceCurve } from "./magic-formula-61-longitudinal.js";
+import { fillMoment, flatMoment, type MomentCurve, momentAt } from "./magic-formula-61-moment.js";
 import { fillSideForceCurve, loadIncrement } from "./magic-formula-61-side.js";
-import { flatHill, type Hill, leftOf } from "./slip-hill.js";
+import { fillAlongHill, fillSideHill, flatHill, type Hill, leftOf } from "./slip-hill.js";
 import { clampTo, isLoaded } from "./valid-range.js";
 
 /**
@@ -22,6 +23,11 @@ export interface PreparedWheel {
   readonly sideLeft: Hill;
   /** Side force that braking or drive makes by itself, N, and its shape – eqs 4.E66, 4.E67. */
   readonly pull: { most: number; falling: number; shape: number; steepness: number };
+  /** What the moment needs, worked out when one is first asked for. */
+  readonly moment: MomentCurve;
+  momentWaits: MagicFormula61Coefficients | undefined;
+  pressure: number;
+  inclination: number;
   /** B·slip at the top of the longitudinal curve, its tan(π/2C), and the C and E it was found for. */
   readonly top: { reach: number; target: number; shape: number; curvature: number };
 }
@@ -35,6 +41,10 @@ export function newWheel(): PreparedWheel {
     alongLeft: flatHill(),
     sideLeft: flatHill(),
     pull: { most: 0, falling: 0, shape: 0, steepness: 0 },
+    moment: flatMoment(),
+    momentWaits: undefined,
+    pressure: 0,
+    inclination: 0,
     top: { reach: 0, target: 0, shape: 0, curvature: 0 },
   };
 }
@@ -61,27 +71,19 @@ export function prepareWheel(
   const held = clampTo(t.valid.load, load);
   into.load = isLoaded(held) ? held : 0;
   const Fz = Math.max(LIGHTEST, into.load);
-  const p = clampTo(t.valid.pressure, pressure);
-  const lean = clampTo(t.valid.inclination, inclination);
-  fillLongitudinalForceCurve(into.along, t, Fz, p, lean);
-  fillSideForceCurve(into.side, t, Fz, p, lean);
-  fillCombined(into, t, loadIncrement(t, Fz), Math.sin(-lean));
+  into.pressure = clampTo(t.valid.pressure, pressure);
+  into.inclination = clampTo(t.valid.inclination, inclination);
+  fillLongitudinalForceCurve(into.along, t, Fz, into.pressure, into.inclination);
+  fillSideForceCurve(into.side, t, Fz, into.pressure, into.inclination);
+  fillCombined(into, t, loadIncrement(t, Fz), Math.sin(-into.inclination));
+  into.momentWaits = t;
 }
 
 /** Eqs 4.E50–4.E67 as far as they do not depend on slip; g is γ*, ISO 8855. */
 function fillCombined(w: PreparedWheel, t: MagicFormula61Coefficients, df: number, g: number) {
-  const { alongLeft: x, sideLeft: y, pull } = w;
-  x.steepness = t.RBX1 + t.RBX3 * g * g; // – eq. 4.E54
-  x.falling = t.RBX2;
-  x.shape = t.RCX1; // – eq. 4.E55
-  x.curvature = Math.min(1, t.REX1 + t.REX2 * df); // – eq. 4.E56
-  x.shift = t.RHX1; // – eq. 4.E57
-  y.steepness = t.RBY1 + t.RBY4 * g * g; // – eq. 4.E62
-  y.falling = t.RBY2;
-  y.centre = t.RBY3;
-  y.shape = t.RCY1; // – eq. 4.E63
-  y.curvature = Math.min(1, t.REY1 + t.REY2 * df); // – eq. 4.E64
-  y.shift = t.RHY1 + t.RHY2 * df; // – eq. 4.E65
+  const { pull } = w;
+  fillAlongHill(w.alongLeft, t, df, g);
+  fillSideHill(w.sideLeft, t, df, g);
   pull.most = w.side.peak * (t.RVY1 + t.RVY2 * df + t.RVY3 * g); // – eq. 4.E67
   pull.falling = t.RVY4;
   pull.shape = t.RVY5;
@@ -118,6 +120,30 @@ function pulled(
 ) {
   const reach = falling * tan;
   return (most / Math.sqrt(1 + reach * reach)) * Math.sin(shape * Math.atan(steepness * slip));
+}
+
+/**
+ * Moment of a wheel about the vertical, N·m, above zero turning the nose to the left:
+ * `aligningMoment61` – Pacejka 2012, eqs 4.E31–4.E49 and 4.E71–4.E78.
+ */
+export function momentOf(w: PreparedWheel, slip: number, tanAlpha: number): number {
+  return momentWith(w, slip, tanAlpha, pushOf(w, slip, tanAlpha), sideOf(w, slip, tanAlpha));
+}
+
+/** The same where the push and side force (N) of that slip are at hand. */
+export function momentWith(
+  w: PreparedWheel,
+  slip: number,
+  tanAlpha: number,
+  push: number,
+  side: number,
+): number {
+  if (w.load === 0) return 0;
+  if (w.momentWaits !== undefined) {
+    fillMoment(w.moment, w.momentWaits, w.load, w.pressure, w.inclination, w.along, w.side);
+    w.momentWaits = undefined;
+  }
+  return momentAt(w.moment, clampTo(slipRange, slip), clampTo(tanRange, tanAlpha), push, side);
 }
 
 /**

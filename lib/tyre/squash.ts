@@ -9,5 +9,5 @@ import type { Tyre, TyreState } from "./tyre.js";
  */
 export function tyreSquash(tyre: Tyre, state: TyreState): number {
   const load = requireInRange("load", state.load, 0, 1e6, "N");
-  return load / tyre.verticalStiffness(state); // – Pacejka 2012, eq. A3.5
+  return tyre.deflection({ ...state, load });
 }

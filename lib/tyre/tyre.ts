@@ -54,6 +54,13 @@ export interface Tyre {
   peakSlipAngle(state: TyreState): number;
   /** Rise of side force with slip angle where the force of an upright tyre is zero, N/rad. */
   corneringStiffness(state: TyreState): number;
-  /** Rise of load with vertical deflection, N/m. */
+  /** Rise of load with vertical deflection at the load of the state, N/m; above zero in the air. */
   verticalStiffness(state: TyreState): number;
+  /**
+   * How far the load squashes the tyre, m; 0 for no load. The one thing not held inside the range
+   * of loads: more load always squashes more.
+   */
+  deflection(state: TyreState): number;
+  /** Load of a tyre that is squashed by so many m, N: `deflection` turned round. */
+  loadAt(deflection: number, state?: Omit<TyreState, "load">): number;
 }

@@ -6,6 +6,7 @@ import { sideFriction } from "../../../lib/tyre/magic-formula-61-side.js";
 import { pairPeakSideForce, pairSideForce } from "../../../lib/tyre/pair.js";
 import { referenceTyreCoefficients } from "../../../lib/tyre/reference-tyre.js";
 import { outsideValidRange } from "../../../lib/tyre/valid-range.js";
+import { nominalVerticalStiffness } from "../../../lib/tyre/vertical-force.js";
 import { between } from "../evenly.js";
 
 const published = magicFormula61Tyre(referenceTyreCoefficients);
@@ -49,13 +50,14 @@ function meanPeak(pressure: number): number {
   return (left + right) / 2;
 }
 
-// Same source: vertical stiffness eq. A3.5, contact patch eqs A3.7 and A3.8
+// Same source: vertical stiffness of the nominal deflection eq. A3.5, contact patch eqs A3.7 and A3.8
 test.each([
   [187e3, 187.33, 70.55, 72.07],
   [220e3, 209.65, 65.88, 70.57],
   [253e3, 231.97, 61.97, 69.17],
 ])("at %d Pa stiffness is %d N/mm and the patch %d by %d mm", (pressure, stiffness, a, b) => {
-  expect(published.verticalStiffness({ load, pressure }) / 1000).toBeCloseTo(stiffness, 2);
+  const nominal = nominalVerticalStiffness(referenceTyreCoefficients, pressure);
+  expect(nominal / 1000).toBeCloseTo(stiffness, 2);
   const patch = published.contactPatch({ load, pressure });
   expect(patch.halfLength * 1000).toBeCloseTo(a, 2);
   expect(patch.halfWidth * 1000).toBeCloseTo(b, 2);

@@ -3,7 +3,9 @@ import { expect, test } from "vitest";
 import { findPeak } from "../../../lib/solve.js";
 import { clubTyreCoefficients } from "../../../lib/tyre/club-tyre.js";
 import { combinedForce61 } from "../../../lib/tyre/magic-formula-61-combined.js";
+import { aligningMoment61 } from "../../../lib/tyre/magic-formula-61-moment.js";
 import {
+  momentOf,
   mostPushOf,
   mostSlip,
   newWheel,
@@ -30,7 +32,7 @@ const slip = fc.oneof(between(-1, 1), between(-0.1, 0.1), fc.constant(0));
 const slipAngle = fc.oneof(between(-0.9, 0.9), between(-0.1, 0.1), fc.constant(0));
 const wheel = newWheel(); // one for all, so that nothing is left from the state before
 
-test("a prepared wheel gives the forces of the plain formulas, to rounding", () => {
+test("a prepared wheel gives the forces and the moment of the plain formulas, to rounding", () => {
   fc.assert(
     fc.property(state, slip, slipAngle, ({ t, load, pressure, inclination }, slip, slipAngle) => {
       prepareWheel(wheel, t, load, pressure, inclination);
@@ -38,6 +40,8 @@ test("a prepared wheel gives the forces of the plain formulas, to rounding", () 
       const tan = Math.tan(slipAngle);
       expect(Math.abs(pushOf(wheel, slip, tan) - plain.longitudinal)).toBeLessThan(1e-12 * load);
       expect(Math.abs(sideOf(wheel, slip, tan) - plain.side)).toBeLessThan(1e-12 * load);
+      const moment = aligningMoment61(t, slip, slipAngle, load, pressure, inclination);
+      expect(Math.abs(momentOf(wheel, slip, tan) - moment)).toBeLessThan(1e-12 * load);
     }),
     { numRuns: 2000 },
   );
@@ -67,6 +71,7 @@ test("a wheel in the air gives nothing, whatever its slip, and still has a slip 
       prepareWheel(wheel, t, -50, pressure, inclination);
       expect(pushOf(wheel, slip, Math.tan(slipAngle))).toBe(0);
       expect(sideOf(wheel, slip, Math.tan(slipAngle))).toBe(0);
+      expect(momentOf(wheel, slip, Math.tan(slipAngle))).toBe(0);
       expect(mostSlip(wheel)).toBeGreaterThan(0);
     }),
   );
@@ -77,8 +82,8 @@ test("any state, however wild, gives finite forces, and no number is refused", (
   fc.assert(
     fc.property(tyre, any, any, any, any, any, (t, load, pressure, inclination, slip, tan) => {
       prepareWheel(wheel, t, load, pressure, inclination);
-      for (const value of [pushOf(wheel, slip, tan), sideOf(wheel, slip, tan), mostSlip(wheel)])
-        expect(Number.isFinite(value)).toBe(true);
+      const forces = [pushOf, sideOf, momentOf].map((of) => of(wheel, slip, tan));
+      for (const value of [...forces, mostSlip(wheel)]) expect(Number.isFinite(value)).toBe(true);
     }),
   );
   expect(() => prepareWheel(wheel, clubTyreCoefficients, Number.NaN, 2e5, 0)).toThrow(RangeError);
