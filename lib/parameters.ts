@@ -87,6 +87,8 @@ export const parameters = {
   pointCoordinate: shown("Coordinate of a joint", "x", "length", [-3, 3, 0.001, 0, 3]),
   bumpTravel: shown("Travel in bump", "s_b", "lengthSmall", [5, 250, 5, 60, 0]),
   droopTravel: shown("Travel in droop", "s_d", "lengthSmall", [5, 250, 5, 60, 0]),
+  stopStiffening: shown("How fast a stop stiffens", "c_s", "stopStiffening", [0.1, 1000, 0.1, 5, 1]),
+  complianceSteer: shown("Steer of an axle out of the turn for its side force", "\\varepsilon_y", "complianceSteer", [-0.5, 1, 0.01, 0.1, 2]),
   camber: shown("Camber", "\\gamma", "angle", [-6, 3, 0.25, -1.5, 2]),
   toe: shown("Toe-in per wheel", "\\delta_0", "angle", [-2, 2, 0.05, 0, 2]),
 
@@ -117,11 +119,15 @@ export const parameters = {
   tyreStiffness: shown("Tyre vertical stiffness", "k_t", "stiffness", [80, 600, 5, 200, 0]),
   peakFriction: shown("Grip at small load", "\\mu_0", "ratio", [0.3, 3, 0.01, 1.2, 2]),
   loadSensitivity: shown("Load sensitivity (grip lost per load)", "s", "perLoad", [0, 0.2, 0.005, 0.04, 3]),
+  tyreGrip: shown("Friction of a tyre against its data", "\\lambda_\\mu", "ratio", [0.5, 1.5, 0.01, 1, 2]),
+  tyreLoadSensitivity: shown("Grip lost per load against the tyre's data", "\\lambda_s", "ratio", [0, 2, 0.05, 1, 2]),
+  tyreStiffnessFactor: shown("Vertical stiffness of a tyre against its data", "\\lambda_t", "ratio", [0.5, 2, 0.05, 1, 2]),
   corneringStiffness: shown("Cornering stiffness", "C_\\alpha", "cornerStiffness", [200, 4000, 10, 900, 0]),
 
   // Brakes, drive, air
   brakeFrontShare: shown("Front brake share", "b_f", "share", [30, 90, 0.5, 66, 1]),
   driveFrontShare: shown("Front drive share", "d_f", "share", [0, 100, 5, 0, 0]),
+  differentialLock: shown("Lock of a limited-slip differential", "d_l", "share", [0, 100, 5, 30, 0]),
   downforceFactor: shown("Downforce per speed squared", "q", "downforceFactor", [-1, 10, 0.05, 0, 2]),
   dragFactor: shown("Drag per speed squared", "q_d", "downforceFactor", [0, 3, 0.05, 0.4, 2]),
 } as const satisfies Record<string, Parameter>;

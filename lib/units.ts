@@ -75,6 +75,16 @@ export const quantities = {
     metric: { unit: "°/mm", size: degree / 1e-3 },
     us: { unit: "°/in", size: degree / inch },
   },
+  stopStiffening: {
+    si: "N/m²",
+    metric: { unit: "N/mm²", size: 1e6 },
+    us: { unit: "lbf/in²", size: poundForce / inch ** 2 },
+  },
+  complianceSteer: {
+    si: "rad/N",
+    metric: { unit: "°/kN", size: degree / 1e3 },
+    us: { unit: "°/klbf", size: degree / (1e3 * poundForce) },
+  },
   rollGradient: {
     si: "rad/(m/s²)",
     metric: { unit: "°/g", size: degree / standardGravity },

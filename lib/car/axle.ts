@@ -7,7 +7,7 @@ import {
   rollStiffnessOfBar,
 } from "../spring/roll-stiffness.js";
 import type { AntiRollBar, Axle } from "./car.js";
-import { tyreNamed } from "./tyres.js";
+import { tyreOf } from "./tyres.js";
 
 /** Whether a beam carries both wheels: its springs have a spacing of their own. */
 export function isBeamAxle({ spring }: Axle): boolean {
@@ -44,8 +44,8 @@ export function wheelRateOf({ spring }: Axle): number {
 }
 
 /** Vertical stiffness of one tyre at the mean pressure of the axle, N/m. */
-export function tyreStiffnessOf({ tyre }: Axle): number {
-  return tyreNamed(tyre.name).verticalStiffness({ load: 0, pressure: meanOf(tyre.pressure) });
+export function tyreStiffnessOf(axle: Axle): number {
+  return tyreOf(axle).verticalStiffness({ load: 0, pressure: meanOf(axle.tyre.pressure) });
 }
 
 /** Spring and tyre one on the other, N/m at each wheel. */

@@ -30,7 +30,23 @@ export interface Car extends Axles<Axle> {
   readonly air?: Air;
   readonly limits?: ClassLimits;
   readonly adjusters?: Partial<Record<CarLever, Adjuster>>;
+  /** How sure its numbers are, by their place in the file, such as "front.spring.rate". */
+  readonly known?: Readonly<Record<string, Certainty>>;
 }
+
+/** Where a number of the file comes from, and how far it may be off. */
+export interface Certainty {
+  readonly how: Source;
+  /** One standard deviation in SI, at least 0; left out: what is usual for such a number. */
+  readonly spread?: number;
+  /** Day on which it was measured or looked up, YYYY-MM-DD. */
+  readonly when?: string;
+  /** Who measured it or looked it up. */
+  readonly by?: string;
+}
+
+/** How somebody came by a number. */
+export type Source = "measured" | "maker" | "estimated" | "copied";
 
 /** A mass and where it is. */
 export interface PlacedMass {
@@ -58,6 +74,8 @@ export interface Axle {
   /** Left out: no bar. */
   readonly bar?: AntiRollBar;
   readonly damper: Damper;
+  /** Left out: not known; figures then take it as open. */
+  readonly differential?: Differential;
   readonly geometry: AxleGeometry;
   /** The joints of the links, at rest, x forward of this axle; `geometry` follows from them. */
   readonly linkage?: SpaceAxle;
@@ -118,6 +136,18 @@ export interface Damper {
 }
 
 /**
+ * What shares the drive between the wheels of an axle.
+ *
+ * Power and overrun, of a limited-slip one alone, are the share, 0–1, of the push through it by
+ * which the torques of its two wheels may differ: under drive, and while the engine holds the car.
+ */
+export interface Differential {
+  readonly kind: "open" | "limited-slip" | "locked";
+  readonly power?: number;
+  readonly overrun?: number;
+}
+
+/**
  * How the links guide the wheels. Gains are for a wheel that moves up against the body; on a beam
  * axle for both wheels together, since a beam keeps its wheels upright on the road when it rolls.
  */
@@ -139,6 +169,18 @@ export interface AxleGeometry {
   readonly bumpTravel?: number;
   /** m that a wheel can fall before the damper is fully out */
   readonly droopTravel?: number;
+  /**
+   * N/m² by which the rate of the bump stop at the wheel grows with how far it is pressed: its force
+   * is ½·c·δ²; see `stopsOf` for one that is left out
+   */
+  readonly bumpStop?: number;
+  /** N/m², the same at the end of the travel in droop */
+  readonly droopStop?: number;
+  /**
+   * rad that both wheels give way for each N of side force on the axle, above 0 out of the turn; see
+   * `complianceSteerOf` for one that is left out
+   */
+  readonly complianceSteer?: number;
 }
 
 /** Which tyre, and what is in it. */
@@ -147,6 +189,14 @@ export interface AxleTyre {
   readonly name: string;
   /** Pa above atmosphere, warm */
   readonly pressure: Sides<number>;
+  /** Friction over that of the tyre's data; 1 when left out. */
+  readonly grip?: number;
+  /** Loss of grip with load over that of the tyre's data; 1 when left out. */
+  readonly loadSensitivity?: number;
+  /** Vertical stiffness over that of the tyre's data; 1 when left out. */
+  readonly stiffness?: number;
+  /** Pa above atmosphere, warm, at which it grips best; left out: not known, and the data's */
+  readonly bestPressure?: number;
 }
 
 /** Forces of the air, each for the square of the speed, N/(m/s)². */

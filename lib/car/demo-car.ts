@@ -61,6 +61,7 @@ const rear: Axle = {
     position: 2,
   },
   damper: { bump: 2800, rebound: 4800 },
+  differential: { kind: "open" },
   geometry: {
     rollCentreHeight: 0.09,
     rollCentreMigration: -1.1,

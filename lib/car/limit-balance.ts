@@ -3,13 +3,13 @@ import { type Axles, eachAxle } from "../load/wheels.js";
 import { meanOf } from "./axle.js";
 import { carInRoll } from "./axle-loads.js";
 import type { Car } from "./car.js";
-import { tyreNamed } from "./tyres.js";
+import { tyreOf } from "./tyres.js";
 
 /** Greatest side force of one upright tyre of each axle, at the mean pressure of the axle, N from N. */
 export function gripOf(car: Car): Axles<Grip> {
-  return eachAxle(car, ({ tyre }) => {
-    const { peakSideForce } = tyreNamed(tyre.name);
-    const pressure = meanOf(tyre.pressure);
+  return eachAxle(car, (axle) => {
+    const { peakSideForce } = tyreOf(axle);
+    const pressure = meanOf(axle.tyre.pressure);
     return (load: number) => peakSideForce({ load, pressure });
   });
 }

@@ -1,5 +1,7 @@
 import { clubTyre } from "../tyre/club-tyre.js";
-import { type FullTyre, referenceTyre } from "../tyre/magic-formula-61.js";
+import { type FullTyre, magicFormula61Tyre, referenceTyre } from "../tyre/magic-formula-61.js";
+import type { MagicFormula61Coefficients } from "../tyre/magic-formula-61-coefficients.js";
+import type { Axle, AxleTyre } from "./car.js";
 
 /** The tyres a car file may name. */
 export const tyres: Readonly<Record<string, FullTyre>> = {
@@ -24,4 +26,44 @@ export function tyreNamed(name: string): FullTyre {
 /** The sentence for a tyre that is not there. */
 export function unknownTyre(name: unknown): string {
   return `tyre name is ${JSON.stringify(name)} but must be one of: ${tyreNames.join(", ")}.`;
+}
+
+/**
+ * The tyre on an axle: its data as the car's file corrects them.
+ *
+ * @throws RangeError as `tyreNamed`
+ */
+export function tyreOf({ tyre }: Axle): FullTyre {
+  const named = tyreNamed(tyre.name);
+  const coefficients = corrected(named.coefficients, tyre);
+  return coefficients === named.coefficients ? named : magicFormula61Tyre(coefficients);
+}
+
+/**
+ * Coefficients of the tyre on an axle as the car's file corrects them; the tyre's own object where
+ * it corrects nothing.
+ *
+ * @throws RangeError as `tyreNamed`
+ */
+export function tyreCoefficientsOf({ tyre }: Axle): MagicFormula61Coefficients {
+  return corrected(tyreNamed(tyre.name).coefficients, tyre);
+}
+
+function corrected(t: MagicFormula61Coefficients, tyre: AxleTyre): MagicFormula61Coefficients {
+  const { grip = 1, loadSensitivity = 1, stiffness = 1, bestPressure } = tyre;
+  if (grip === 1 && loadSensitivity === 1 && stiffness === 1 && bestPressure === undefined)
+    return t;
+  const own = {
+    ...t,
+    PDY2: t.PDY2 * loadSensitivity, // friction at the nominal load stays
+    PDX2: t.PDX2 * loadSensitivity,
+    VERTICAL_STIFFNESS: t.VERTICAL_STIFFNESS * stiffness,
+  };
+  return withGrip(own, grip); // MERGE: tunedTyre(own, { grip, bestPressure }) of lib/tyre
+}
+
+/** The same tyre with all friction times a factor. */
+function withGrip(t: MagicFormula61Coefficients, grip: number): MagicFormula61Coefficients {
+  const [PDY1, PDY2] = [t.PDY1 * grip, t.PDY2 * grip];
+  return { ...t, PDY1, PDY2, PDX1: t.PDX1 * grip, PDX2: t.PDX2 * grip };
 }

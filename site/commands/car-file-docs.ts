@@ -7,6 +7,7 @@ import {
   rangeInFile,
   rangeShown,
   type Shape,
+  type TextShape,
 } from "../../lib/car/file/shape.js";
 
 /** The files that are made from the parameter table, and what must stand in them. */
@@ -51,10 +52,15 @@ function rowsOf(path: string, shape: Shape, told: Told): Row[] {
     case "number":
       return [[field, what, ...ranges(shape)]];
     case "text":
-      return [[field, what, (shape.choices ?? ["text"]).join(", "), ""]];
+      return [[field, what, textIn(shape), ""]];
     case "list":
       return [
         [field, what, `1 to ${shape.most} entries`, ""],
+        ...inside(`${path}[]`, shape.item, told),
+      ];
+    case "record":
+      return [
+        [field, what, `up to ${shape.most} ${shape.names}`, ""],
         ...inside(`${path}[]`, shape.item, told),
       ];
     case "group":
@@ -79,6 +85,9 @@ function ranges(shape: NumberShape): [string, string] {
   const [file, shown] = [rangeInFile(shape), rangeShown(shape)];
   return [file, file === shown ? "" : shown];
 }
+
+const textIn = ({ choices, format }: TextShape): string =>
+  choices?.join(", ") ?? (format === "date" ? "YYYY-MM-DD" : "text");
 
 const MARKS = ["left, right", "x, y, z", "min, max, step"];
 

@@ -6,19 +6,23 @@ import type {
   Axle,
   AxleGeometry,
   Car,
+  Certainty,
   ClassLimits,
+  Differential,
   PlacedMass,
 } from "../car.js";
 import { tyreNames } from "../tyres.js";
 import { linkageShape } from "./linkage-shape.js";
 import {
   count,
+  day,
   defined,
   group,
   list,
   number,
   numberWithin,
   optional,
+  record,
   type ShapeOf,
   text,
 } from "./shape.js";
@@ -75,7 +79,46 @@ export const geometryShape: ShapeOf<AxleGeometry> = group("How the links guide t
   rollSteer: optional(number("rollSteer", "Turn of a beam to the left for each angle of its roll")),
   bumpTravel: optional(number("bumpTravel", "How far a wheel can rise")),
   droopTravel: optional(number("droopTravel", "How far a wheel can fall")),
+  bumpStop: optional(
+    number(
+      "stopStiffening",
+      "Rise of the bump stop's rate at the wheel with how far it is pressed",
+    ),
+  ),
+  droopStop: optional(number("stopStiffening", "The same at the end of the travel in droop")),
+  complianceSteer: optional(
+    number(
+      "complianceSteer",
+      "How far both wheels give way to side force; out of the turn is above 0",
+    ),
+  ),
 });
+
+const differential: ShapeOf<Differential> = group(
+  "What shares the drive between left and right; left out: not known, taken as open",
+  {
+    kind: text("Which kind", ["open", "limited-slip", "locked"]),
+    power: optional(
+      number("differentialLock", "Limited-slip: lock under drive, as a share of the push"),
+    ),
+    overrun: optional(
+      number("differentialLock", "Limited-slip: lock on the overrun, as a share of the push"),
+    ),
+  },
+);
+
+/** What a file may say of how sure one of its numbers is. */
+export const certaintyShape: ShapeOf<Certainty> = defined(
+  "known",
+  group("How sure one number is", {
+    how: text("Where it comes from", ["measured", "maker", "estimated", "copied"]),
+    spread: optional(
+      numberWithin("One standard deviation, in the SI unit of the number", "ratio", 0, 1e10),
+    ),
+    when: optional(day("Day on which it was measured or looked up")),
+    by: optional(text("Who did")),
+  }),
+);
 
 const axle = (about: string): ShapeOf<Axle> =>
   defined(
@@ -103,6 +146,7 @@ const axle = (about: string): ShapeOf<Axle> =>
           number("motionRatio", "Damper travel / wheel travel; else the spring's"),
         ),
       }),
+      differential: optional(differential),
       geometry: geometryShape,
       linkage: optional(linkageShape),
       camber: sides("camber", "Camber at rest; below zero: top in"),
@@ -110,6 +154,16 @@ const axle = (about: string): ShapeOf<Axle> =>
       tyre: group("The tyres", {
         name: text("Which tyre", tyreNames),
         pressure: sides("tyrePressure", "Warm pressure above atmosphere"),
+        grip: optional(number("tyreGrip", "Friction over that of the tyre's data; left out: 1")),
+        loadSensitivity: optional(
+          number("tyreLoadSensitivity", "Loss of grip with load over the data's; left out: 1"),
+        ),
+        stiffness: optional(
+          number("tyreStiffnessFactor", "Vertical stiffness over the data's; left out: 1"),
+        ),
+        bestPressure: optional(
+          number("tyrePressure", "Warm pressure that grips best; left out: not known"),
+        ),
       }),
       adjusters: optional(
         group("What can be adjusted here, how far and how finely", {
@@ -173,5 +227,13 @@ export const carShape: ShapeOf<Car> = group("A car", {
       fuel: adjuster("fuel"),
       ballast: adjuster("ballast"),
     }),
+  ),
+  known: optional(
+    record(
+      "How sure the numbers are, by their place, such as `front.spring.rate`",
+      "places",
+      certaintyShape,
+      400,
+    ),
   ),
 });

@@ -3,9 +3,10 @@ import { distributeLoadTransfer } from "../../load/distribution.js";
 import { parameters } from "../../parameters.js";
 import { barRateOf, isBeamAxle } from "../axle.js";
 import { carInRoll } from "../axle-loads.js";
-import type { AntiRollBar, Axle, Car } from "../car.js";
+import type { AntiRollBar, Axle, Car, Differential } from "../car.js";
 import { frontShareOf, totalMassOf } from "../masses.js";
 import { geometryShape } from "./car-shape.js";
+import { knownFaultsOf } from "./known.js";
 import { geometryOfLinkage } from "./linkage-geometry.js";
 import { validatorOf } from "./validate.js";
 
@@ -13,13 +14,18 @@ import { validatorOf } from "./validate.js";
 export function inconsistenciesOf(car: Car): string[] {
   const ends = [...axleFaults(car.front, "front"), ...axleFaults(car.rear, "rear")];
   if (ends.length > 0) return ends;
-  return [...adjusterFaults(car.adjusters, "adjusters"), ...balanceFaults(car)];
+  return [
+    ...adjusterFaults(car.adjusters, "adjusters"),
+    ...knownFaultsOf({ ...car }),
+    ...balanceFaults(car),
+  ];
 }
 
 function axleFaults(axle: Axle, end: string): string[] {
   const { bar, linkage, adjusters } = axle;
   return [
     ...beamFaults(axle, end),
+    ...differentialFaults(axle.differential, `${end}.differential`),
     ...(bar === undefined ? [] : barFaults(bar, `${end}.bar`)),
     ...(linkage === undefined ? [] : linkageFaults(linkage, `${end}.linkage: `)),
     ...adjusterFaults(adjusters, `${end}.adjusters`),
@@ -45,6 +51,20 @@ function beamFaults(axle: Axle, end: string): string[] {
     `${end}.geometry.rollSteer is ${geometry.rollSteer} but must be left out ` +
       "without spring.spacing: only a beam axle has one.",
   ];
+}
+
+/** A limited-slip differential says how much it locks; the other kinds have nothing to say there. */
+function differentialFaults(differential: Differential | undefined, path: string): string[] {
+  if (differential === undefined) return [];
+  return (["power", "overrun"] as const).flatMap((way) => {
+    const lock = differential[way];
+    if (differential.kind === "limited-slip")
+      return lock === undefined
+        ? [`${path}.${way} is missing but must be from 0 to 1 with kind "limited-slip".`]
+        : [];
+    if (lock === undefined) return [];
+    return [`${path}.${way} is ${lock} but must be left out with kind "${differential.kind}".`];
+  });
 }
 
 const faultsOfGeometry = validatorOf(geometryShape);

@@ -31,13 +31,20 @@ function bodyOf(shape: Shape, definitions: Record<string, Json>): Json {
     case "number":
       return { type: shape.whole ? "integer" : "number", minimum: shape.min, maximum: shape.max };
     case "text":
-      return shape.choices === undefined ? { type: "string" } : { enum: shape.choices };
+      if (shape.choices !== undefined) return { enum: shape.choices };
+      return { type: "string", ...(shape.format && { format: shape.format }) };
     case "list":
       return {
         type: "array",
         items: schemaOf(shape.item, definitions),
         minItems: 1,
         maxItems: shape.most,
+      };
+    case "record":
+      return {
+        type: "object",
+        additionalProperties: schemaOf(shape.item, definitions),
+        maxProperties: shape.most,
       };
     case "variant":
       return { oneOf: Object.values(shape.kinds).map((kind) => schemaOf(kind, definitions)) };

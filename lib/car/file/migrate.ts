@@ -1,11 +1,40 @@
+import { type Content, type Path, valueAtPlace, withValueAtPlace } from "./place.js";
+
 /** What a file needs to become one of the next version. */
-export type Migration = (file: Readonly<Record<string, unknown>>) => Record<string, unknown>;
+export type Migration = (file: Content) => Content;
 
 /** Version written by this workbook. */
-export const CAR_FILE_VERSION = 1;
+export const CAR_FILE_VERSION = 2;
 
-/** The step from each older version to the next; there is none older than 1 yet. */
-const steps: Readonly<Record<number, Migration>> = {};
+/** The step from each older version to the next. */
+const steps: Readonly<Record<number, Migration>> = { 1: withRoomForVersion2 };
+
+const newAtAxle = [
+  "differential",
+  "geometry.bumpStop",
+  "geometry.droopStop",
+  "geometry.complianceSteer",
+  "tyre.grip",
+  "tyre.loadSensitivity",
+  "tyre.stiffness",
+  "tyre.bestPressure",
+];
+const newInVersion2: readonly Path[] = [
+  "known",
+  ...["front", "rear"].flatMap((end) => newAtAxle.map((field) => `${end}.${field}`)),
+];
+
+/**
+ * Version 2 only adds fields. Where a file of version 1 had one of that name for itself, it is kept
+ * under another.
+ */
+function withRoomForVersion2(file: Content): Content {
+  return newInVersion2.reduce((content, path) => {
+    const own = valueAtPlace(content, path);
+    if (own === undefined) return content;
+    return withValueAtPlace(withValueAtPlace(content, path, undefined), `${path}OfVersion1`, own);
+  }, file);
+}
 
 /**
  * Brings the content of a car file to the present version.
@@ -15,16 +44,16 @@ const steps: Readonly<Record<number, Migration>> = {};
  * @returns the content without its version and a note for each step, or a fault
  */
 export function migrate(
-  file: Readonly<Record<string, unknown>>,
+  file: Content,
   migrations: Readonly<Record<number, Migration>> = steps,
   present = CAR_FILE_VERSION,
-): { content: Record<string, unknown>; notes: string[] } | { fault: string } {
+): { content: Content; notes: string[] } | { fault: string } {
   const { version = present, ...rest } = file;
   if (typeof version !== "number" || !Number.isInteger(version) || version < 1 || version > present)
     return {
       fault: `version is ${JSON.stringify(version)} but must be a whole number from 1 to ${present}.`,
     };
-  let content: Record<string, unknown> = rest;
+  let content: Content = rest;
   const notes: string[] = [];
   for (let from = version; from < present; from++) {
     content = migrations[from]?.(content) ?? content;

@@ -1,5 +1,6 @@
 import { type ParameterKey, parameters } from "../../parameters.js";
 import { type Quantity, quantities, toShown, unitOf } from "../../units.js";
+import type { Differential } from "../car.js";
 
 /** A number of the file: what it measures and the range it may have, SI. */
 export interface NumberShape {
@@ -13,11 +14,13 @@ export interface NumberShape {
   readonly parameter?: ParameterKey;
 }
 
-/** A text of the file; with choices, one of them. */
+/** A text of the file; with choices, one of them; or a day. */
 export interface TextShape {
   readonly type: "text";
   readonly about: string;
   readonly choices?: readonly string[];
+  /** A day as YYYY-MM-DD. */
+  readonly format?: "date";
 }
 
 /** A part of the file that has fields of its own. */
@@ -35,6 +38,16 @@ export interface ListShape<Item = Shape> {
   readonly most: number;
 }
 
+/** Parts of the same shape, each under a name of its own. */
+export interface RecordShape<Item = Shape> {
+  readonly type: "record";
+  readonly about: string;
+  /** What the names are, in a word. */
+  readonly names: string;
+  readonly item: Item;
+  readonly most: number;
+}
+
 /** A part that comes in several kinds and says which in its field `kind`. */
 export interface VariantShape {
   readonly type: "variant";
@@ -43,7 +56,14 @@ export interface VariantShape {
 }
 
 /** What a part of a car file looks like; optional parts may be left out. */
-export type Shape = (NumberShape | TextShape | GroupShape | ListShape | VariantShape) & {
+export type Shape = (
+  | NumberShape
+  | TextShape
+  | GroupShape
+  | ListShape
+  | RecordShape
+  | VariantShape
+) & {
   readonly optional?: true;
   /** A name for what stands in several places, so that a schema says it once. */
   readonly definition?: string;
@@ -54,11 +74,15 @@ export type ShapeOf<T> = T extends number
   ? NumberShape
   : T extends string
     ? TextShape
-    : T extends { readonly kind: string }
-      ? VariantShape
-      : T extends readonly (infer Item)[]
-        ? ListShape<ShapeOf<Item>>
-        : GroupShape<FieldsOf<T>>;
+    : T extends Differential // its kinds have the same fields, so it is no variant
+      ? GroupShape<FieldsOf<T>>
+      : T extends { readonly kind: string }
+        ? VariantShape
+        : T extends readonly (infer Item)[]
+          ? ListShape<ShapeOf<Item>>
+          : string extends keyof T
+            ? RecordShape<ShapeOf<T[keyof T]>>
+            : GroupShape<FieldsOf<T>>;
 
 type FieldsOf<T> = {
   readonly [K in keyof T]-?: object extends Pick<T, K>
@@ -90,6 +114,21 @@ export function count(about: string, min: number, max: number): NumberShape {
 /** A text, free or one of some choices. */
 export function text(about: string, choices?: readonly string[]): TextShape {
   return choices === undefined ? { type: "text", about } : { type: "text", about, choices };
+}
+
+/** A day, as YYYY-MM-DD. */
+export function day(about: string): TextShape {
+  return { type: "text", about, format: "date" };
+}
+
+/** Parts under names of their own. */
+export function record<Item>(
+  about: string,
+  names: string,
+  item: Item,
+  most: number,
+): RecordShape<Item> {
+  return { type: "record", about, names, item, most };
 }
 
 /** A part with fields. */

@@ -7,6 +7,10 @@ export function unknownFieldsOf(shape: Shape, value: unknown, path = ""): string
     const items = Array.isArray(value) ? value : [];
     return items.flatMap((item, i) => unknownFieldsOf(shape.item, item, `${path}.${i}`));
   }
+  if (shape.type === "record")
+    return Object.entries(value).flatMap(([name, part]) =>
+      unknownFieldsOf(shape.item, part, `${path}.${name}`),
+    );
   const fields = fieldsOf(shape, value);
   return Object.entries(value).flatMap(([name, part]) => {
     const here = path === "" ? name : `${path}.${name}`;

@@ -4,6 +4,7 @@ import {
   type GroupShape,
   type ListShape,
   type NumberShape,
+  type RecordShape,
   rangeInFile,
   rangeShown,
   type Shape,
@@ -36,6 +37,8 @@ function requiredSchemaOf(shape: Shape): v.GenericSchema {
       return groupSchema(shape);
     case "list":
       return listSchema(shape);
+    case "record":
+      return recordSchema(shape);
     case "variant":
       return variantSchema(shape);
   }
@@ -58,13 +61,20 @@ function numberFault(shape: NumberShape, input: unknown): string {
   return `is ${inShort(input)}${unit.trimEnd()} but must be ${kind}from ${file}${also}.`;
 }
 
-function textSchema({ choices }: TextShape): v.GenericSchema {
+function textSchema({ choices, format }: TextShape): v.GenericSchema {
+  if (format === "date") return v.pipe(v.string(notADay), v.check(isDay, notADay));
   const wanted = choices === undefined ? "a text" : `one of: ${choices.join(", ")}`;
   const say = ({ input }: { input: unknown }) => `is ${inShort(input)} but must be ${wanted}.`;
   return choices === undefined
     ? v.pipe(v.string(say), v.maxLength(LONGEST, tooLong))
     : v.picklist(choices, say);
 }
+
+const isDay = (text: string) =>
+  /^\d{4}-\d{2}-\d{2}$/.test(text) && new Date(`${text}T00:00Z`).toJSON()?.slice(0, 10) === text; // there is no 30 February
+
+const notADay = ({ input }: { input: unknown }) =>
+  `is ${inShort(input)} but must be a day, as YYYY-MM-DD.`;
 
 const LONGEST = 10_000;
 const tooLong = `is longer than ${LONGEST} characters.`;
@@ -87,6 +97,13 @@ function listSchema({ item, most }: ListShape): v.GenericSchema {
     v.minLength(1, "must have at least one entry."),
     v.maxLength(most, `must have at most ${most} entries.`),
   );
+}
+
+function recordSchema({ item, names, most }: RecordShape): v.GenericSchema {
+  const few = (value: object) => Object.keys(value).length <= most;
+  const noList = v.custom<object>((value) => !Array.isArray(value), notAGroup);
+  const entries = v.record(v.string(), schemaOf(item), notAGroup);
+  return v.pipe(noList, entries, v.check(few, `must have at most ${most} ${names}.`));
 }
 
 function variantSchema({ kinds }: VariantShape): v.GenericSchema {

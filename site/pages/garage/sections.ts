@@ -53,6 +53,11 @@ const bar = (end: "front" | "rear"): Optional => ({
   ],
 });
 
+const differential = (end: "front" | "rear"): Optional => ({
+  part: `${end}.differential`,
+  items: rows(...["kind", "power", "overrun"].map((name) => `${end}.differential.${name}`)),
+});
+
 const axleLevers = [
   "springRate",
   "seatTurns",
@@ -99,6 +104,10 @@ export const sections: readonly Section[] = [
     items: rows(
       "{end}.tyre.name",
       "{end}.tyre.pressure.{side}",
+      "{end}.tyre.bestPressure",
+      "{end}.tyre.grip",
+      "{end}.tyre.loadSensitivity",
+      "{end}.tyre.stiffness",
       "{end}.camber.{side}",
       "{end}.toe.{side}",
     ),
@@ -113,6 +122,9 @@ export const sections: readonly Section[] = [
       "{end}.geometry.rollSteer",
       "{end}.geometry.bumpTravel",
       "{end}.geometry.droopTravel",
+      "{end}.geometry.bumpStop",
+      "{end}.geometry.droopStop",
+      "{end}.geometry.complianceSteer",
     ),
   },
   {
@@ -123,6 +135,8 @@ export const sections: readonly Section[] = [
     id: "drive",
     items: [
       ...rows("driveFrontShare", "brakeFrontShare", "steeringRatio", "torsionStiffness"),
+      differential("front"),
+      differential("rear"),
       { part: "inertia", items: rows("inertia.roll", "inertia.pitch", "inertia.yaw") },
       { part: "air", items: rows("air.frontDownforce", "air.rearDownforce", "air.drag") },
     ],

@@ -118,9 +118,29 @@ export const fields: Readonly<Record<string, FieldWords>> = {
   "{end}.bar.tube.length": { label: "Length between the arms" },
   "{end}.tyre.name": {
     label: "Tyre",
-    help: "The nearer of the two that the workbook knows: an invented club tyre, and a road tyre from the literature. What stays true on any tyre is which way a change goes.",
+    help: "The nearer of the two that the workbook knows: an invented club tyre, and a road tyre from the literature. What springs, bars and heights do mostly goes the same way on any tyre; what pressure does depends on yours.",
   },
   "{end}.tyre.pressure.{side}": { label: "Pressure, warm", help: "Straight after driving." },
+  "{end}.tyre.bestPressure": {
+    label: "Pressure that grips best, warm",
+    empty: "not known",
+    help: "From its maker, or from runs on one day at several pressures. Whether more air helps turns round at this pressure: leave it empty, if you do not know it.",
+  },
+  "{end}.tyre.grip": {
+    label: "Friction against the data of that tyre",
+    empty: "1",
+    help: "Above 1 grips more. Leave it empty, unless the axles wear different tyres or you have measured it.",
+  },
+  "{end}.tyre.loadSensitivity": {
+    label: "Loss of grip with load against the data",
+    empty: "1",
+    help: "Leave it empty, unless your tyre has data of its own.",
+  },
+  "{end}.tyre.stiffness": {
+    label: "Vertical stiffness against the data",
+    empty: "1",
+    help: "Put mass over the wheel on a scale, see how much lower the hub stands; divide what that gives by the data’s.",
+  },
   "{end}.camber.{side}": {
     label: "Camber",
     help: "Against the ground, at rest. Below zero: the top leans in.",
@@ -162,6 +182,20 @@ export const fields: Readonly<Record<string, FieldWords>> = {
     label: "Travel down until the damper is fully out",
     empty: "not known",
   },
+  "{end}.geometry.bumpStop": {
+    label: "How fast the bump stop stiffens at the wheel",
+    empty: "usual",
+    help: "By how much its rate grows for each length that it is pressed, both at the wheel. Leave it, unless its maker has a curve.",
+  },
+  "{end}.geometry.droopStop": {
+    label: "How fast the end of the travel down stiffens",
+    empty: "usual",
+  },
+  "{end}.geometry.complianceSteer": {
+    label: "How far the wheels give way to side force",
+    empty: "usual",
+    help: "Steer of the axle out of the turn for its side force, from bushes, rack mounts and links together. Above zero: out of the turn. Hardly anybody has measured it: leave it.",
+  },
   "{end}.damper.bump": {
     label: "Damper, bump",
     help: "Force over speed on the maker’s or dynamometer’s sheet, in its slow part. Leave it, if there is no sheet: it has no say in a settled corner.",
@@ -171,6 +205,19 @@ export const fields: Readonly<Record<string, FieldWords>> = {
     label: "Its motion ratio",
     empty: "the spring’s",
     help: "Only where the damper is not in line with the spring.",
+  },
+  "{end}.differential.kind": {
+    label: "Kind of differential",
+    help: "Open lets each wheel turn as it likes, with the same torque on both; a locked one turns them as one.",
+  },
+  "{end}.differential.power": {
+    label: "Lock under power, limited-slip only",
+    empty: "none",
+    help: "By what share of the push through it the torques of its wheels may differ. From its maker.",
+  },
+  "{end}.differential.overrun": {
+    label: "Lock on the overrun, limited-slip only",
+    empty: "none",
   },
   driveFrontShare: {
     label: "Share of the drive at the front",
@@ -275,6 +322,8 @@ export const partWords: Readonly<Record<string, string>> = {
   "rear.bar": "A bar at the rear",
   "front.bar.tube": "Its size, for positions that give an arm length",
   "rear.bar.tube": "Its size, for positions that give an arm length",
+  "front.differential": "A front differential whose kind is known; else taken as open",
+  "rear.differential": "A rear differential whose kind is known; else taken as open",
   inertia: "Moments of inertia, measured; else they are estimated",
   air: "Forces of the air",
 };

@@ -32,6 +32,7 @@ function partOf(shape: Shape, path: string): fc.Arbitrary<unknown> {
     case "group":
       return groupOf(shape, path);
     case "variant":
+    case "record":
       return fc.constant(undefined);
   }
 }
@@ -52,7 +53,7 @@ function groupOf({ fields }: GroupShape, path: string): fc.Arbitrary<unknown> {
   return fc.record(Object.fromEntries(arbitraries), { requiredKeys: required as never[] });
 }
 
-/** What random numbers do not give: an order within adjusters, bars and damper, a rate to each position, roll steer to beams alone. */
+/** What random numbers do not give: an order within adjusters, bars and damper, a rate to each position, locks to limited-slip differentials and roll steer to beams alone. */
 function withOrder(content: unknown): unknown {
   return JSON.parse(JSON.stringify(content), (_, value) => {
     if (value && typeof value === "object" && "min" in value && "max" in value)
@@ -63,6 +64,8 @@ function withOrder(content: unknown): unknown {
         positions: value.positions.map((one: { rate?: number }) => ({ rate: one.rate ?? 0 })),
         position: Math.min(value.position, value.positions.length),
       };
+    if (value?.kind === "open" || value?.kind === "locked") return { kind: value.kind };
+    if (value?.kind === "limited-slip") return { power: 0.3, overrun: 0.2, ...value };
     if (value?.geometry && value.spring && value.spring.spacing === undefined) {
       const { rollSteer: _, ...geometry } = value.geometry; // only a beam axle has one
       return { ...value, geometry };

@@ -74,6 +74,57 @@ describe("a draft", () => {
   });
 });
 
+describe("how sure the numbers of a draft's file are", () => {
+  const known = {
+    "driver.mass": { how: "measured", by: "Jo" },
+    "front.bar.positions.1.rate": { how: "maker" },
+    "front.bar.positions.3.rate": { how: "estimated" },
+  };
+  const draft = draftOf("x", { ...demoCar, name: "Linnet", known });
+  const knownOf = (of = draft) => carFromJson(contentOf(of)).car?.known;
+
+  it("stays with the car whatever is typed", () => {
+    const typedIn = withTyped(draft, "front.bar.positions.1.rate", "15", "metric");
+    expect(knownOf(typedIn)).toEqual(known);
+  });
+
+  it("goes with a part that is taken out, and comes back with it", () => {
+    const alone = withPart(draft, "driver", undefined);
+    expect(sentences(alone)).toEqual([]);
+    expect(knownOf(alone)).not.toHaveProperty("driver.mass");
+    expect(knownOf(withPart(alone, "driver", alone.removed.driver))).toEqual(known);
+  });
+
+  it("moves up with the positions of a bar when one is taken out", () => {
+    expect(knownOf(withoutEntry(draft, "front.bar.positions", 1))).toEqual({
+      "driver.mass": known["driver.mass"],
+      "front.bar.positions.2.rate": known["front.bar.positions.3.rate"],
+    });
+  });
+});
+
+describe("a differential on the page", () => {
+  it("is put in as a part, and told what its kind needs", () => {
+    const rear = withPart(mine(), "rear.differential", { kind: "limited-slip" });
+    expect(faultsOf(rear, [], "metric").map(({ path }) => path)).toEqual([
+      "rear.differential.power",
+      "rear.differential.overrun",
+    ]);
+    const both = withTyped(
+      withTyped(rear, "rear.differential.power", "40", "metric"),
+      "rear.differential.overrun",
+      "20",
+      "metric",
+    );
+    expect(sentences(both)).toEqual([]);
+    expect(carFromJson(contentOf(both)).car?.rear.differential).toEqual({
+      kind: "limited-slip",
+      power: 0.4,
+      overrun: 0.2,
+    });
+  });
+});
+
 describe("the faults of a draft", () => {
   it("are none for a copy of the workbook's own car", () => {
     expect(sentences()).toEqual([]);

@@ -21,7 +21,8 @@ function leaves(shape: Shape, path: string): string[] {
     case "list":
       return leaves(shape.item, `${path}.0`);
     case "variant":
-      return []; // joints of linkages are left to their file
+    case "record":
+      return []; // joints of linkages, and how sure numbers are, are left to their file
     default:
       return [path];
   }

@@ -75,6 +75,20 @@ describe("a car file that comes in", () => {
     ]);
   });
 
+  it("of an older version can be mended as one of today", () => {
+    const { rear: _, ...content } = { ...JSON.parse(formatCar(demoCar)), version: 1 };
+    const read = takeIn(JSON.stringify({ ...content, known: "by heart" }), [], "x");
+    if ("car" in read || !read.mend) throw new Error("it should be faulty, and mendable");
+    expect(contentOf(read.mend)).toMatchObject({ knownOfVersion1: "by heart", rear: demoCar.rear });
+  });
+
+  it("with unsound entries on how sure it is, loses those alone when it is mended", () => {
+    const known = { wheelbase: { how: "maker" }, "rear.wing": { how: "maker" }, mass: 3 };
+    const read = takeIn(JSON.stringify({ ...JSON.parse(formatCar(demoCar)), known }), [], "x");
+    if ("car" in read || !read.mend) throw new Error("it should be faulty, and mendable");
+    expect(contentOf(read.mend).known).toEqual({ wheelbase: { how: "maker" } });
+  });
+
   it.each(["", "{", "[]", "null", "3", '{"version":9}', "{}", '"car"'])(
     "that holds no car is refused with a sentence: %s",
     (text) => {

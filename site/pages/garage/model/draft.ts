@@ -1,4 +1,4 @@
-import { demoCar, type UnitSystem } from "@rollbook/lib";
+import { demoCar, type UnitSystem, withSoundKnown } from "@rollbook/lib";
 import { numberFrom, settled } from "./number.js";
 import { type Content, type Path, shapeAt, valueAt, withValue } from "./path.js";
 
@@ -48,18 +48,28 @@ export const confirmed = (draft: Draft, paths: readonly Path[]): Draft => ({
   own: [...new Set([...draft.own, ...paths])],
 });
 
-/** The draft without one entry of a list; what was typed at later ones moves up with them. */
+/** The draft without one entry of a list; what was typed or is known of later ones moves up with them. */
 export function withoutEntry(draft: Draft, list: Path, gone: number): Draft {
   const entries = valueAt(draft.base, list) as readonly unknown[];
-  const moved = Object.entries(draft.typed).flatMap(([path, given]) => {
+  const { base, ...shorter } = withPart(draft, list, entries.toSpliced(gone, 1));
+  const known = base.known && movedUp(base.known as Content, list, gone);
+  return {
+    ...shorter,
+    base: withValue(base, "known", known),
+    typed: movedUp(draft.typed, list, gone),
+  };
+}
+
+/** What stands by place, without one entry of a list: what is about later ones moves up with them. */
+function movedUp<T>(byPlace: Readonly<Record<Path, T>>, list: Path, gone: number) {
+  const moved = Object.entries(byPlace).flatMap(([path, about]) => {
     const [, index, column] = path.startsWith(`${list}.`)
       ? (/^(\d+)\.(\w+)$/.exec(path.slice(list.length + 1)) ?? [])
       : [];
-    if (index === undefined || Number(index) < gone) return [[path, given]];
-    return Number(index) === gone ? [] : [[`${list}.${Number(index) - 1}.${column}`, given]];
+    if (index === undefined || Number(index) < gone) return [[path, about]];
+    return Number(index) === gone ? [] : [[`${list}.${Number(index) - 1}.${column}`, about]];
   });
-  const shorter = withPart(draft, list, entries.toSpliced(gone, 1));
-  return { ...shorter, typed: Object.fromEntries(moved) };
+  return Object.fromEntries(moved) as Record<Path, T>;
 }
 
 /** What a place holds by what was typed there: a value, undefined for left empty, NaN for unreadable. */
@@ -83,11 +93,12 @@ function hasRoom(content: Content, path: Path): boolean {
 
 /** The content of the car file that a draft stands for; an unreadable number is NaN in it. */
 export function contentOf({ base, typed }: Draft): Content {
-  return Object.entries(typed).reduce(
+  const content = Object.entries(typed).reduce(
     (content, [path, given]) =>
       hasRoom(content, path) ? withValue(content, path, valueTyped(path, given)) : content,
     base,
   );
+  return withSoundKnown(content); // an entry goes with the number it is about, and comes back with it
 }
 
 /** A draft from the device's store, or undefined. */

@@ -4,11 +4,11 @@ import type { Content, Path } from "./path.js";
 /** A place of a car file that holds a number or a text, and what stands there. */
 export interface Leaf {
   readonly path: Path;
-  readonly shape: Exclude<Shape, { type: "group" | "list" | "variant" }>;
+  readonly shape: Exclude<Shape, { type: "group" | "list" | "record" | "variant" }>;
   readonly value: unknown;
 }
 
-/** Every place that a content has or must have; the joints of linkages are left to their file. */
+/** Every place that a content has or must have; joints of linkages and how sure numbers are, are left to their file. */
 export function leavesOf(content: Content): Leaf[] {
   return inPart(carShape, content, "");
 }
@@ -17,6 +17,7 @@ function inPart(shape: Shape, value: unknown, path: Path): Leaf[] {
   if (value === undefined && shape.optional) return [];
   switch (shape.type) {
     case "variant":
+    case "record":
       return [];
     case "group":
       return Object.entries(shape.fields).flatMap(([name, field]) =>

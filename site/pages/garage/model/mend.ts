@@ -11,6 +11,7 @@ export function beginning(shape: Shape): unknown {
     case "list":
       return [beginning(shape.item)];
     case "variant":
+    case "record":
       return undefined;
     case "group":
       return Object.fromEntries(
@@ -33,6 +34,7 @@ function whole(shape: Shape, value: unknown, spare: unknown): unknown {
     case "text":
       return typeof value === "string" ? value : instead;
     case "variant":
+    case "record":
       return typeof value === "object" ? (value ?? undefined) : undefined;
     case "list":
       if (!Array.isArray(value) || value.length === 0) return instead;

@@ -1,4 +1,4 @@
-import { type Car, parseCar, type UnitSystem } from "@rollbook/lib";
+import { type Car, migrate, parseCar, type UnitSystem } from "@rollbook/lib";
 import { words } from "../words.js";
 import { type Draft, draftOf } from "./draft.js";
 import { mended } from "./mend.js";
@@ -38,13 +38,14 @@ function named(car: Car, notes: readonly string[], taken: readonly string[]): Ta
   return { car: { ...car, name }, notes: [words.renamed(car.name, name), ...notes] };
 }
 
-/** The content of a file that has something of a car in today's version; else nothing to mend. */
+/** The content of a file that has something of a car, in today's version; else nothing to mend. */
 function contentOfFile(text: string): Content | undefined {
   try {
-    const content = JSON.parse(text) as Content | null;
-    const { version = 1, ...rest } = content ?? {};
-    const ofCar = ["wheelbase", "body", "front", "rear"].some((name) => name in rest);
-    return version === 1 && ofCar ? rest : undefined;
+    const migrated = migrate({ ...(JSON.parse(text) as Content | null) });
+    if ("fault" in migrated) return undefined;
+    const { content } = migrated;
+    const ofCar = ["wheelbase", "body", "front", "rear"].some((name) => name in content);
+    return ofCar ? content : undefined;
   } catch {
     return undefined;
   }
