@@ -21,6 +21,8 @@ class Ground:
         self.car, self.drive = car, drive
         self.level, self.lateral = car.mass * drive.along, 0.0
         self.inverse = (1.0, 0.0, 0.0, -1.0)
+        self.ends = (MOST_PUSH * car.mass, -MOST_PUSH * car.mass)
+        self.end = None  # the end at which the push of the state before was
         self.calls = 0
 
     def point(self, front, rear, level, lateral):
@@ -29,14 +31,40 @@ class Ground:
 
     def state(self, front, rear):
         """The state in which forces along and across are those that the road asks for, or None."""
-        p = self._broyden(front, rear, self.level, self.lateral, self.inverse)
+        p = self.state_or_most(front, rear)
+        return None if p is None or p.level in self.ends else p
+
+    def state_or_most(self, front, rear):
+        """As state; with all the push there is where that is less than the road asks for."""
+        p = self._with_most(front, rear, self.end) if self.end else None
+        if p is None:
+            p = self._broyden(front, rear, self.level, self.lateral, self.inverse)
         if p is None:
             p = self._broyden(front, rear, self.level, self.lateral, (1.0, 0.0, 0.0, -0.8))
+        for end in self.ends:
+            p = p or self._with_most(front, rear, end)
+        p = p or self._nested(front, rear)
         if p is None:
-            p = self._nested(front, rear)
-        if p is not None:
-            self.level, self.lateral = p.level, p.lateral
+            return None
+        self.end = p.level if p.level in self.ends else None
+        self.lateral = p.lateral
+        if not self.end:
+            self.level = p.level
         return p
+
+    def _with_most(self, front, rear, end):
+        """The state with all the push there is one way, if that is still not enough."""
+        x, slope = self.lateral, -0.9
+        p = self.point(front, rear, end, x)
+        for _ in range(20):
+            if abs(p.across) < CLOSE:
+                return p if p.ahead * end < 0 else None
+            step = max(-3.0, min(3.0, -p.across / slope))
+            before, x = p, x + step
+            p = self.point(front, rear, end, x)
+            if p.across != before.across:
+                slope = (p.across - before.across) / step
+        return None
 
     def _broyden(self, front, rear, level, lateral, inverse):
         mass = self.car.mass
