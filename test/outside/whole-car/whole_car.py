@@ -1,0 +1,69 @@
+"""Margin and hardest turn of cars, worked out apart from the library.
+
+Reads a JSON list of cases {car, driving, want} and writes a list of results; docs/model.md has the
+definition. Written from it and from Pacejka 2012 alone, with other methods than the library's.
+"""
+
+import json
+import sys
+from math import degrees
+from multiprocessing import Pool
+
+from car import Car
+from hardest_turn import hardest_turn
+from margin import margin_of, most_side_force
+from state import Drive
+
+
+def described(car, p):
+    return {
+        "lateralAcceleration": p.lateral,
+        "steer": p.steer,
+        "sideSlip": p.beta,
+        "push": p.level,
+        "yawMoment": p.yaw,
+        "slipAngle": {"front": p.front, "rear": p.rear},
+        "load": {
+            "front": {"left": p.stances[0].left, "right": p.stances[0].right},
+            "rear": {"left": p.stances[1].left, "right": p.stances[1].right},
+        },
+        "lifted": {"front": p.stances[0].lifted, "rear": p.stances[1].lifted},
+        "tips": p.tips,
+    }
+
+
+def margin_result(car, drive):
+    p = most_side_force(car, drive)
+    if p is None:
+        return None
+    return {"margin": margin_of(car, p), **described(car, p)}
+
+
+def hardest_result(car, drive):
+    p, why = hardest_turn(car, drive)
+    if p is None:
+        return None
+    return {**described(car, p), "end": why, "tips": why == "tips"}
+
+
+WORK = {"margin": margin_result, "hardest": hardest_result}
+
+
+def result_of(case):
+    car = Car(case["car"])
+    drive = Drive(car, case["driving"])
+    return {name: WORK[name](car, drive) for name in case["want"]}
+
+
+def main():
+    cases = json.load(sys.stdin)
+    if len(cases) < 4:
+        results = [result_of(x) for x in cases]
+    else:
+        with Pool(2) as pool:
+            results = pool.map(result_of, cases, chunksize=1)
+    json.dump(results, sys.stdout)
+
+
+if __name__ == "__main__":
+    main()
