@@ -1,5 +1,5 @@
 /** How the drive of an axle is shared between its two wheels. */
-export type Differential =
+export type AxleDifferential =
   | { readonly kind: "open" }
   | {
       readonly kind: "limited-slip";
@@ -11,16 +11,16 @@ export type Differential =
   | { readonly kind: "locked" };
 
 /** What is assumed of an axle whose differential is not known. */
-export const OPEN: Differential = { kind: "open" };
+export const OPEN: AxleDifferential = { kind: "open" };
 
 /** Share of a driving push by which the two wheels may differ: 0 open, 1 locked. */
-export function lockUnderPower(differential: Differential = OPEN): number {
+export function lockUnderPower(differential: AxleDifferential = OPEN): number {
   if (differential.kind === "open") return 0;
   return differential.kind === "locked" ? 1 : differential.power;
 }
 
 /** The same of the push that an engine holds back with. */
-export function lockOnOverrun(differential: Differential = OPEN): number {
+export function lockOnOverrun(differential: AxleDifferential = OPEN): number {
   if (differential.kind === "open") return 0;
   return differential.kind === "locked" ? 1 : differential.overrun;
 }

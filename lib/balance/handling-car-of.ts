@@ -1,13 +1,18 @@
 import { isBeamAxle, meanOf, rollSpringsOf, tyreStiffnessOf, wheelRateOf } from "../car/axle.js";
 import { carInRoll } from "../car/axle-loads.js";
 import type { Axle, Car } from "../car/car.js";
+import { complianceSteerOf } from "../car/compliance-steer.js";
+import { differentialOf } from "../car/differential.js";
 import { frontShareOf, totalMassOf } from "../car/masses.js";
-import { tyreNamed } from "../car/tyres.js";
+import { stopsOf } from "../car/stops.js";
+import { tyreCoefficientsOf } from "../car/tyres.js";
 import type { AxleInRoll } from "../load/car-in-roll.js";
+import type { Sides } from "../load/wheels.js";
 import { rollStiffnessOfPair, suspensionRollStiffness } from "../spring/roll-stiffness.js";
 import { type Rest, restOf } from "../statics/rest.js";
 import { axleRollDamping } from "./axle-roll-damping.js";
 import type { HandlingAxle, HandlingCar } from "./handling-car.js";
+import type { WheelStops } from "./stops.js";
 
 /**
  * How a car stands and what holds it, ready to be driven.
@@ -51,7 +56,7 @@ function handlingAxle(
   return {
     ...inRoll,
     rollCentreHeight: inRoll.rollCentreHeight + moved,
-    tyre: tyreNamed(axle.tyre.name).coefficients,
+    tyre: tyreCoefficientsOf(axle),
     pressure: axle.tyre.pressure,
     leftExcessLoad: (load.left - load.right) / 2,
     camber: rest.camber[end],
@@ -65,10 +70,23 @@ function handlingAxle(
     ownForceShare: isBeamAxle(axle)
       ? 1
       : Math.max(0, (-(geometry.camberGain ?? 0) * axle.track) / 2),
-    complianceSteer: 0,
+    complianceSteer: complianceSteerOf(axle, end),
+    differential: differentialOf(axle),
+    stops: stopsLeft(axle, rest.travel[end]),
     wheelRate: wheelRateOf(axle),
     rollDamping: axleRollDamping(axle),
     downforceFactor,
+  };
+}
+
+/** Free travel of each wheel from where it rests, and the stops behind it. */
+function stopsLeft(axle: Axle, travel: Sides<number>): WheelStops {
+  const { bumpTravel, droopTravel, bumpStop, droopStop } = stopsOf(axle);
+  return {
+    bumpLeft: { left: bumpTravel - travel.left, right: bumpTravel - travel.right },
+    droopLeft: { left: droopTravel + travel.left, right: droopTravel + travel.right },
+    bumpStop,
+    droopStop,
   };
 }
 

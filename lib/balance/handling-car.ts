@@ -3,8 +3,8 @@ import type { AxleInRoll, CarInRoll } from "../load/car-in-roll.js";
 import { requireCarInRoll } from "../load/car-in-roll.js";
 import { type Axles, eachAxle, type Sides } from "../load/wheels.js";
 import type { MagicFormula61Coefficients } from "../tyre/magic-formula-61-coefficients.js";
-import type { Differential } from "./differential.js";
-import { requireStops, type Stops } from "./stops.js";
+import type { AxleDifferential } from "./differential.js";
+import { requireStops, type WheelStops } from "./stops.js";
 
 /** One axle with its tyres and how they stand. */
 export interface HandlingAxle extends AxleInRoll {
@@ -28,9 +28,9 @@ export interface HandlingAxle extends AxleInRoll {
   /** rad that both wheels give way out of the turn for each N of the axle's side force */
   readonly complianceSteer: number;
   /** how drive is shared between its wheels; open when left out */
-  readonly differential?: Differential;
+  readonly differential?: AxleDifferential;
   /** what its wheels run into at the ends of their travel; nothing when left out */
-  readonly stops?: Stops;
+  readonly stops?: WheelStops;
   /** N/m at each wheel, without tyre */
   readonly wheelRate: number;
   /** N·m·s/rad of both dampers in roll */

@@ -2,7 +2,7 @@ import { requireInRange } from "../check.js";
 import type { Sides } from "../load/wheels.js";
 
 /** What the wheels of an axle run into at both ends of their travel. */
-export interface Stops {
+export interface WheelStops {
   /** m that each wheel can still rise before its bump stop; Infinity where there is none */
   readonly bumpLeft: Sides<number>;
   /** m that each wheel can still fall before it is held; Infinity where nothing holds it */
@@ -14,7 +14,7 @@ export interface Stops {
 }
 
 /** Refuses stops that make no sense, in one sentence. */
-export function requireStops(end: "front" | "rear", stops: Stops): void {
+export function requireStops(end: "front" | "rear", stops: WheelStops): void {
   for (const side of ["left", "right"] as const) {
     requireInRange(`${end} ${side} travel in bump`, stops.bumpLeft[side], -1, Infinity, "m");
     requireInRange(`${end} ${side} travel in droop`, stops.droopLeft[side], -1, Infinity, "m");
@@ -36,7 +36,7 @@ export function stopForce(
   travel: number,
   bumpLeft: number,
   droopLeft: number,
-  { bumpStop, droopStop }: Stops,
+  { bumpStop, droopStop }: WheelStops,
 ): number {
   if (travel > bumpLeft) return 0.5 * bumpStop * (travel - bumpLeft) ** 2;
   if (-travel > droopLeft) return -0.5 * droopStop * (-travel - droopLeft) ** 2;
@@ -48,7 +48,7 @@ export function stopRate(
   travel: number,
   bumpLeft: number,
   droopLeft: number,
-  { bumpStop, droopStop }: Stops,
+  { bumpStop, droopStop }: WheelStops,
 ): number {
   if (travel > bumpLeft) return bumpStop * (travel - bumpLeft);
   if (-travel > droopLeft) return droopStop * (-travel - droopLeft);
