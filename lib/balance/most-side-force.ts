@@ -38,6 +38,7 @@ const MOST_STEPS = 60;
 const ENOUGH = 1e-7; // counted lateral acceleration that another step would still gain
 const SOLVED = 1e-8; // m/s²
 const BESIDE = 0.02; // counted slip angle, for the first bend
+const OTHER_CHARTS = charts.length - 1;
 const WORSE = 0.15; // of the best chart: another one is taken
 
 /**
@@ -58,25 +59,29 @@ export function mostSideForce(
   let place = placeAt(car, start, chart);
   if (place === undefined) return undefined;
   let bend = known?.bend;
-  let fresh = known === undefined;
+  let fresh = false; // the bend was measured here
+  let untried = OTHER_CHARTS; // other charts, once this one leads no further
   for (let i = 0; i < MOST_STEPS; i++) {
-    const better = chartFor(place, chart);
-    if (better !== chart) {
+    const better = bestChart(place);
+    if (fixed(place, chart) < WORSE * fixed(place, better)) {
       place = placeAt(car, place.at, better) ?? place;
       [chart, bend] = [better, undefined];
     }
     if (bend === undefined) [bend, fresh] = [bendAt(car, place), true];
     const step = uphill(place, bend);
-    const gain = step[0] * place.gain[0] + step[1] * place.gain[1];
-    if (!(gain > ENOUGH)) break;
-    const next = walk(car, place, step);
-    if (next === undefined) {
-      if (fresh) break;
-      bend = undefined;
-      continue;
+    const gains = Math.abs(step[0] * place.gain[0]) + Math.abs(step[1] * place.gain[1]) > ENOUGH;
+    const next = gains ? walk(car, place, step) : undefined;
+    if (next !== undefined) {
+      const known = learned(bend, place, next);
+      [bend, fresh, untried] = [isHill(known) ? known : undefined, false, OTHER_CHARTS];
+      place = next;
+    } else if (gains && !fresh) bend = undefined;
+    else {
+      const other = gains && untried > 0 ? placeAt(car, place.at, nextChart(chart)) : undefined;
+      if (other === undefined) break;
+      [chart, place, bend] = [nextChart(chart), other, undefined];
+      untried--;
     }
-    [bend, fresh] = [learned(bend, place, next), false];
-    place = next;
   }
   const left: LeftNumbers = [0, 0, 0];
   car.at(place.at, left);
@@ -134,21 +139,27 @@ function placeAt(car: NumberedCar, start: HeldNumbers, chart: Chart): Place | un
   return { at, chart, slopes, gain: [byFirst[1], bySecond[1]], more: [byFirst[0], bySecond[0]] };
 }
 
-/** The chart whose number that follows is best fixed: kept while it is not much worse. */
-function chartFor({ slopes }: Pick<Place, "slopes">, now: Chart): Chart {
-  const fixed = ([, , follows]: Chart) =>
-    Math.abs(slopes[follows][0] * slopes[3][1] - slopes[follows][1] * slopes[3][0]);
-  const best = charts.reduce((a, b) => (fixed(b) > fixed(a) ? b : a));
-  return fixed(now) < WORSE * fixed(best) ? best : now;
+/** How firmly a chart fixes what follows, by the slopes of a place. */
+function fixed({ slopes }: Pick<Place, "slopes">, [, , follows]: Chart): number {
+  return Math.abs(slopes[follows][0] * slopes[3][1] - slopes[follows][1] * slopes[3][0]);
 }
 
-/** The chart to begin with. */
+function bestChart(place: Pick<Place, "slopes">): Chart {
+  return charts.reduce((a, b) => (fixed(place, b) > fixed(place, a) ? b : a));
+}
+
+function nextChart(chart: Chart): Chart {
+  return charts[(charts.indexOf(chart) + 1) % charts.length] ?? charts[0];
+}
+
+/** The chart to begin with: by the push, unless another one is much firmer. */
 function chartAt(car: NumberedCar, at: HeldNumbers): Chart {
   const left: LeftNumbers = [0, 0, 0];
   const slopes = noSlopes();
   car.at(at, left);
   for (let k = 0; k < 4; k++) car.slope(at, left, k, slopes[k] as LeftNumbers);
-  return chartFor({ slopes }, charts[0]);
+  const best = bestChart({ slopes });
+  return fixed({ slopes }, charts[0]) < WORSE * fixed({ slopes }, best) ? best : charts[0];
 }
 
 /** x and y with which two columns make a right side, along and across. */
@@ -161,26 +172,30 @@ function solve(x: LeftNumbers, y: LeftNumbers, along: number, across: number) {
   ] as const;
 }
 
+/** Whether a bend is that of the top of a hill. */
+const isHill = ([a, b, c]: Bend): boolean => a < 0 && a * c > b * b;
+
 /** The step that goes uphill to where the gain should end, no longer than is safe. */
 function uphill({ at, gain, chart }: Place, [a, b, c]: Bend): [number, number] {
-  let [front, rear] = [gain[0] * LONGEST_STEP, gain[1] * LONGEST_STEP];
+  const alone = (slope: number, curve: number) =>
+    curve < 0 ? -slope / curve : Math.sign(slope) * LONGEST_STEP;
+  let [first, second] = [alone(gain[0], a), alone(gain[1], c)];
   const determinant = a * c - b * b;
-  if (a < 0 && determinant > 0) {
-    front = (b * gain[1] - c * gain[0]) / determinant;
-    rear = (b * gain[0] - a * gain[1]) / determinant;
-  } else {
-    if (a < 0) front = -gain[0] / a;
-    if (c < 0) rear = -gain[1] / c;
+  if (isHill([a, b, c])) {
+    first = (b * gain[1] - c * gain[0]) / determinant;
+    second = (b * gain[0] - a * gain[1]) / determinant;
   }
-  const longest = Math.max(Math.abs(front), Math.abs(rear));
-  const share = longest > LONGEST_STEP ? LONGEST_STEP / longest : 1;
-  return [within(at, chart[0], share * front), within(at, chart[1], share * rear)];
+  const [heldFirst, heldSecond] = [within(at, chart[0], first), within(at, chart[1], second)];
+  if (heldSecond !== second && a < 0) first = -(gain[0] + b * heldSecond) / a;
+  if (heldFirst !== first && c < 0) second = -(gain[1] + b * heldFirst) / c;
+  return [within(at, chart[0], first), within(at, chart[1], second)];
 }
 
-/** A step held inside the widest slip angle, or the most that is asked of a push. */
+/** A step no longer than is safe, inside the widest slip angle and the most that is asked of a push. */
 function within(at: HeldNumbers, column: 0 | 1 | 2, step: number): number {
   const most = column === 2 ? MOST_PUSH : WIDEST;
-  return Math.min(most, Math.max(-most, at[column] + step)) - at[column];
+  const safe = Math.min(LONGEST_STEP, Math.max(-LONGEST_STEP, step));
+  return Math.min(most, Math.max(-most, at[column] + safe)) - at[column];
 }
 
 /** The place a step away, or a third of the step and so on, where more is gained. */
