@@ -6,6 +6,8 @@ export interface PathPoint {
   readonly at: HeldNumbers;
   /** of length one; its last number is how lateral acceleration grows along the path */
   readonly tangent: HeldNumbers;
+  /** how what is left over goes with each of the four numbers */
+  readonly slopes: Slopes;
   /** both inner tyres are off the ground */
   readonly tips: boolean;
 }
@@ -14,8 +16,15 @@ export interface PathPoint {
 export const turnOf = ({ at }: PathPoint): number => at[3] * SCALES[3];
 
 const SOLVED = 1e-9; // m/s² left over
+const NEARLY = 1e-5; // m/s², enough to follow the path
 const MOST_CORRECTIONS = 12;
 const LONGEST_CORRECTION = 1;
+
+/** How well a place is to be found, and slopes from nearby where they are at hand. */
+interface Finding {
+  readonly nearly?: boolean;
+  readonly slopes?: Slopes | undefined;
+}
 
 /**
  * The place on the balanced path that is nearest to a guess, seen square to a direction.
@@ -29,25 +38,33 @@ export function ontoPath(
   car: NumberedCar,
   guess: HeldNumbers,
   direction: HeldNumbers,
+  { nearly = false, slopes: old }: Finding = {},
 ): PathPoint | undefined {
+  const solved = nearly ? NEARLY : SOLVED;
   const at: HeldNumbers = [...guess];
   const left: LeftNumbers = [0, 0, 0];
   car.at(at, left);
   let size = sizeOf(left);
-  let slopes = slopesAt(car, at, left);
-  for (let i = 0; i < MOST_CORRECTIONS && size > SOLVED; i++) {
+  let slopes = old ?? slopesAt(car, at, left);
+  let own = old === undefined; // the slopes are of near this guess
+  for (let i = 0; i < MOST_CORRECTIONS && size > solved; i++) {
     const step = squareStep(slopes, left, direction);
-    if (step === undefined || !(lengthOf(step) < LONGEST_CORRECTION)) return undefined;
+    if (step === undefined || !(lengthOf(step) < LONGEST_CORRECTION)) {
+      if (own) return undefined;
+      [slopes, own] = [slopesAt(car, at, left), true];
+      continue;
+    }
     for (let k = 0; k < 4; k++) at[k] = (at[k] as number) + (step[k] as number);
     car.at(at, left);
     const after = sizeOf(left);
-    if (after > 0.1 * size && after > SOLVED) slopes = slopesAt(car, at, left); // old slopes help little
+    if (after > 0.2 * size && after > solved) [slopes, own] = [slopesAt(car, at, left), true]; // old ones help little
     size = after;
   }
-  if (!(size <= SOLVED * 1e3)) return undefined;
-  const tangent = tangentOf(slopesAt(car, at, left), direction);
-  car.at(at, left);
-  return tangent && { at, tangent, tips: car.whole.stance.tips };
+  if (!(size <= solved * 1e3)) return undefined;
+  const { tips } = car.whole.stance;
+  slopes = slopesAt(car, at, left);
+  const tangent = tangentOf(slopes, direction);
+  return tangent && { at, tangent, slopes, tips };
 }
 
 type Slopes = readonly [LeftNumbers, LeftNumbers, LeftNumbers, LeftNumbers];
@@ -102,8 +119,13 @@ const sizeOf = (left: LeftNumbers): number =>
 const lengthOf = (numbers: readonly number[]): number => Math.hypot(...numbers);
 
 /** The path a step further on. */
-export function further(car: NumberedCar, from: PathPoint, step: number): PathPoint | undefined {
-  const { at, tangent } = from;
+export function further(
+  car: NumberedCar,
+  from: PathPoint,
+  step: number,
+  nearly = false,
+): PathPoint | undefined {
+  const { at, tangent, slopes } = from;
   const guess = at.map((value, k) => value + step * (tangent[k] as number)) as HeldNumbers;
-  return ontoPath(car, guess, tangent);
+  return ontoPath(car, guess, tangent, { nearly, slopes });
 }

@@ -17,8 +17,8 @@ export interface HardestTurn {
 
 const WIDEST = (20 * Math.PI) / 180; // rad of slip angle of an axle
 const GENTLE = 0.5; // m/s²
-const FIRST_STEP = 0.15;
-const LONGEST_STEP = 0.35;
+const FIRST_STEP = 0.3;
+const LONGEST_STEP = 0.5;
 const SHORTEST_STEP = 1e-4;
 const MOST_STEPS = 200;
 const SHARP = 0.92; // cosine of the most that the path may bend in a step
@@ -37,7 +37,7 @@ export function hardestTurnOfCar(car: NumberedCar, push: number): HardestTurn | 
   let tops = 0;
   let step = FIRST_STEP;
   for (let i = 0; i < MOST_STEPS; i++) {
-    const next = further(car, point, step);
+    const next = further(car, point, step, true);
     if (next === undefined || (step > 0.02 && bendsSharply(point, next))) {
       step /= 2;
       if (step < SHORTEST_STEP) break;

@@ -35,7 +35,7 @@ const charts: readonly [Chart, Chart, Chart] = [
 const WIDEST = (20 * Math.PI) / 180 / SCALES[0];
 const LONGEST_STEP = 0.5; // of the counted slip angles: 0.05 rad
 const MOST_STEPS = 60;
-const ENOUGH = 1e-7; // counted lateral acceleration that another step would still gain
+const ENOUGH = 1e-6; // counted lateral acceleration that another step would still gain
 const SOLVED = 1e-8; // m/s²
 const BESIDE = 0.02; // counted slip angle, for the first bend
 const OTHER_CHARTS = charts.length - 1;
@@ -56,9 +56,10 @@ export function mostSideForce(
   known?: Pick<MostSideForce, "bend" | "chart">,
 ): MostSideForce | undefined {
   let chart = known?.chart ?? chartAt(car, start);
-  let place = placeAt(car, start, chart);
-  if (place === undefined) return undefined;
-  let bend = known?.bend;
+  const first = placeAt(car, start, chart);
+  if (first === undefined) return undefined;
+  let place = first;
+  let bend: Bend | undefined = known?.bend;
   let fresh = false; // the bend was measured here
   let untried = OTHER_CHARTS; // other charts, once this one leads no further
   for (let i = 0; i < MOST_STEPS; i++) {
@@ -177,8 +178,10 @@ const isHill = ([a, b, c]: Bend): boolean => a < 0 && a * c > b * b;
 
 /** The step that goes uphill to where the gain should end, no longer than is safe. */
 function uphill({ at, gain, chart }: Place, [a, b, c]: Bend): [number, number] {
-  const alone = (slope: number, curve: number) =>
-    curve < 0 ? -slope / curve : Math.sign(slope) * LONGEST_STEP;
+  const alone = (slope: number, curve: number) => {
+    if (Math.abs(slope) * LONGEST_STEP < ENOUGH) return 0;
+    return curve < 0 ? -slope / curve : Math.sign(slope) * LONGEST_STEP;
+  };
   let [first, second] = [alone(gain[0], a), alone(gain[1], c)];
   const determinant = a * c - b * b;
   if (isHill([a, b, c])) {
