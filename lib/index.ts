@@ -143,6 +143,7 @@ export * from "./tyre/pair-share.js";
 export * from "./tyre/pressure.js";
 export * from "./tyre/reference-tyre.js";
 export * from "./tyre/squash.js";
+export * from "./tyre/tuned-tyre.js";
 export * from "./tyre/tyre.js";
 export * from "./tyre/valid-range.js";
 export * from "./tyre/vertical-force.js";

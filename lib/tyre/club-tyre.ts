@@ -6,7 +6,7 @@ import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients
  *
  * Made to be clear, with the trends of published tyres: friction falls with load, is best at 200 kPa
  * hot, and with about four degrees of lean into the turn; cornering stiffness falls with pressure,
- * vertical stiffness rises with pressure and with load.
+ * vertical stiffness rises with pressure and with load; lean costs braking and traction.
  */
 export const clubTyreCoefficients: MagicFormula61Coefficients = {
   name: "club tyre (invented)",
@@ -72,7 +72,7 @@ export const clubTyreCoefficients: MagicFormula61Coefficients = {
   PCX1: 1.6,
   PDX1: 1.22,
   PDX2: -0.12,
-  PDX3: 0,
+  PDX3: 8, // 3 % of the push at 3.5° of lean
   PEX1: 0.1,
   PEX2: 0.2,
   PEX3: 0,

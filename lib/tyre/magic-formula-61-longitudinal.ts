@@ -21,6 +21,11 @@ export function longitudinalFriction(
   return atLoad * atPressure * (1 - t.PDX3 * Math.sin(inclination) ** 2);
 }
 
+/** Whether lean costs braking and traction; where not, the tyre's data say nothing of it. */
+export function leanCostsPush(t: MagicFormula61Coefficients): boolean {
+  return t.PDX3 !== 0;
+}
+
 /** Rise of longitudinal force with slip, N – Pacejka 2012, eq. 4.E15. */
 export function longitudinalSlipStiffness(
   t: MagicFormula61Coefficients,

@@ -2,6 +2,7 @@ import { type ContactPatch, contactPatch61 } from "./contact-patch.js";
 import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients.js";
 import { withoutPull } from "./magic-formula-61-coefficients.js";
 import { combinedForce61, type PlaneForce } from "./magic-formula-61-combined.js";
+import { aligningMoment61 } from "./magic-formula-61-moment.js";
 import {
   corneringStiffness61,
   peakSideForce61,
@@ -22,6 +23,8 @@ export interface FullTyre extends Tyre {
   sideFriction(state: TyreState): number;
   /** Both forces at once; slip is wheel speed above road speed over road speed, −1 to 1. */
   combinedForce(state: TyreSlipState & { readonly slip: number }): PlaneForce;
+  /** Moment about the vertical at the same slips, N·m, above zero turning the nose to the left. */
+  aligningMoment(state: TyreSlipState & { readonly slip: number }): number;
   /** Length, width and gross area of the contact patch. */
   contactPatch(state: TyreState): ContactPatch;
 }
@@ -72,6 +75,15 @@ export function magicFormula61Tyre(t: MagicFormula61Coefficients): FullTyre {
     combinedForce: (state) =>
       whenLoaded(t, state, unloaded, (...at) =>
         combinedForce61(
+          t,
+          clampTo(slipRange, state.slip),
+          clampTo(slipAngleRange, state.slipAngle),
+          ...at,
+        ),
+      ),
+    aligningMoment: (state) =>
+      whenLoaded(t, state, 0, (...at) =>
+        aligningMoment61(
           t,
           clampTo(slipRange, state.slip),
           clampTo(slipAngleRange, state.slipAngle),

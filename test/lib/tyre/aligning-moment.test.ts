@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { clubTyreCoefficients } from "../../../lib/tyre/club-tyre.js";
+import { clubTyre, clubTyreCoefficients } from "../../../lib/tyre/club-tyre.js";
 import {
   type MagicFormula61Coefficients,
   withoutPull,
@@ -199,4 +199,9 @@ test("the invented tyre's greatest moment is of a believable size", () => {
   );
   expect(Math.max(...moments)).toBeGreaterThan(25);
   expect(Math.max(...moments)).toBeLessThan(80);
+});
+
+test("a tyre in the air has no moment", () => {
+  for (const load of [0, -100])
+    expect(clubTyre.aligningMoment({ load, slip: 0.1, slipAngle: 0.1 })).toBe(0);
 });
