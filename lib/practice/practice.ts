@@ -6,6 +6,7 @@ import { applyChange } from "../change/apply.js";
 import type { Change } from "../change/change.js";
 import { baselineOf, effectOf } from "../change/effect.js";
 import { requireInRange } from "../check.js";
+import { pick, randomFrom } from "../random.js";
 import { cellsOf } from "../workshop/cells.js";
 import { LEAST_FELT_SHIFT, MARGIN_PER_POINT, pointsFelt } from "../workshop/feel.js";
 import { candidatesFor } from "../workshop/propose.js";
@@ -13,7 +14,6 @@ import type { DriverInput, Report } from "../workshop/report.js";
 import type { PhaseShifts } from "../workshop/sheet.js";
 import type { VenueCorner } from "../workshop/venue.js";
 import { type DrivenCorner, driveCorner } from "./drive-corner.js";
-import { pick, randomFrom } from "./random.js";
 
 /** A puzzle: somebody changed one thing on a car. Seed, corner and car make the same one again. */
 export interface Practice {

@@ -17,7 +17,7 @@ export function inconsistenciesOf(car: Car): string[] {
   return [
     ...adjusterFaults(car.adjusters, "adjusters"),
     ...knownFaultsOf({ ...car }),
-    ...balanceFaults(car),
+    ...standingFaultsOf(car),
   ];
 }
 
@@ -90,7 +90,8 @@ function adjusterFaults(adjusters: Car["adjusters"] | Axle["adjusters"], path: s
     .map(([lever]) => `${path}.${lever}.min must not be greater than its max.`);
 }
 
-function balanceFaults(car: Car): string[] {
+/** What keeps a car from standing on its wheels and springs, one sentence each. */
+export function standingFaultsOf(car: Car): string[] {
   const share = frontShareOf(totalMassOf(car), car.wheelbase);
   if (!(share > 0 && share < 1))
     return ["The centre of gravity must lie between the axles: see the masses and where they are."];

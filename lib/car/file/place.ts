@@ -9,6 +9,14 @@ export type Content = Readonly<Record<string, unknown>>;
 
 const isPart = (value: unknown): value is Content => typeof value === "object" && value !== null;
 
+/** The place in general: "front.track" and "rear.track" are both "{end}.track". */
+export function generalPlace(path: Path): string {
+  return path
+    .replace(/\b(front|rear)\b/g, "{end}")
+    .replace(/\b(left|right)\b/g, "{side}")
+    .replace(/\.\d+/g, ".{n}");
+}
+
 /** The shape that the car file gives a place, whatever is in it; undefined where it knows none. */
 export function shapeAt(path: Path): Shape | undefined {
   return path
@@ -55,27 +63,32 @@ export function numberAt(
 
 /** The content with another value at a place, parts on the way made where they are missing; undefined takes it out. */
 export function withValueAtPlace(content: Content, path: Path, value: unknown): Content {
-  const [name = "", ...rest] = path.split(".");
+  return withValue(content, path.split("."), value);
+}
+
+function withValue(content: Content, [name = "", ...rest]: string[], value: unknown): Content {
   if (Array.isArray(content)) return withItem(content, Number(name), rest, value);
-  const { [name]: present, ...others } = content;
-  if (rest.length === 0) return value === undefined ? others : { ...content, [name]: value };
+  if (rest.length === 0)
+    return value === undefined ? without(content, name) : { ...content, [name]: value };
+  const present = valueAtPlace(content, name);
   if (!isPart(present) && value === undefined) return content;
-  const part = withValueAtPlace(isPart(present) ? present : {}, rest.join("."), value);
-  return { ...content, [name]: part };
+  return { ...content, [name]: withValue(isPart(present) ? present : {}, rest, value) };
+}
+
+function without({ ...content }: Record<string, unknown>, name: string): Content {
+  delete content[name];
+  return content;
 }
 
 /** The list with another entry, or without one; as it is where it has no such entry. */
 function withItem(
   list: readonly unknown[],
   index: number,
-  rest: readonly string[],
+  rest: string[],
   value: unknown,
 ): Content {
-  const item = list[index];
-  const next =
-    rest.length === 0 ? value : withValueAtPlace(isPart(item) ? item : {}, rest.join("."), value);
-  const items = list.flatMap((entry, i) =>
-    i !== index ? [entry] : next === undefined ? [] : [next],
-  );
-  return items as unknown as Content;
+  const changed = (item: unknown) =>
+    rest.length === 0 ? value : withValue(isPart(item) ? item : {}, rest, value);
+  const items = list.map((item, i) => (i === index ? changed(item) : item));
+  return items.filter((item, i) => i !== index || item !== undefined) as unknown as Content;
 }

@@ -19,3 +19,17 @@ export function randomFrom(seed: number): () => number {
 export function pick<T>(items: readonly T[], random: () => number): T | undefined {
   return items[Math.floor(random() * items.length)];
 }
+
+/** A seed that a text stands for: the same text gives the same on every device. */
+export function seedFrom(text: string): number {
+  let hash = 0x811c9dc5; // FNV-1a, 32 bits – RFC 9923, from memory
+  for (let i = 0; i < text.length; i++)
+    hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193) >>> 0;
+  return hash;
+}
+
+/** A number of the standard normal distribution from two that are from 0 up to 1 – Box and Muller 1958. */
+export function normalFrom(random: () => number): number {
+  const radius = Math.sqrt(-2 * Math.log(1 - random()));
+  return radius * Math.cos(2 * Math.PI * random());
+}
