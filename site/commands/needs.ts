@@ -22,6 +22,9 @@ export const chromiumPath = (): string | undefined =>
 const hasJupyterClient = (): boolean =>
   spawnSync(debianPython, ["-c", "import nbclient, jupyter_core"]).status === 0;
 
+const hasScipy = (): boolean =>
+  spawnSync(debianPython, ["-c", "import scipy.optimize"]).status === 0;
+
 /** Path of nginx, for the one test that runs it; it is skipped where there is none. */
 export const nginxPath = (): string | undefined =>
   ["/usr/sbin/nginx", "/usr/bin/nginx"].find((path) => existsSync(path));
@@ -29,7 +32,8 @@ export const nginxPath = (): string | undefined =>
 function missingPackages(): string[] {
   const browser = chromiumPath() ? [] : ["chromium", "fonts-liberation"];
   const client = hasJupyterClient() ? [] : ["jupyter-core", "python3-nbclient"];
-  return [...browser, ...client];
+  const solver = hasScipy() ? [] : ["python3-scipy"];
+  return [...browser, ...client, ...solver];
 }
 
 function install(packages: readonly string[]): boolean {

@@ -30,14 +30,15 @@ def most_side_force(car, drive):
             return -100.0
         return p.lateral - (DEAR * abs(p.ahead) if p.level in ground.ends else 0.0)
 
-    tops = [climb(worth, at, radians(1.2), 2e-4) for at in starts(worth)]
-    found = [top for top in (sharpened(ground, car, drive, at, most) for at, most in tops) if top]
-    best = max(tops, key=lambda top: top[1])
-    found.sort(key=lambda p: p.lateral)
-    if found and found[-1].lateral > best[1] - 1e-5:
-        return found[-1]
-    (front, rear), _ = climb(worth, best[0], radians(0.2), 2e-6)
-    return ground.state(front, rear)
+    tops = [climb(worth, at, radians(1.2), 3e-3) for at in starts(worth)]
+    found = [sharpened(ground, car, drive, at) for at, _ in tops]
+    found = sorted((p for p in found if p), key=lambda p: p.lateral)
+    at, most = max(tops, key=lambda top: top[1])
+    if not found or found[-1].lateral < most - 1e-5:  # sharpening went astray: climb on
+        at, most = climb(worth, at, radians(0.3), 2e-6)
+        found.append(sharpened(ground, car, drive, at) or ground.state_or_most(*at))
+    top = found[-1]
+    return top if top and abs(top.ahead) < 1e-3 else None
 
 
 def starts(worth):
@@ -67,14 +68,14 @@ def climb(worth, start, size, close):
         options={
             "initial_simplex": [(x, y), (x + size, y), (x, y + size)],
             "xatol": close,
-            "fatol": close / 1000,
+            "fatol": close / 10,
             "maxfev": 150,
         },
     )
     return (float(found.x[0]), float(found.x[1])), -float(found.fun)
 
 
-def sharpened(ground, car, drive, at, most):
+def sharpened(ground, car, drive, at):
     """The top near a point by SLSQP in slip angles, push and acceleration, or None.
 
     The push stands as level = s·w/(1 − w⁶)^(1/6), so that w = 1 is all the push there is.

@@ -1,4 +1,4 @@
-"""Margin and hardest turn of cars, worked out apart from the library.
+"""Margin, hardest turn and motion of cars, worked out apart from the library.
 
 Reads a JSON list of cases {car, driving, want} and writes a list of results; docs/model.md has the
 definition. Written from it and from Pacejka 2012 alone, with other methods than the library's.
@@ -6,12 +6,12 @@ definition. Written from it and from Pacejka 2012 alone, with other methods than
 
 import json
 import sys
-from math import degrees
 from multiprocessing import Pool
 
 from car import Car
 from hardest_turn import hardest_turn
 from margin import margin_of, most_side_force
+from moving_car import tightening_turn
 from state import Drive
 
 
@@ -46,7 +46,11 @@ def hardest_result(car, drive):
     return {**described(car, p), "end": why, "tips": why == "tips"}
 
 
-WORK = {"margin": margin_result, "hardest": hardest_result}
+def moving_result(car, drive):
+    return tightening_turn(car, drive.speed)
+
+
+WORK = {"margin": margin_result, "hardest": hardest_result, "moving": moving_result}
 
 
 def result_of(case):
