@@ -1,5 +1,5 @@
 import type { Axles, Sides } from "../load/wheels.js";
-import { newWheel, prepareWheel, pushOf, sideOf } from "../tyre/prepared-wheel.js";
+import { momentWith, newWheel, prepareWheel, pushOf, sideOf } from "../tyre/prepared-wheel.js";
 import { GRAVITY } from "../units.js";
 import { type PushingWheel, pushingWheel, shareOverAxle, type Tie } from "./axle-pushes.js";
 import { lockOnOverrun, lockUnderPower } from "./differential.js";
@@ -219,7 +219,7 @@ function addWheel(sums: Sums, wheel: WheelForces, x: number, y: number): void {
   const { wheel: tyre, slip, tanAlpha, points } = wheel;
   const push = pushOf(tyre, slip, tanAlpha);
   const side = sideOf(tyre, slip, tanAlpha);
-  const moment = 0;
+  const moment = momentWith(tyre, slip, tanAlpha, push, side);
   wheel.longitudinalForce = push;
   wheel.sideForce = side;
   wheel.aligningMoment = moment;

@@ -1,6 +1,7 @@
 import { clubTyre } from "../tyre/club-tyre.js";
 import { type FullTyre, magicFormula61Tyre, referenceTyre } from "../tyre/magic-formula-61.js";
 import type { MagicFormula61Coefficients } from "../tyre/magic-formula-61-coefficients.js";
+import { tunedTyre } from "../tyre/tuned-tyre.js";
 import type { Axle, AxleTyre } from "./car.js";
 
 /** The tyres a car file may name. */
@@ -50,20 +51,18 @@ export function tyreCoefficientsOf({ tyre }: Axle): MagicFormula61Coefficients {
 }
 
 function corrected(t: MagicFormula61Coefficients, tyre: AxleTyre): MagicFormula61Coefficients {
-  const { grip = 1, loadSensitivity = 1, stiffness = 1, bestPressure } = tyre;
-  if (grip === 1 && loadSensitivity === 1 && stiffness === 1 && bestPressure === undefined)
-    return t;
-  const own = {
-    ...t,
-    PDY2: t.PDY2 * loadSensitivity, // friction at the nominal load stays
-    PDX2: t.PDX2 * loadSensitivity,
-    VERTICAL_STIFFNESS: t.VERTICAL_STIFFNESS * stiffness,
-  };
-  return withGrip(own, grip); // MERGE: tunedTyre(own, { grip, bestPressure }) of lib/tyre
-}
-
-/** The same tyre with all friction times a factor. */
-function withGrip(t: MagicFormula61Coefficients, grip: number): MagicFormula61Coefficients {
-  const [PDY1, PDY2] = [t.PDY1 * grip, t.PDY2 * grip];
-  return { ...t, PDY1, PDY2, PDX1: t.PDX1 * grip, PDX2: t.PDX2 * grip };
+  const { loadSensitivity = 1, stiffness = 1, grip, bestPressure } = tyre;
+  const own =
+    loadSensitivity === 1 && stiffness === 1
+      ? t
+      : {
+          ...t,
+          PDY2: t.PDY2 * loadSensitivity, // friction at the nominal load stays
+          PDX2: t.PDX2 * loadSensitivity,
+          VERTICAL_STIFFNESS: t.VERTICAL_STIFFNESS * stiffness,
+        };
+  return tunedTyre(own, {
+    ...(grip !== undefined && { grip }),
+    ...(bestPressure !== undefined && { bestPressure }),
+  });
 }
