@@ -69,6 +69,9 @@ export function ontoPath(
 
 type Slopes = readonly [LeftNumbers, LeftNumbers, LeftNumbers, LeftNumbers];
 
+/** What leaves the car where it stands comes first, while it stands there. */
+const QUICK_FIRST = [0, 2, 1, 3] as const;
+
 /** Columns of slopes by the four numbers. */
 function slopesAt(car: NumberedCar, at: HeldNumbers, left: LeftNumbers): Slopes {
   const columns: Slopes = [
@@ -77,7 +80,7 @@ function slopesAt(car: NumberedCar, at: HeldNumbers, left: LeftNumbers): Slopes 
     [0, 0, 0],
     [0, 0, 0],
   ];
-  for (let k = 0; k < 4; k++) car.slope(at, left, k, columns[k] as LeftNumbers);
+  for (const k of QUICK_FIRST) car.slope(at, left, k, columns[k]);
   return columns;
 }
 

@@ -158,7 +158,7 @@ function chartAt(car: NumberedCar, at: HeldNumbers): Chart {
   const left: LeftNumbers = [0, 0, 0];
   const slopes = noSlopes();
   car.at(at, left);
-  for (let k = 0; k < 4; k++) car.slope(at, left, k, slopes[k] as LeftNumbers);
+  for (const k of [0, 2, 1, 3] as const) car.slope(at, left, k, slopes[k]);
   const best = bestChart({ slopes });
   return fixed({ slopes }, charts[0]) < WORSE * fixed({ slopes }, best) ? best : charts[0];
 }

@@ -86,6 +86,8 @@ export function wholeCar(car: HandlingCar, driving: Driving): WholeCar {
   const drag = car.dragFactor / mass;
   const [alongGrade, downGrade] = [GRAVITY * Math.sin(grade), GRAVITY * Math.cos(grade)];
   const [cosBank, sinBank] = [Math.cos(bank), Math.sin(bank)];
+  const road: Road = { curvature: 0, along: 0, across: 0, cos: 1, sin: 0, front: 0 };
+  const placed = { rear: Number.NaN, lateralAcceleration: Number.NaN };
   const whole: WholeCar = {
     mass,
     wheels: { front: front.wheels, rear: rear.wheels },
@@ -96,42 +98,61 @@ export function wholeCar(car: HandlingCar, driving: Driving): WholeCar {
     speed: 0,
     yawRate: 0,
     hold(held) {
-      const ay = held.lateralAcceleration;
-      const { cornerRadius, speed } = driving;
-      const speedSquared =
-        cornerRadius === undefined ? speed * speed : Math.max(0, ay * cornerRadius);
-      const curvature = cornerRadius === undefined ? ay / speedSquared : 1 / cornerRadius;
-      const along = longitudinalAcceleration + alongGrade + drag * speedSquared;
-      const across = ay * cosBank - GRAVITY * sinBank;
-      const sideSlip = sideSlipFor(held.rear, curvature * b);
-      const [cos, sin] = [Math.cos(sideSlip), Math.sin(sideSlip)];
-      const steer = held.front + Math.atan2(sin + curvature * a, cos);
-      demand.forward = along * cos - across * sin;
-      demand.left = along * sin + across * cos;
-      demand.pressed = downGrade * cosBank + ay * sinBank;
-      demand.speedSquared = speedSquared;
-      findStance(demand);
+      if (held.rear !== placed.rear || held.lateralAcceleration !== placed.lateralAcceleration)
+        place(held.rear, held.lateralAcceleration);
       const push = held.push * mass;
       const inFront = push * (push < 0 ? car.brakeFrontShare : car.driveFrontShare);
-      const sums = [0, 0, 0] as Sums;
-      addAxle(sums, front, steer, sin, cos, curvature, inFront);
-      addAxle(sums, rear, 0, sin, cos, curvature, push - inFront);
-      const [forward, left, moment] = sums;
-      leftOver.along = (forward * cos + left * sin) / mass - along;
-      leftOver.across = (left * cos - forward * sin) / mass - across;
-      leftOver.outward = moment * perMoment;
+      const steer = held.front + road.front;
+      if (steer !== front.steer || inFront !== front.push) work(front, road, steer, inFront);
+      if (push - inFront !== rear.push) work(rear, road, 0, push - inFront);
+      const forward = front.forward + rear.forward;
+      const left = front.left + rear.left;
+      leftOver.along = (forward * road.cos + left * road.sin) / mass - road.along;
+      leftOver.across = (left * road.cos - forward * road.sin) / mass - road.across;
+      leftOver.outward = (front.moment + rear.moment) * perMoment;
       whole.steer = steer;
-      whole.sideSlip = sideSlip;
-      whole.speed = Math.sqrt(speedSquared);
-      whole.yawRate = whole.speed * curvature;
       return leftOver;
     },
   };
+  /** The path under the car and how it stands there: all that slip angle of the front and push leave alone. */
+  function place(slipAngle: number, ay: number): void {
+    const { cornerRadius, speed } = driving;
+    const speedSquared =
+      cornerRadius === undefined ? speed * speed : Math.max(0, ay * cornerRadius);
+    road.curvature = cornerRadius === undefined ? ay / speedSquared : 1 / cornerRadius;
+    road.along = longitudinalAcceleration + alongGrade + drag * speedSquared;
+    road.across = ay * cosBank - GRAVITY * sinBank;
+    const sideSlip = sideSlipFor(slipAngle, road.curvature * b);
+    [road.cos, road.sin] = [Math.cos(sideSlip), Math.sin(sideSlip)];
+    road.front = Math.atan2(road.sin + road.curvature * a, road.cos);
+    demand.forward = road.along * road.cos - road.across * road.sin;
+    demand.left = road.along * road.sin + road.across * road.cos;
+    demand.pressed = downGrade * cosBank + ay * sinBank;
+    demand.speedSquared = speedSquared;
+    findStance(demand);
+    prepareAxle(front);
+    prepareAxle(rear);
+    [placed.rear, placed.lateralAcceleration] = [slipAngle, ay];
+    whole.sideSlip = sideSlip;
+    whole.speed = Math.sqrt(speedSquared);
+    whole.yawRate = whole.speed * road.curvature;
+  }
   return whole;
 }
 
-/** N forward, N to the left, N·m to the left about the centre of gravity. */
-type Sums = [number, number, number];
+/** The path under a car, and where it points on it. */
+interface Road {
+  /** 1/m */
+  curvature: number;
+  /** m/s² that are asked for along and across it */
+  along: number;
+  across: number;
+  /** of the side-slip angle */
+  cos: number;
+  sin: number;
+  /** rad to the left in which the middle of the front axle goes */
+  front: number;
+}
 
 /** β with which the rear axle, b behind, has a slip angle: sin(β + α) = c·b·cos α. */
 function sideSlipFor(slipAngle: number, curvatureTimesDistance: number): number {
@@ -145,6 +166,13 @@ interface AxleAtWork {
   readonly tie: Tie;
   readonly wheels: Sides<WheelForces>;
   readonly car: HandlingCar["front"];
+  /** rad and N that it was last worked out for; none since it was prepared */
+  steer: number;
+  push: number;
+  /** N, N and N·m about the centre of gravity that both its wheels make */
+  forward: number;
+  left: number;
+  moment: number;
 }
 
 function axleOf(
@@ -176,46 +204,48 @@ function axleOf(
     },
     wheels: { left: wheel(stance.left), right: wheel(stance.right) },
     car: axle,
+    steer: Number.NaN,
+    push: Number.NaN,
+    forward: 0,
+    left: 0,
+    moment: 0,
   };
 }
 
-/** Adds what the wheels of an axle do to the car. */
-function addAxle(
-  sums: Sums,
-  axle: AxleAtWork,
-  steer: number,
-  sin: number,
-  cos: number,
-  curvature: number,
-  push: number,
-): void {
+/** Takes up load, lean and pressure of both wheels of an axle. */
+function prepareAxle(axle: AxleAtWork): void {
   const { left, right } = axle.wheels;
   const { tyre, pressure } = axle.car;
-  const across = sin + curvature * axle.x; // v + ω × r, as shares of the car's speed
-  turnWheel(left, tyre, pressure.left, steer, across, cos - curvature * axle.half);
-  turnWheel(right, tyre, pressure.right, steer, across, cos + curvature * axle.half);
-  shareOverAxle(left, right, push, axle.tie);
-  addWheel(sums, left, axle.x, axle.half);
-  addWheel(sums, right, axle.x, -axle.half);
+  prepareWheel(left.wheel, tyre, left.stance.load, pressure.left, left.stance.inclination);
+  prepareWheel(right.wheel, tyre, right.stance.load, pressure.right, right.stance.inclination);
+  axle.steer = axle.push = Number.NaN;
 }
 
-function turnWheel(
-  wheel: WheelForces,
-  tyre: HandlingCar["front"]["tyre"],
-  pressure: number,
-  steer: number,
-  across: number,
-  forward: number,
-): void {
-  const { load, inclination, points } = wheel.stance;
-  prepareWheel(wheel.wheel, tyre, load, pressure, inclination);
-  wheel.points = steer + points;
+/** What both wheels of an axle do to the car at a steer angle and a push. */
+function work(axle: AxleAtWork, road: Road, steer: number, push: number): void {
+  const { left, right } = axle.wheels;
+  if (steer !== axle.steer) {
+    const across = road.sin + road.curvature * axle.x; // v + ω × r, as shares of the car's speed
+    turnWheel(left, steer, across, road.cos - road.curvature * axle.half);
+    turnWheel(right, steer, across, road.cos + road.curvature * axle.half);
+  }
+  shareOverAxle(left, right, push, axle.tie);
+  axle.forward = axle.left = axle.moment = 0;
+  addWheel(axle, left, axle.half);
+  addWheel(axle, right, -axle.half);
+  axle.steer = steer;
+  axle.push = push;
+}
+
+function turnWheel(wheel: WheelForces, steer: number, across: number, forward: number): void {
+  wheel.points = steer + wheel.stance.points;
   wheel.slipAngle = wheel.points - Math.atan2(across, forward);
   wheel.tanAlpha = Math.tan(wheel.slipAngle);
-  wheel.rolling = Math.hypot(across, forward) * Math.cos(wheel.slipAngle);
+  const speed = Math.sqrt(across * across + forward * forward);
+  wheel.rolling = speed / Math.sqrt(1 + wheel.tanAlpha * wheel.tanAlpha);
 }
 
-function addWheel(sums: Sums, wheel: WheelForces, x: number, y: number): void {
+function addWheel(axle: AxleAtWork, wheel: WheelForces, y: number): void {
   const { wheel: tyre, slip, tanAlpha, points } = wheel;
   const push = pushOf(tyre, slip, tanAlpha);
   const side = sideOf(tyre, slip, tanAlpha);
@@ -226,7 +256,7 @@ function addWheel(sums: Sums, wheel: WheelForces, x: number, y: number): void {
   const [cos, sin] = [Math.cos(points), Math.sin(points)];
   const forward = push * cos - side * sin;
   const left = push * sin + side * cos;
-  sums[0] += forward;
-  sums[1] += left;
-  sums[2] += x * left - y * forward + moment; // r × F
+  axle.forward += forward;
+  axle.left += left;
+  axle.moment += axle.x * left - y * forward + moment; // r × F
 }
