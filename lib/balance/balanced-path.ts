@@ -8,6 +8,8 @@ export interface PathPoint {
   readonly tangent: HeldNumbers;
   /** how what is left over goes with each of the four numbers */
   readonly slopes: Slopes;
+  /** which side of the equations the path goes on: another one is another path that comes near */
+  readonly sense: 1 | -1;
   /** both inner tyres are off the ground */
   readonly tips: boolean;
 }
@@ -63,8 +65,8 @@ export function ontoPath(
   if (!(size <= solved * 1e3)) return undefined;
   const { tips } = car.whole.stance;
   slopes = slopesAt(car, at, left);
-  const tangent = tangentOf(slopes, direction);
-  return tangent && { at, tangent, slopes, tips };
+  const way = tangentOf(slopes, direction);
+  return way && { at, tangent: way.tangent, sense: way.sense, slopes, tips };
 }
 
 type Slopes = readonly [LeftNumbers, LeftNumbers, LeftNumbers, LeftNumbers];
@@ -94,7 +96,7 @@ function squareStep(slopes: Slopes, left: LeftNumbers, direction: HeldNumbers) {
 }
 
 /** The direction in which nothing is left over, of length one, going on as before. */
-function tangentOf([a, b, c, d]: Slopes, before: HeldNumbers): HeldNumbers | undefined {
+function tangentOf([a, b, c, d]: Slopes, before: HeldNumbers) {
   const t: HeldNumbers = [
     determinant(b, c, d),
     -determinant(a, c, d),
@@ -104,8 +106,9 @@ function tangentOf([a, b, c, d]: Slopes, before: HeldNumbers): HeldNumbers | und
   const length = lengthOf(t);
   if (!(length > 0)) return undefined;
   const along = t[0] * before[0] + t[1] * before[1] + t[2] * before[2] + t[3] * before[3];
-  const way = (along < 0 ? -1 : 1) / length;
-  return [t[0] * way, t[1] * way, t[2] * way, t[3] * way];
+  const sense = along < 0 ? -1 : 1;
+  const tangent = t.map((value) => (sense * value) / length) as HeldNumbers;
+  return { tangent, sense } as const;
 }
 
 function determinant(a: LeftNumbers, b: LeftNumbers, c: LeftNumbers): number {
@@ -121,7 +124,14 @@ const sizeOf = (left: LeftNumbers): number =>
 
 const lengthOf = (numbers: readonly number[]): number => Math.hypot(...numbers);
 
-/** The path a step further on. */
+/**
+ * The path a step further on.
+ *
+ * Where two paths come near each other, as on a car that is all but neutral, a step across would go
+ * on as if nothing were: only the sense of the equations tells – Keller 1977.
+ *
+ * @returns nothing where the step does not settle, or crosses over to another path
+ */
 export function further(
   car: NumberedCar,
   from: PathPoint,
@@ -130,5 +140,6 @@ export function further(
 ): PathPoint | undefined {
   const { at, tangent, slopes } = from;
   const guess = at.map((value, k) => value + step * (tangent[k] as number)) as HeldNumbers;
-  return ontoPath(car, guess, tangent, { nearly, slopes });
+  const next = ontoPath(car, guess, tangent, { nearly, slopes });
+  return next?.sense === from.sense ? next : undefined;
 }
