@@ -48,9 +48,18 @@ export interface Baseline {
   readonly margins: readonly Margin[];
 }
 
-/** Where changes start from: the car with what it does at a speed, m/s. */
-export function baselineOf(car: Car, measured: Car = car, speed = USUAL_SPEED): Baseline {
-  const corners = cornersOf(handlingCarOf(car, measured), speed);
+/**
+ * Where changes start from: the car with what it does at a speed, m/s.
+ *
+ * @param start - corners of a similar car, for a quick start
+ */
+export function baselineOf(
+  car: Car,
+  measured: Car = car,
+  speed = USUAL_SPEED,
+  start?: BothCorners,
+): Baseline {
+  const corners = cornersOf(handlingCarOf(car, measured), speed, start);
   // Effects begin where this ends: what a change leaves alone stays the same to the last digit.
   return { ...baselineFrom(car, measured, speed, corners), corners };
 }

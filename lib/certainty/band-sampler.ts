@@ -1,0 +1,123 @@
+import type { Car } from "../car/car.js";
+import type { Change } from "../change/change.js";
+import { baselineOf } from "../change/effect.js";
+import { type ChangeBand, changeBandFrom, meritOf, ownChange } from "./change-bands.js";
+import { type MarginBands, marginBandsFrom } from "./margin-bands.js";
+import type { Phases } from "./phase-bands.js";
+import { rankGroups } from "./rank-groups.js";
+import { sampleOf } from "./sample-car.js";
+import { orUndefined, type Sample, sampleFrom } from "./sampled-behaviour.js";
+import type { UncertainNumber } from "./uncertain-number.js";
+import { uncertainNumbersOf } from "./uncertain-numbers.js";
+
+/** What to sample, and how. */
+export interface BandOptions {
+  /** The car whose file gave the heights; the car itself when left out. */
+  readonly measured?: Car;
+  /** m/s; the usual one when left out */
+  readonly speed?: number;
+  /** Any whole number: the same seed gives the same samples. */
+  readonly seed?: number;
+  /** What may be off, and how far; what `uncertainNumbersOf` says when left out. */
+  readonly numbers?: readonly UncertainNumber[];
+}
+
+/** Bands of a car and of changes on it, from as many samples as there was time for. */
+export interface BandSampler {
+  /** Samples so far that could be worked out. */
+  readonly count: number;
+  /** Samples that could not: a car that cannot stand so. */
+  readonly lost: number;
+  /** Takes so many more. */
+  take(samples: number): void;
+  /** @throws RangeError before any sample is taken */
+  margins(): MarginBands;
+  /** @throws RangeError before any sample is taken */
+  changes(): ChangeBand[];
+  /**
+   * Changes by merit, the best first, in groups of what cannot be told apart.
+   *
+   * @param merit - of what a change moves, put back where that is to be done; more is better
+   */
+  ranked(merit: (moved: Phases) => number): Change[][];
+}
+
+/**
+ * Samples cars that differ from one as its file leaves room for, and what they and changes on them
+ * do: the more samples, the smaller the errors. A change is made on the very cars that were sampled
+ * before it, so that its difference is not blurred by what both have in common.
+ *
+ * @throws RangeError when the car itself cannot stand on its springs
+ */
+export function bandSampler(
+  car: Car,
+  changes: readonly Change[] = [],
+  { measured = car, speed, seed = 1, numbers = uncertainNumbersOf(measured) }: BandOptions = {},
+): BandSampler {
+  const own = baselineOf(car, measured, speed);
+  const onOwn = changes.map((change) => ownChange(change, own));
+  const possible = onOwn.map(({ change, moved }) => moved && change);
+  const samples: Sample[] = [];
+  let taken = 0;
+
+  function takeOne(): void {
+    const { of, deviations } = sampleOf(measured, numbers, seed, taken++);
+    const before = orUndefined(() => baselineOf(of(car), of(measured), speed, own.corners));
+    if (before) samples.push(sampleFrom(before, deviations, possible));
+  }
+
+  return {
+    get count() {
+      return samples.length;
+    },
+    get lost() {
+      return taken - samples.length;
+    },
+    take(more) {
+      for (let i = 0; i < more; i++) takeOne();
+    },
+    margins() {
+      const paths = numbers.map(({ path }) => path);
+      return marginBandsFrom(own.behaviour.phases, samples, paths);
+    },
+    changes() {
+      const movedIn = (i: number) => samples.flatMap(({ moved }) => moved[i] ?? []);
+      return onOwn.map((change, i) => changeBandFrom(change, movedIn(i)));
+    },
+    ranked(merit) {
+      const merits = changes.map((_, i) => samples.map(({ moved }) => meritOf(moved[i], merit)));
+      return rankGroups(merits).map((group) => group.flatMap((place) => changes[place] ?? []));
+    },
+  };
+}
+
+/**
+ * Balance and grip of a car in every part of a corner, with bands.
+ *
+ * @param options - as for `bandSampler`; samples: how many, 200 when left out
+ * @throws RangeError when the car cannot stand on its springs
+ */
+export function marginBands(
+  car: Car,
+  { samples = 200, ...options }: BandOptions & { readonly samples?: number } = {},
+): MarginBands {
+  const sampler = bandSampler(car, [], options);
+  sampler.take(samples);
+  return sampler.margins();
+}
+
+/**
+ * What changes do in every part of a corner, with bands.
+ *
+ * @param options - as for `bandSampler`; samples: how many, 60 when left out
+ * @throws RangeError when the car cannot stand on its springs
+ */
+export function changeBands(
+  car: Car,
+  changes: readonly Change[],
+  { samples = 60, ...options }: BandOptions & { readonly samples?: number } = {},
+): ChangeBand[] {
+  const sampler = bandSampler(car, changes, options);
+  sampler.take(samples);
+  return sampler.changes();
+}

@@ -1,0 +1,51 @@
+/** What one number's doubt has to do with the width of a band. */
+export interface DoubtShare {
+  /** Place of the number, as in `UncertainNumber`. */
+  readonly path: string;
+  /** Share of the variance that is gone when this number is exact, 0–1, as far as it goes in proportion. */
+  readonly share: number;
+}
+
+/**
+ * Which numbers' doubts widen a band, the most first: the squared correlation of each with the
+ * figure, less what chance makes of it. The samples that gave the band are enough; what chance alone
+ * might well have made is left out.
+ *
+ * @param deviations - of each sample, number by number
+ * @param figures - of each sample
+ * @param independent - how many of the samples are; half of them where they come in opposite pairs
+ * @see Saltelli et al., Global Sensitivity Analysis: The Primer, 2008, ch. 1.2.5
+ */
+export function doubtShares(
+  paths: readonly string[],
+  deviations: readonly (readonly number[])[],
+  figures: readonly number[],
+  independent = figures.length,
+): DoubtShare[] {
+  if (independent < 4) return [];
+  const told = paths.flatMap((path, i) => {
+    const column = deviations.map((sample) => sample[i] ?? 0);
+    const squared = squaredCorrelation(column, figures);
+    if (squared < CHANCE / independent) return [];
+    return [{ path, share: 1 - ((1 - squared) * (independent - 1)) / (independent - 2) }];
+  });
+  return told.sort((a, b) => b.share - a.share);
+}
+
+/** Times one over the number of samples: two standard deviations of a correlation by chance, squared. */
+const CHANCE = 4;
+
+/** 0 without any spread. */
+function squaredCorrelation(a: readonly number[], b: readonly number[]): number {
+  const [offA, offB] = [offMean(a), offMean(b)];
+  const product = dot(offA, offA) * dot(offB, offB);
+  return product === 0 ? 0 : dot(offA, offB) ** 2 / product;
+}
+
+function offMean(values: readonly number[]): number[] {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  return values.map((value) => value - mean);
+}
+
+const dot = (a: readonly number[], b: readonly number[]) =>
+  a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
