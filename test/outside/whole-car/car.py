@@ -93,7 +93,7 @@ class Car:
         self.drive_front = drive
         self.drag = given["dragFactor"]
         self.torsion = given.get("torsionStiffness")
-        self.aligning = bool(given.get("aligning", False))
+        self.aligning = bool(given.get("aligning", True))
         self.yaw_inertia = given.get("yawInertia", 0.9 * self.mass * self.a * self.b)
 
 
