@@ -30,9 +30,9 @@ class BalancedPath:
         p = state(0.0)
         if p is None:
             return None
-        if abs(p.yaw) < CLOSE * self.unit:
-            return p
         x0, y0 = 0.0, p.yaw
+        if abs(y0) < CLOSE * self.unit:
+            return p
         slope = self.slope
         for _ in range(25):
             step = -y0 / slope if slope else radians(0.02)
@@ -43,9 +43,10 @@ class BalancedPath:
             p = state(x1)
             if p is None:
                 return None
-            if p.yaw != y0:
-                slope = (p.yaw - y0) / step
-            x0, y0 = x1, p.yaw
+            y1 = p.yaw
+            if y1 != y0:
+                slope = (y1 - y0) / step
+            x0, y0 = x1, y1
             if abs(y0) < CLOSE * self.unit:
                 self.slope = slope
                 return p
@@ -123,6 +124,4 @@ def hardest_turn(car, drive):
         path.ground.level, path.ground.lateral = top.level, top.lateral
         refined = path.top(states[best - 1], top, states[best + 1])
         top = refined if refined.lateral > top.lateral else top
-    elif best == len(states) - 1 and why == "tips":
-        return top, "tips"
     return top, "top" if best < len(states) - 1 else why

@@ -118,6 +118,16 @@ class RoadTyre:
                 break
         return x / self.Bx - self.SHx
 
+    def upright(self):
+        """The same tyre without lean, for its side force alone."""
+        if self.gamma == 0:
+            return self
+        t = RoadTyre.__new__(RoadTyre)
+        t.q = self.q
+        t._set_side(self.q, self.load, self.df, self.dp, 0.0)
+        t._set_combined(self.q, self.df, 0.0)
+        return t
+
     def moment(self, kappa, slope, forward, left):
         """Aligning moment, N·m, anticlockwise from above: 4.E71 to 4.E78 with 4.E33 to 4.E49.
 
@@ -145,5 +155,5 @@ class RoadTyre:
         dr = load * q.UNLOADED_RADIUS * (q.QDZ6 + q.QDZ7 * df + lean * gamma)
         residual = dr * cosine * cos(atan(br * equal))  # 4.E75, 4.E47
         arm = q.SSZ1 + q.SSZ2 * left / q.FNOMIN + (q.SSZ3 + q.SSZ4 * df) * gamma
-        across, _ = self.side_parts(kappa, slope)
+        across, _ = self.upright().side_parts(kappa, slope)  # 4.E74
         return -trail * across + residual + q.UNLOADED_RADIUS * arm * forward  # 4.E71

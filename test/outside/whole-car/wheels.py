@@ -31,27 +31,35 @@ class Wheel:
         )
         self.slope = tan(-self.angle)
         self.most = self.tyre.peak_slip()
-        self.ends = (self.push(-self.most), self.push(self.most))
+        self.ends = {}
 
     def push(self, kappa):
         return self.tyre.longitudinal(kappa, self.slope) if self.loaded else 0.0
 
+    def end(self, direction):
+        """Push at the slip of the greatest push that way, N."""
+        if direction not in self.ends:
+            self.ends[direction] = self.push(direction * self.most)
+        return self.ends[direction]
+
     def cap(self, direction):
         """The most that it can push at its slip angle that way, N."""
-        if not self.loaded:
-            return 0.0
-        return max(0.0, self.ends[1]) if direction > 0 else max(0.0, -self.ends[0])
+        return max(0.0, direction * self.end(direction)) if self.loaded else 0.0
 
     def slip_for(self, push):
         """Slip that gives a push, N, within the slips of the greatest, by false position."""
         if not self.loaded:
             return 0.0
-        low, high = -self.most, self.most
-        below, above = self.ends[0] - push, self.ends[1] - push
-        if above <= 0:
-            return high
-        if below >= 0:
-            return low
+        rolling = self.push(0.0) - push
+        if abs(rolling) < 1e-7:
+            return 0.0
+        way = -1 if rolling > 0 else 1
+        end = self.end(way) - push
+        if end * way <= 0:
+            return way * self.most
+        low, below, high, above = 0.0, rolling, self.most, end
+        if way < 0:
+            low, below, high, above = -self.most, end, 0.0, rolling
         side = 0
         for _ in range(100):
             x = (low * above - high * below) / (above - below)
