@@ -1,11 +1,11 @@
 import type { Axles } from "../load/wheels.js";
+import { leanInRoll, turnInRoll } from "../load/wheels-in-roll.js";
 import type { MagicFormula61Coefficients } from "../tyre/magic-formula-61-coefficients.js";
 import { GRAVITY } from "../units.js";
 import { damperTransfer } from "./damper-transfer.js";
 import { axleLoadsWhenDriving, type Driving, longitudinalForces } from "./driving.js";
 import { axleMasses, type HandlingAxle, type HandlingCar } from "./handling-car.js";
 import { type Line, transferLines } from "./transfer-line.js";
-import { leanPerRoll, steerPerRoll } from "./wheel-angles.js";
 
 /** One tyre of an axle in a left turn, as straight lines in lateral acceleration. */
 export interface TyreInTurn {
@@ -40,6 +40,8 @@ export interface AxlesInTurn extends Axles<AxleInTurn> {
   readonly liftsNext: "front" | "rear";
   readonly lifted: Axles<boolean>;
   readonly rollAngle: Axles<Line>;
+  /** of the axle on its tyres */
+  readonly tyreAngle: Axles<Line>;
 }
 
 const allDown = { front: false, rear: false };
@@ -48,21 +50,23 @@ const allDown = { front: false, rear: false };
  * Both axles of a car in a left turn, with every wheel's load, lean and toe as lines in ay.
  *
  * @param lifted - axles whose inner tyre is off the ground; none when left out
+ * @param lifting - m/s² at which the lines are exact once one is
  * @returns nothing when the springs cannot hold the body
  */
 export function axlesInTurn(
   car: HandlingCar,
   driving: Driving,
   lifted: Axles<boolean> = allDown,
+  lifting = 0,
 ): AxlesInTurn | undefined {
   const masses = axleMasses(car);
   const loads = axleLoadsWhenDriving(car, driving);
   const push = longitudinalForces(car, driving);
   const innerFront = innerAtRest(car.front, loads.front);
   const innerRear = innerAtRest(car.rear, loads.rear);
-  const lines = transferLines(car, { front: innerFront, rear: innerRear }, lifted);
+  const lines = transferLines(car, { front: innerFront, rear: innerRear }, lifted, lifting);
   if (lines === undefined) return undefined;
-  const { transfer, rollAngle } = lines;
+  const { transfer, rollAngle, tyreAngle } = lines;
   const anyLifted = lifted.front || lifted.rear;
   const jerk = anyLifted ? 0 : (driving.lateralJerk ?? 0); // a lifted axle has nothing left to move
   const extra = damperTransfer(car, lines, jerk);
@@ -74,6 +78,7 @@ export function axlesInTurn(
     loads.front - innerFront,
     { offset: transfer.front.offset + extra.front, slope: transfer.front.slope },
     rollAngle.front,
+    tyreAngle.front,
   );
   const rear = axleInTurn(
     car.rear,
@@ -83,11 +88,20 @@ export function axlesInTurn(
     loads.rear - innerRear,
     { offset: transfer.rear.offset + extra.rear, slope: transfer.rear.slope },
     rollAngle.rear,
+    tyreAngle.rear,
   );
   const liftFront = lifted.front ? Infinity : liftsAt(front);
   const liftRear = lifted.rear ? Infinity : liftsAt(rear);
   const liftsNext = liftFront < liftRear ? "front" : "rear";
-  return { front, rear, lifted, rollAngle, liftsNext, holdsUpTo: Math.min(liftFront, liftRear) };
+  return {
+    front,
+    rear,
+    lifted,
+    rollAngle,
+    tyreAngle,
+    liftsNext,
+    holdsUpTo: Math.min(liftFront, liftRear),
+  };
 }
 
 /** Load of the left tyre before the turn, N, not below zero. */
@@ -103,10 +117,18 @@ function axleInTurn(
   outerLoad: number,
   transfer: Line,
   roll: Line,
+  tyres: Line,
 ): AxleInTurn {
   const heave = (innerLoad + outerLoad - mass * GRAVITY) / (2 * axle.wheelRate); // m of bump, both
-  const lean = leanPerRoll(axle);
-  const steer = steerPerRoll(axle);
+  const travel = { offset: roll.offset - tyres.offset, slope: roll.slope - tyres.slope };
+  const lean = {
+    offset: leanInRoll(axle, roll.offset, travel.offset),
+    slope: leanInRoll(axle, roll.slope, travel.slope),
+  };
+  const steer = {
+    offset: turnInRoll(axle, travel.offset),
+    slope: turnInRoll(axle, travel.slope),
+  };
   const camberMoved = axle.camberGain * heave;
   const toeMoved = axle.toeGain * heave;
   return {
@@ -115,22 +137,22 @@ function axleInTurn(
     push,
     inner: {
       load: { offset: innerLoad - transfer.offset, slope: -transfer.slope },
-      inclination: turned(axle.camber.left + camberMoved, lean, roll),
-      toe: turned(-axle.toe.left - toeMoved, steer, roll),
+      inclination: turned(axle.camber.left + camberMoved, lean),
+      toe: turned(-axle.toe.left - toeMoved, steer),
       pressure: validPressure(axle.tyre, axle.pressure.left),
     },
     outer: {
       load: { offset: outerLoad + transfer.offset, slope: transfer.slope },
-      inclination: turned(-axle.camber.right - camberMoved, lean, roll),
-      toe: turned(axle.toe.right + toeMoved, steer, roll),
+      inclination: turned(-axle.camber.right - camberMoved, lean),
+      toe: turned(axle.toe.right + toeMoved, steer),
       pressure: validPressure(axle.tyre, axle.pressure.right),
     },
   };
 }
 
 /** An angle of the wheel that changes with roll, as a line in lateral acceleration. */
-function turned(atRest: number, perRoll: number, roll: Line): Line {
-  return { offset: atRest + perRoll * roll.offset, slope: perRoll * roll.slope };
+function turned(atRest: number, { offset, slope }: Line): Line {
+  return { offset: atRest + offset, slope };
 }
 
 function validPressure({ valid }: MagicFormula61Coefficients, pressure: number): number {

@@ -63,7 +63,7 @@ function pastLift(
   before: Axles<Capacity>,
   tolerance: number,
 ): CarBalance {
-  const onThree = onThreeWheels(car, driving, onFour);
+  const onThree = onThreeWheels(car, driving, onFour, onFour.holdsUpTo);
   const after = onThree && capacities(onThree, before, tolerance);
   const holdsUpTo = onThree?.holdsUpTo ?? onFour.holdsUpTo;
   const axle = (end: "front" | "rear"): Capacity => {

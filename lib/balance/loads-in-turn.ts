@@ -14,9 +14,9 @@ export function axlesAt(
 ): AxlesInTurn {
   const onFour = onFourWheels(car, driving);
   if (lateralAcceleration <= onFour.holdsUpTo) return onFour;
-  const onThree = onThreeWheels(car, driving, onFour);
+  const onThree = onThreeWheels(car, driving, onFour, lateralAcceleration);
   if (onThree !== undefined && lateralAcceleration <= onThree.holdsUpTo) return onThree;
-  const tips = onThree?.holdsUpTo ?? onFour.holdsUpTo;
+  const tips = tipsOverAt(car, driving);
   const [asked, most] = [rounded(lateralAcceleration), rounded(tips)];
   throw new RangeError(
     `lateral acceleration is ${asked} m/s² but the car tips over at ${most} m/s².`,
@@ -26,10 +26,20 @@ export function axlesAt(
 /** m/s² as a sentence shows it, to the last digit that means something. */
 const rounded = (acceleration: number): number => Number(acceleration.toFixed(3));
 
+const MOST = 1e3; // m/s², harder than any turn
+
 /** Lateral acceleration to the left at which both inner wheels are off the ground, m/s². */
 export function tipsOverAt(car: HandlingCar, driving: Driving): number {
   const onFour = onFourWheels(car, driving);
-  return onThreeWheels(car, driving, onFour)?.holdsUpTo ?? onFour.holdsUpTo;
+  let [stands, tips] = [onFour.holdsUpTo, Math.min(MOST, 2 * onFour.holdsUpTo)];
+  if (!(stands < tips)) return stands;
+  for (let i = 0; i < 50; i++) {
+    const middle = (stands + tips) / 2;
+    const onThree = onThreeWheels(car, driving, onFour, middle);
+    if (onThree !== undefined && middle <= onThree.holdsUpTo) stands = middle;
+    else tips = middle;
+  }
+  return stands;
 }
 
 /** @throws RangeError when the springs cannot hold the body */
@@ -48,6 +58,8 @@ export function onThreeWheels(
   car: HandlingCar,
   driving: Driving,
   { liftsNext }: AxlesInTurn,
+  lateralAcceleration: number,
 ): AxlesInTurn | undefined {
-  return axlesInTurn(car, driving, { front: liftsNext === "front", rear: liftsNext === "rear" });
+  const lifted = { front: liftsNext === "front", rear: liftsNext === "rear" };
+  return axlesInTurn(car, driving, lifted, lateralAcceleration);
 }

@@ -1,6 +1,6 @@
-import { type BodyEnd, bodyRoll } from "../load/body-roll.js";
-import type { AxleInRoll, CarInRoll } from "../load/car-in-roll.js";
-import type { Axles } from "../load/wheels.js";
+import type { CarInRoll } from "../load/car-in-roll.js";
+import { type AxleHeld, rollEquilibrium } from "../load/roll-equilibrium.js";
+import { type Axles, eachAxle } from "../load/wheels.js";
 
 /** A quantity that grows in a straight line with lateral acceleration: offset + slope·ay. */
 export interface Line {
@@ -13,6 +13,8 @@ export interface Line {
 export interface TransferLines {
   readonly transfer: Axles<Line>;
   readonly rollAngle: Axles<Line>;
+  /** rad of it that the tyres give */
+  readonly tyreAngle: Axles<Line>;
 }
 
 /**
@@ -22,6 +24,7 @@ export interface TransferLines {
  *
  * @param given - N that the inner tyre of each axle has to give before it leaves the ground
  * @param lifted - axles whose inner tyre is off the ground: they have moved all they have
+ * @param lifting - m/s² near which the lines hold for a lifted axle, as `AxleHeld` has it
  * @returns nothing when the springs cannot hold the body
  * @see Milliken 1995, ch. 18
  */
@@ -29,72 +32,20 @@ export function transferLines(
   car: CarInRoll,
   given: Axles<number>,
   lifted: Axles<boolean>,
+  lifting = 0,
 ): TransferLines | undefined {
-  const atZero = transferAt(car, given, lifted, 0);
-  const atOne = transferAt(car, given, lifted, 1);
+  const held = eachAxle(
+    lifted,
+    (up, end): AxleHeld => (up ? { extra: 0, given: given[end] * car[end].track, lifting } : { extra: 0 }),
+  );
+  const [atZero, atOne] = [rollEquilibrium(car, 0, held), rollEquilibrium(car, 1, held)];
   if (atZero === undefined || atOne === undefined) return undefined;
-  return {
-    transfer: {
-      front: line(atZero.transfer.front, atOne.transfer.front),
-      rear: line(atZero.transfer.rear, atOne.transfer.rear),
-    },
-    rollAngle: {
-      front: line(atZero.rollAngle.front, atOne.rollAngle.front),
-      rear: line(atZero.rollAngle.rear, atOne.rollAngle.rear),
-    },
-  };
-}
-
-interface InTurn {
-  readonly transfer: Axles<number>;
-  readonly rollAngle: Axles<number>;
-}
-
-const line = (atZero: number, atOne: number): Line => ({ offset: atZero, slope: atOne - atZero });
-
-/** One lateral acceleration, with the roll angle from `bodyRoll`. */
-function transferAt(
-  car: CarInRoll,
-  given: Axles<number>,
-  lifted: Axles<boolean>,
-  ay: number,
-): InTurn | undefined {
-  const sprungFront = car.sprungMass * car.sprungFrontShare;
-  const sprungRear = car.sprungMass - sprungFront;
-  const linksFront = linkMoment(car.front, sprungFront, ay);
-  const linksRear = linkMoment(car.rear, sprungRear, ay);
-  const front = bodyEnd(car, car.front, sprungFront, linksFront, given.front, lifted.front);
-  const rear = bodyEnd(car, car.rear, sprungRear, linksRear, given.rear, lifted.rear);
-  const rollAngle = bodyRoll({ front, rear }, ay, car.torsionStiffness);
-  if (rollAngle === undefined) return undefined;
-  const transfer = {
-    front: (linksFront + springMoment(front, rollAngle.front)) / car.front.track,
-    rear: (linksRear + springMoment(rear, rollAngle.rear)) / car.rear.track,
-  };
-  return { transfer, rollAngle };
-}
-
-/** Moment about the ground that reaches the tyres without the springs, N·m. */
-function linkMoment(axle: AxleInRoll, sprungMass: number, ay: number): number {
-  return ay * (sprungMass * axle.rollCentreHeight + axle.unsprungMass * axle.unsprungHeight);
-}
-
-function bodyEnd(
-  car: CarInRoll,
-  axle: AxleInRoll,
-  sprungMass: number,
-  links: number,
-  given: number,
-  lifted: boolean,
-): BodyEnd {
-  return {
-    sprungMass,
-    arm: car.sprungHeight - axle.rollCentreHeight,
-    rollStiffness: lifted ? 0 : axle.rollStiffness,
-    heldMoment: lifted ? given * axle.track - links : 0,
-  };
-}
-
-function springMoment({ rollStiffness, heldMoment }: BodyEnd, angle: number): number {
-  return rollStiffness * angle + heldMoment;
+  const lines = (what: "body" | "tyres" | "moment") =>
+    eachAxle(atZero[what], (zero, end): Line => ({ offset: zero, slope: atOne[what][end] - zero }));
+  const moments = lines("moment");
+  const transfer = eachAxle(moments, ({ offset, slope }, end): Line => {
+    const { track } = car[end];
+    return { offset: offset / track, slope: slope / track };
+  });
+  return { transfer, rollAngle: lines("body"), tyreAngle: lines("tyres") };
 }

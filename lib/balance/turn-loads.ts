@@ -1,13 +1,12 @@
-import { sprungMassOnAxles } from "../load/car-in-roll.js";
-import type { AxleTransfer, Distribution } from "../load/distribution.js";
-import { demandOf } from "../load/wheel-lift.js";
-import { eachAxle, type Wheels } from "../load/wheels.js";
-import { GRAVITY } from "../units.js";
+import { type AxleTransfer, type Distribution, momentFromRoll } from "../load/distribution.js";
+import { transferAtOnce } from "../load/links.js";
+import { type Axles, eachAxle, type Wheels } from "../load/wheels.js";
 import type { AxlesInTurn } from "./axle-in-turn.js";
 import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
 import { axlesAt, onFourWheels, tipsOverAt } from "./loads-in-turn.js";
 import { mirrorCar, swapped } from "./mirror-car.js";
+import type { Line } from "./transfer-line.js";
 
 /** Wheel loads of a car in a turn, and how they came about. */
 export type TurnLoads = Omit<Distribution, "tipped">;
@@ -37,21 +36,33 @@ function inLeftTurn(car: HandlingCar, driving: Driving, ay: number): TurnLoads |
   if (ay > tipsOverAt(car, driving)) return undefined;
   const [straight, axles] = [onFourWheels(car, driving), axlesAt(car, driving, ay)];
   const load = loadsIn(axles, ay);
-  const { links } = demandOf(car, ay);
-  const { front, rear } = eachAxle(links, ({ geometric, unsprung, sum }, end): AxleTransfer => {
-    const total = load[end].right - straight[end].outer.load.offset;
-    const lifted = axles.lifted[end];
-    return { elastic: total - sum, geometric, unsprung, total, load: load[end], lifted };
-  });
-  const rollAngle = eachAxle(axles.rollAngle, ({ offset, slope }) => offset + slope * ay);
+  const { front, rear } = eachAxle(
+    transferAtOnce(car, ay),
+    ({ geometric, unsprung }, end): AxleTransfer => {
+      const total = load[end].right - straight[end].outer.load.offset;
+      const lifted = axles.lifted[end];
+      return {
+        elastic: total - geometric - unsprung,
+        geometric,
+        unsprung,
+        total,
+        load: load[end],
+        lifted,
+      };
+    },
+  );
+  const angles = (lines: Axles<Line>) =>
+    eachAxle(lines, ({ offset, slope }) => offset + slope * ay);
+  const [rollAngle, tyreAngle] = [angles(axles.rollAngle), angles(axles.tyreAngle)];
   const total = front.total + rear.total;
   return {
     front,
     rear,
     rollAngle,
+    tyreAngle,
     total,
     frontShare: total === 0 ? 0.5 : front.total / total,
-    momentFromRoll: momentFromRoll(car, rollAngle),
+    momentFromRoll: momentFromRoll(car, rollAngle, tyreAngle),
   };
 }
 
@@ -62,21 +73,12 @@ function loadsIn(axles: AxlesInTurn, ay: number): Wheels<number> {
   }));
 }
 
-/** Moment of the weight that leans out of the roll axis, N·m. */
-function momentFromRoll(car: HandlingCar, rollAngle: TurnLoads["rollAngle"]): number {
-  const sprung = sprungMassOnAxles(car);
-  const { front, rear } = eachAxle(car, ({ rollCentreHeight }, end) => {
-    const arm = car.sprungHeight - rollCentreHeight;
-    return sprung[end] * GRAVITY * arm * rollAngle[end]; // ms·g·d·φ
-  });
-  return front + rear;
-}
-
 function mirrorLoads({ front, rear, ...whole }: TurnLoads): TurnLoads {
   const axles = eachAxle({ front, rear }, mirrorTransfer);
   return {
     ...axles,
     rollAngle: eachAxle(whole.rollAngle, (angle) => 0 - angle),
+    tyreAngle: eachAxle(whole.tyreAngle, (angle) => 0 - angle),
     total: 0 - whole.total,
     frontShare: whole.frontShare,
     momentFromRoll: 0 - whole.momentFromRoll,

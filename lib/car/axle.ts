@@ -43,9 +43,9 @@ export function wheelRateOf({ spring }: Axle): number {
   return wheelRate(spring.rate, spring.motionRatio);
 }
 
-/** Vertical stiffness of one tyre at the mean pressure of the axle, N/m. */
-export function tyreStiffnessOf({ tyre }: Axle): number {
-  return tyreNamed(tyre.name).verticalStiffness({ load: 0, pressure: meanOf(tyre.pressure) });
+/** Vertical stiffness of one tyre at the mean pressure of the axle and a load in N, N/m. */
+export function tyreStiffnessOf({ tyre }: Axle, load = 0): number {
+  return tyreNamed(tyre.name).verticalStiffness({ load, pressure: meanOf(tyre.pressure) });
 }
 
 /** Spring and tyre one on the other, N/m at each wheel. */
