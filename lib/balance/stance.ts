@@ -1,3 +1,4 @@
+import { leanInRoll, turnInRoll } from "../load/wheels-in-roll.js";
 import { GRAVITY } from "../units.js";
 import {
   axleMasses,
@@ -90,14 +91,9 @@ export function stanceFinder(car: HandlingCar, lateralJerk = 0): StanceFinder {
   const front = endOf(car.front, masses.front);
   const rear = endOf(car.rear, masses.rear);
   const stance: Stance = { front: front.stance, rear: rear.stance, tips: false };
-  const responses = new Map<number, RollResponse | undefined>();
-  const respond = (liftedFront: boolean, liftedRear: boolean) => {
-    const key = (liftedFront ? 1 : 0) + (liftedRear ? 2 : 0);
-    if (!responses.has(key))
-      responses.set(key, rollResponse(car, { front: liftedFront, rear: liftedRear }));
-    return responses.get(key);
-  };
-  const onFour = respond(false, false);
+  const respond: Respond = (liftedFront, liftedRear, ay) =>
+    rollResponse(car, { front: liftedFront, rear: liftedRear }, ay);
+  const onFour = respond(false, false, 0);
   if (onFour === undefined) throw new RangeError(FALLS_OVER);
   front.damper = car.front.rollDamping * onFour.front.turn.suspension * lateralJerk;
   rear.damper = car.rear.rollDamping * onFour.rear.turn.suspension * lateralJerk;
@@ -144,7 +140,11 @@ function innerAtRest({ load, axle }: End): number {
   return Math.min(load, Math.max(0, load / 2 + axle.leftExcessLoad));
 }
 
-type Respond = (liftedFront: boolean, liftedRear: boolean) => RollResponse | undefined;
+type Respond = (
+  liftedFront: boolean,
+  liftedRear: boolean,
+  lifting: number,
+) => RollResponse | undefined;
 
 /** Roll of the body and moments of the axles, with the wheels that stay down and the stops they meet. */
 function settle(
@@ -167,7 +167,7 @@ function settle(
     if (!(usedFront > 1 || usedRear > 1)) break;
     const next = usedRear > usedFront ? "rear" : "front";
     const second = liftedFront || liftedRear;
-    const after = second ? undefined : respond(next === "front", next === "rear");
+    const after = second ? undefined : respond(next === "front", next === "rear", ay);
     if (after === undefined) {
       stance.tips = true;
       liftedFront = liftedRear = true;
@@ -298,12 +298,11 @@ function finish(end: End, moment: number, body: number, suspension: number, lift
 }
 
 /** Leans and turns the wheels of an axle as the body has them. */
-function place({ stance, axle, heave, half, mass }: End, ay: number): void {
+function place({ stance, axle, heave, mass }: End, ay: number): void {
   const { roll, suspensionRoll } = stance;
-  const { independent, camberGain, toeGain } = axle;
-  const lean = independent ? -roll - camberGain * half * suspensionRoll : suspensionRoll - roll;
-  const turn = (independent ? toeGain * half : axle.rollSteer) * suspensionRoll;
-  const way = turn - axle.complianceSteer * mass * ay; // side force of the axle: m·ay
+  const { camberGain, toeGain } = axle;
+  const lean = leanInRoll(axle, roll, suspensionRoll);
+  const way = turnInRoll(axle, suspensionRoll) - axle.complianceSteer * mass * ay; // side force of the axle: m·ay
   const [camberMoved, toeMoved] = [camberGain * heave, toeGain * heave];
   stance.left.inclination = axle.camber.left + camberMoved + lean;
   stance.right.inclination = lean - axle.camber.right - camberMoved;

@@ -1,6 +1,6 @@
 import type { HandlingAxle } from "../balance/handling-car.js";
-import { leanPerRoll, steerPerRoll } from "../balance/wheel-angles.js";
 import type { Sides } from "../load/wheels.js";
+import { leanInRoll, turnInRoll } from "../load/wheels-in-roll.js";
 import { slipAngleRange } from "../tyre/magic-formula-61.js";
 import { sideForce61 } from "../tyre/magic-formula-61-side.js";
 import { clampTo, isLoaded } from "../tyre/valid-range.js";
@@ -11,15 +11,18 @@ import { clampTo, isLoaded } from "../tyre/valid-range.js";
  * @param load - N under each tyre
  * @param slipAngle - rad of the axle without toe, above 0 for a force to the left
  * @param rollAngle - rad of the body, above 0 right side down
+ * @param tyreAngle - rad of it that the tyres give
  */
 export function settledSideForce(
   axle: HandlingAxle,
   load: Sides<number>,
   slipAngle: number,
   rollAngle: number,
+  tyreAngle: number,
 ): number {
-  const lean = leanPerRoll(axle) * rollAngle;
-  const angle = slipAngle + steerPerRoll(axle) * rollAngle;
+  const suspension = rollAngle - tyreAngle;
+  const lean = leanInRoll(axle, rollAngle, suspension);
+  const angle = slipAngle + turnInRoll(axle, suspension);
   const { camber, toe, pressure } = axle;
   return (
     tyreForce(axle, load.left, angle - toe.left, camber.left + lean, pressure.left) +
