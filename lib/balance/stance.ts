@@ -215,10 +215,13 @@ function bodyAt(front: End, rear: End, ay: number, at: AxleResponse): number {
   );
 }
 
-const STOP_ROUNDS = 30;
+const STOP_ROUNDS = 80;
 const STOP_TOLERANCE = 1e-12; // rad
 
-/** Moments of the stops that the wheels run into, if they do: Newton steps on both suspension angles. */
+/**
+ * Moments of the stops that the wheels run into, if they do: Newton steps on both suspension angles,
+ * halved until less is left over – Nocedal & Wright 2006, ch. 11.
+ */
 function meetStops(front: End, rear: End, ay: number, response: RollResponse): void {
   front.stops = rear.stops = 0;
   front.heave = freeHeave(front);
@@ -229,17 +232,24 @@ function meetStops(front: End, rear: End, ay: number, response: RollResponse): v
   const [freeFront, freeRear] = [pf, pr];
   const { extraFront: ff, extraRear: fr } = response.front;
   const { extraFront: rf, extraRear: rr } = response.rear;
+  let [fromFront, fromRear, least] = [pf, pr, Infinity];
+  let [stepFront, stepRear, share] = [0, 0, 1];
   for (let i = 0; i < STOP_ROUNDS; i++) {
     const kf = pressStops(front, pf);
     const kr = pressStops(rear, pr);
     const ef = freeFront + ff.suspension * front.stops + fr.suspension * rear.stops - pf;
     const er = freeRear + rf.suspension * front.stops + rr.suspension * rear.stops - pr;
-    if (Math.abs(ef) + Math.abs(er) < STOP_TOLERANCE) return;
-    const [a, b] = [1 - ff.suspension * kf, -fr.suspension * kr];
-    const [c, d] = [-rf.suspension * kf, 1 - rr.suspension * kr];
-    const determinant = a * d - b * c;
-    pf += (ef * d - er * b) / determinant;
-    pr += (er * a - ef * c) / determinant;
+    const left = Math.abs(ef) + Math.abs(er);
+    if (left < STOP_TOLERANCE) return;
+    if (left < least) {
+      const [a, b] = [1 - ff.suspension * kf, -fr.suspension * kr];
+      const [c, d] = [-rf.suspension * kf, 1 - rr.suspension * kr];
+      const determinant = a * d - b * c;
+      [fromFront, fromRear, least, share] = [pf, pr, left, 1];
+      [stepFront, stepRear] = [(ef * d - er * b) / determinant, (er * a - ef * c) / determinant];
+    } else share /= 2;
+    pf = fromFront + share * stepFront;
+    pr = fromRear + share * stepRear;
   }
 }
 
@@ -266,6 +276,7 @@ function pressStops(end: End, roll: number): number {
   if (stops === undefined) return 0;
   const { bumpLeft, droopLeft } = stops;
   let rate = 0;
+  let [low, high] = [-Infinity, Infinity];
   for (let i = 0; i < STOP_ROUNDS; i++) {
     const [inner, outer] = [end.heave - half * roll, end.heave + half * roll];
     const pushInner = stopForce(inner, bumpLeft.left, droopLeft.left, stops);
@@ -277,8 +288,11 @@ function pressStops(end: End, roll: number): number {
     const heaves = (half * (rateInner - rateOuter)) / both; // m per rad
     rate = half * (rateOuter * (half + heaves) + rateInner * (half - heaves));
     const step = (load - restLoad - 2 * wheelRate * end.heave - pushInner - pushOuter) / both;
-    end.heave += step;
     if (Math.abs(step) < STOP_TOLERANCE) break;
+    if (step > 0) low = end.heave;
+    else high = end.heave;
+    const next = end.heave + step;
+    end.heave = next > low && next < high ? next : (low + high) / 2;
   }
   return rate;
 }
