@@ -7,7 +7,7 @@ import {
 import type { Axles, Sides } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
 import { axleInMotion, type TransferParts, tyreLoads } from "./moving-loads.js";
-import { settledSideForce } from "./moving-tyres.js";
+import { settledForces } from "./moving-tyres.js";
 import { freeRollInertia, type RollingBody, type RollingEnd, rollingBody } from "./rolling-body.js";
 
 /** A car that drifts, yaws and rolls at a constant speed. All to the left; roll: right side down. */
@@ -72,19 +72,22 @@ export function whatHappens(
   const downRear = (weight * a) / car.wheelbase + car.rear.downforceFactor * air;
   const loadFront = tyreLoads(car.front, Math.max(0, downFront), front.transfer);
   const loadRear = tyreLoads(car.rear, Math.max(0, downRear), rear.transfer);
-  const slipFront = steer - Math.atan2(state.lateralSpeed + a * state.yawRate, speed);
-  const slipRear = -Math.atan2(state.lateralSpeed - b * state.yawRate, speed);
+  const gaveFront = car.front.complianceSteer * forceFront; // rad out of the turn
+  const gaveRear = car.rear.complianceSteer * forceRear;
+  const slipFront = steer - gaveFront - Math.atan2(state.lateralSpeed + a * state.yawRate, speed);
+  const slipRear = -gaveRear - Math.atan2(state.lateralSpeed - b * state.yawRate, speed);
+  const { rollAngle } = state;
+  const tyresFront = settledForces(car.front, loadFront, slipFront, rollAngle, front.tyreAngle);
+  const tyresRear = settledForces(car.rear, loadRear, slipRear, rollAngle, rear.tyreAngle);
+  const aligning = tyresFront.aligningMoment + tyresRear.aligningMoment;
   return {
     lateralAcceleration: how.lateralAcceleration,
-    yawAcceleration: how.yawAcceleration,
+    yawAcceleration: how.yawAcceleration + aligning / car.yawInertia,
     rollAcceleration: how.rollAcceleration,
     transfer: { front: front.transfer, rear: rear.transfer },
     tyreAngle: { front: front.tyreAngle, rear: rear.tyreAngle },
     load: { front: loadFront, rear: loadRear },
-    settledSideForce: {
-      front: settledSideForce(car.front, loadFront, slipFront, state.rollAngle, front.tyreAngle),
-      rear: settledSideForce(car.rear, loadRear, slipRear, state.rollAngle, rear.tyreAngle),
-    },
+    settledSideForce: { front: tyresFront.sideForce, rear: tyresRear.sideForce },
   };
 }
 
