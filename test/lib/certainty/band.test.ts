@@ -100,6 +100,8 @@ describe("how often a sign holds", () => {
 
   test("is all where nothing ever moves", () => {
     expect(signHolds(0, [0, 0, -0]).share).toBe(1);
+    expect(signHolds(1e-6, [-1e-6, 0, 1e-5], 1e-4).share).toBe(1);
+    expect(signHolds(2e-4, [1e-5, 3e-4], 1e-4).share).toBe(0.5);
   });
 
   test("is sure, likely or not to be said, and never sure from a few samples", () => {
