@@ -1,4 +1,4 @@
-import type { Progress } from "./driving.js";
+import type { CarBalance } from "./car-balance.js";
 import { axleDistances, carMass, type HandlingCar } from "./handling-car.js";
 
 /**
@@ -9,16 +9,17 @@ import { axleDistances, carMass, type HandlingCar } from "./handling-car.js";
  * the turn that this takes is −I·ṙ·L/(m·a·b) as a margin. A car whose own margin is above that
  * cannot follow: counted so, its front gives up first by as much as the two differ.
  *
- * @param progress - what the driver does along the path
- * @param turn - the hardest turn: m/s, and m/s² across the path to the left
+ * @param turn - its hardest turn
+ * @param lateralJerk - m/s³ by which it comes to turn harder to the left
  * @returns below 0 where the yaw rate must grow to the left
  * @see docs/model.md, "The whole car in balance"; Milliken 1995, ch. 8, for the moment as a margin
  */
 export function yawAccelerationMargin(
   car: HandlingCar,
-  { longitudinalAcceleration = 0, lateralJerk = 0 }: Progress,
-  { speed, lateralAcceleration }: { readonly speed: number; readonly lateralAcceleration: number },
+  turn: Pick<CarBalance, "speed" | "lateralAcceleration" | "longitudinalAcceleration">,
+  lateralJerk = 0,
 ): number {
+  const { speed, lateralAcceleration, longitudinalAcceleration } = turn;
   const slowing = (lateralAcceleration * longitudinalAcceleration) / speed;
   const yawAcceleration = (lateralJerk - slowing) / speed;
   const { front: a, rear: b } = axleDistances(car);

@@ -52,7 +52,7 @@ export function changes(
 
 const FELT = "*";
 const TRADE = "†";
-const TRADES = `${TRADE}: better balanced somewhere but slower there, or on the way to it: where, and by how much, stands below.`;
+const TRADES = `${TRADE}: better balanced in a part of a corner, but slower there: where, and by how much, stands below.`;
 const BELOW_LIMIT =
   "Understeer gradient and yaw response are those near straight ahead: there toe, camber and steering of the axles in roll decide, at the limit the loads do, and the two may go opposite ways.";
 const TIPS = `${DASH}: before or after the change the car tips over there before its tyres let go, so there is no balance to shift.`;

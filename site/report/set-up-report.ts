@@ -135,9 +135,8 @@ function balance(
 /** A balance without what only the next search needs. */
 function toldBalance(car: HandlingCar, name: PhaseName, balance: CarBalance) {
   const { turn: _turn, most: _most, ...told } = balance;
-  const { longitudinalAcceleration } = balance;
-  const does = { ...phases[name], longitudinalAcceleration };
-  return { ...told, yawAccelerationMargin: yawAccelerationMargin(car, does, balance) };
+  const margin = yawAccelerationMargin(car, balance, phases[name].lateralJerk);
+  return { ...told, yawAccelerationMargin: margin };
 }
 
 function eachPhase<T>(work: (name: PhaseName) => T): Record<PhaseName, T> {
