@@ -1,9 +1,10 @@
-import type { Axles } from "../load/wheels.js";
+import type { Axles, Sides, Wheels } from "../load/wheels.js";
 import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
 import { type HardestTurn, hardestTurnNear, hardestTurnOfCar } from "./hardest-turn-of-car.js";
 import { type NumberedCar, numberedCar } from "./held-numbers.js";
 import { type MostSideForce, mostSideForce } from "./most-side-force.js";
+import type { AxleStance } from "./stance.js";
 import { wholeCar } from "./whole-car.js";
 
 /** How hard a car can turn to the left, and which end would give up first. */
@@ -18,6 +19,8 @@ export interface CarBalance {
   readonly mostLateralAcceleration: number;
   /** m/s in the hardest turn */
   readonly speed: number;
+  /** how its wheels stand in the hardest turn */
+  readonly wheels: Wheels<WheelInTurn>;
   /** axles whose inner tyre is off the ground in the hardest turn */
   readonly lifted: Axles<boolean>;
   /** both inner tyres leave the ground before the tyres let go: the margin is then no balance */
@@ -29,6 +32,14 @@ export interface CarBalance {
   /** where a similar car's search begins */
   readonly turn: HardestTurn;
   readonly most: MostSideForce;
+}
+
+/** How a wheel stands in a turn. */
+export interface WheelInTurn {
+  /** N, at least 0 */
+  readonly load: number;
+  /** m from rest, above 0 in bump */
+  readonly travel: number;
 }
 
 /** Where to begin the search: the balance of a similar car. */
@@ -99,11 +110,19 @@ function foundOf(
     understeerMargin: margin,
     mostLateralAcceleration: most.lateralAcceleration,
     speed: whole.speed,
+    wheels: { front: wheelsOf(front), rear: wheelsOf(rear) },
     lifted: { front: front.lifted, rear: rear.lifted },
     tips: turn.point.tips,
     longitudinalAcceleration: driving.longitudinalAcceleration ?? 0,
     turn,
     most,
+  };
+}
+
+function wheelsOf({ left, right }: AxleStance): Sides<WheelInTurn> {
+  return {
+    left: { load: left.load, travel: left.travel },
+    right: { load: right.load, travel: right.travel },
   };
 }
 

@@ -16,7 +16,11 @@ import {
   tipsIn,
 } from "./behaviour.js";
 import type { Change } from "./change.js";
+import { type Eased, easedIn } from "./eased.js";
 import { figuresOf, USUAL_SPEED } from "./figures.js";
+import { type NearTipping, nearTippingIn } from "./near-tipping.js";
+import { newlyOnStops, type OnStop, onStops } from "./on-stops.js";
+import { type Trade, tradesOf } from "./trade.js";
 
 /** What a change does to a car. */
 export interface Effect {
@@ -28,6 +32,14 @@ export interface Effect {
   readonly broken: readonly Margin[];
   /** Parts of a corner in which the car now tips over, as `tipsIn` says: no balance to speak of. */
   readonly tips: readonly PhaseName[];
+  /** Parts of a corner in which it now tips over or comes near to it. */
+  readonly nearTipping: readonly NearTipping[];
+  /** Parts of a corner in which balance gets better and the car slower. */
+  readonly trades: readonly Trade[];
+  /** Wheels that are on a stop now and were not before. */
+  readonly onStops: readonly OnStop[];
+  /** Parts of a corner in which the car now cannot brake or drive as hard as is usual. */
+  readonly eased: readonly Eased[];
 }
 
 /** What a change does alone, and with the seats turned so that the car stands as before. */
@@ -46,6 +58,10 @@ export interface Baseline {
   readonly corners: BothCorners;
   /** How far it is inside the limits of its class. */
   readonly margins: readonly Margin[];
+  readonly tips: readonly PhaseName[];
+  readonly nearTipping: readonly NearTipping[];
+  readonly onStops: readonly OnStop[];
+  readonly eased: readonly Eased[];
 }
 
 /**
@@ -70,8 +86,14 @@ function baselineFrom(car: Car, measured: Car, speed: number, start: BothCorners
   const handling = handlingCarOf(car, measured, rest);
   const corners = cornersOf(handling, speed, start);
   const behaviour = behaviourFrom(corners, figuresOf(car, measured, speed, rest, handling));
-  const margins = marginsOf(car, measured, rest);
-  return { car, measured, speed, behaviour, corners, margins };
+  return {
+    ...{ car, measured, speed, behaviour, corners },
+    margins: marginsOf(car, measured, rest),
+    tips: tipsIn(corners),
+    nearTipping: nearTippingIn(handling, speed, corners),
+    onStops: onStops(handling, corners),
+    eased: easedIn(corners),
+  };
 }
 
 /**
@@ -88,8 +110,14 @@ export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
 
 function effectOn(car: Car, before: Baseline): Effect {
   const after = baselineFrom(car, before.measured, before.speed, before.corners);
-  const moved = differenceOf(after.behaviour, before.behaviour);
-  return { car, moved, broken: newlyBroken(after.margins, before), tips: tipsIn(after.corners) };
+  const { tips, nearTipping, eased } = after;
+  return {
+    ...{ car, tips, nearTipping, eased },
+    moved: differenceOf(after.behaviour, before.behaviour),
+    broken: newlyBroken(after.margins, before),
+    trades: tradesOf(before.behaviour, after.behaviour, [...before.tips, ...tips]),
+    onStops: newlyOnStops(after.onStops, before.onStops),
+  };
 }
 
 const SEEN_HEIGHT = 0.5e-3; // m

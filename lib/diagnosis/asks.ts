@@ -59,6 +59,13 @@ function contradictions(reports: readonly Report[]): Ask[] {
   );
 }
 
+/** Asked where no pressure can be ranked. */
+export const bestPressureAsk: Ask = {
+  reports: [],
+  ask: "Which warm pressure do these tyres grip best at? Below it more air helps and above it less: until somebody has measured it and it is in the car's file, no change of pressure is ranked.",
+  needed: false,
+};
+
 /** Asked before pressures are touched. */
 export const pressureAsk: Ask = {
   reports: [],

@@ -1,13 +1,15 @@
 import type { Car } from "../car/car.js";
-import { tipsIn } from "../change/behaviour.js";
 import type { Change, End } from "../change/change.js";
+import type { Eased } from "../change/eased.js";
 import { baselineOf } from "../change/effect.js";
+import type { NearTipping } from "../change/near-tipping.js";
+import { whyNotRanked } from "../change/ranked.js";
 import type { UnitSystem } from "../units.js";
 import { cellsOf } from "../workshop/cells.js";
 import { LEAST_FELT_SHIFT } from "../workshop/feel.js";
 import { isComplete, type Report } from "../workshop/report.js";
 import { type Venue, venueSpeed } from "../workshop/venue.js";
-import { type Ask, asksFor, pressureAsk } from "./asks.js";
+import { type Ask, asksFor, bestPressureAsk, pressureAsk } from "./asks.js";
 import { type NotProposed, notProposed } from "./not-proposed.js";
 import { type Places, placesOf } from "./options.js";
 import { type Proposal, proposalOf } from "./proposal.js";
@@ -40,6 +42,10 @@ export interface Diagnosis {
   /** Single changes, the best first: one of them, never two at once. */
   readonly proposals: readonly Proposal[];
   readonly notProposed: readonly NotProposed[];
+  /** Where the car, asked for those places, tips over or comes near to it. */
+  readonly nearTipping: readonly NearTipping[];
+  /** Where it cannot brake or drive as hard as is usual. */
+  readonly eased: readonly Eased[];
 }
 
 /**
@@ -52,17 +58,28 @@ export interface Diagnosis {
  * @throws RangeError when the car cannot stand on its springs
  */
 export function diagnose(complaint: Complaint, system: UnitSystem = "metric"): Diagnosis {
-  const { reports, venue, pressureOff } = complaint;
+  const { reports, venue } = complaint;
   const asks = asksFor(reports, venue);
   const open = new Set(asks.filter(({ needed }) => needed).flatMap((ask) => ask.reports));
   const targets = reports.flatMap((report, i) =>
     !open.has(i) && isComplete(report) ? [targetOf(report, i, venue)] : [],
   );
-  const silent = { asks, targets, proposals: [], notProposed: [] };
+  const silent = { ...{ asks, targets }, ...nothing };
   if (targets.length === 0) return { ...silent, summary: nothingToGoBy };
   if (targets.every(({ want }) => want === 0)) return { ...silent, summary: allWell };
-  const all = pressureOff === undefined ? [...asks, pressureAsk] : asks;
+  const all = [...asks, ...askOfPressure(complaint)];
   return { ...ranked(complaint, targets, system), asks: all, targets };
+}
+
+const nothing = { proposals: [], notProposed: [], nearTipping: [], eased: [] };
+
+/** What has to be known before a pressure is touched: the best one, then those that were driven. */
+function askOfPressure({ car, pressureOff }: Complaint): Ask[] {
+  const known = (["front", "rear"] as const).some(
+    (end) => whyNotRanked(car, { lever: "tyrePressure", end }) === undefined,
+  );
+  if (!known) return [bestPressureAsk];
+  return pressureOff === undefined ? [pressureAsk] : [];
 }
 
 const nothingToGoBy = "No report says where, when, doing what, and what: ask before changing.";
@@ -73,9 +90,10 @@ const allWell = "Nobody asks for a change: leave the car as it is.";
 function ranked(complaint: Complaint, targets: readonly Target[], system: UnitSystem) {
   const { tried = [], pressureOff = [], leastFelt = LEAST_FELT_SHIFT } = complaint;
   const places = placesFor(complaint, targets);
-  const tips = tipsIn(places.before.corners);
+  const { tips } = places.before;
+  const there = aboutPlaces(places);
   if (targets.some(({ phase }) => tips.includes(phase)))
-    return { proposals: [], notProposed: [], summary: tipsThere };
+    return { ...nothing, ...there, summary: tipsThere };
   const found = leverPlaces.map((place) => searchLever(place, places, leastFelt));
   const options = found.flatMap(({ option }) => (option === undefined ? [] : [option]));
   const failed = (change: Change) =>
@@ -85,10 +103,17 @@ function ranked(complaint: Complaint, targets: readonly Target[], system: UnitSy
     .map((option) => proposalOf(option, places, { tried, pressureOff }, system))
     .sort((a, b) => a.rank - b.rank || b.merit - a.merit);
   return {
+    ...there,
     proposals,
     notProposed: notProposed(found, failed, places.before.car, system),
     summary: summaryOf(proposals),
   };
+}
+
+/** What the parts of a corner that were reported have to be known for. */
+function aboutPlaces({ before: { nearTipping, eased }, targets }: Places) {
+  const reported = ({ phase }: { phase: string }) => targets.some((to) => to.phase === phase);
+  return { nearTipping: nearTipping.filter(reported), eased: eased.filter(reported) };
 }
 
 function placesFor({ car, measured = car }: Complaint, targets: readonly Target[]): Places {

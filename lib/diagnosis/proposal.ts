@@ -1,7 +1,13 @@
 import { phaseNames } from "../balance/phases.js";
+import type { Car } from "../car/car.js";
 import type { Change, End } from "../change/change.js";
+import type { Eased } from "../change/eased.js";
 import { labelOf } from "../change/label.js";
+import { endsWithoutLeanCost } from "../change/lean-costs.js";
 import { movedInWords, signed } from "../change/moved.js";
+import type { NearTipping } from "../change/near-tipping.js";
+import type { OnStop } from "../change/on-stops.js";
+import { isTrade } from "../change/trade.js";
 import type { Wheels } from "../load/wheels.js";
 import type { UnitSystem } from "../units.js";
 import { minutesToMake } from "../workshop/minutes.js";
@@ -30,6 +36,14 @@ export interface Proposal {
   readonly putBack: readonly string[];
   readonly putBackTurns?: Wheels<number>;
   readonly reasons: readonly string[];
+  /** Wheels that it puts on a stop. */
+  readonly onStops: readonly OnStop[];
+  /** Where the changed car tips over or comes near to it. */
+  readonly nearTipping: readonly NearTipping[];
+  /** Where the changed car cannot brake or drive as hard as is usual. */
+  readonly eased: readonly Eased[];
+  /** It leans wheels whose tyre's data say nothing of what lean costs in braking and traction. */
+  readonly leanCostUnknown: boolean;
   /** 0 before the others by evidence, 1 as usual, 2 last. */
   readonly rank: 0 | 1 | 2;
   /** What orders proposals of one rank: see `meritOf`. */
@@ -64,9 +78,17 @@ export function proposalOf(
     putBack: putBackInWords(option, places, system),
     ...(putBackTurns && { putBackTurns }),
     reasons: reasonsOf(option, known),
+    onStops: effect.onStops,
+    nearTipping: effect.nearTipping,
+    eased: effect.eased,
+    leanCostUnknown: leansWithoutCost(change, car),
     rank: rankOf(change, known.pressureOff),
     merit: meritOf(option, car),
   };
+}
+
+function leansWithoutCost(change: Change, car: Car): boolean {
+  return change.lever === "camber" && endsWithoutLeanCost(car).includes(change.end);
 }
 
 /** Pressure comes last unless it was measured and is off at that end; so does mass put in. */
@@ -79,7 +101,9 @@ function rankOf(change: Change, pressureOff: readonly End[]): 0 | 1 | 2 {
 function reasonsOf({ change, gain, grip, elsewhere }: Option, { tried, pressureOff }: Known) {
   const reasons = [
     `It brings the reported places ${gain.toFixed(2)} m/s² nearer to balance and moves the rest of those corners by ${elsewhere.toFixed(2)} m/s².`,
-    `The car can turn ${signed(grip, 2)} m/s² there.`,
+    isTrade(gain, -grip)
+      ? `The car is better balanced there, and ${(-grip).toFixed(2)} m/s² slower.`
+      : `The car can turn ${signed(grip, 2)} m/s² there.`,
   ];
   const other = tried.find(
     (old) =>

@@ -3,6 +3,7 @@ import type { CarLever } from "../car/car.js";
 import { adjusterOf } from "../change/adjuster.js";
 import type { Change, End, EndLever } from "../change/change.js";
 import { endLenses } from "../change/levers.js";
+import { type NotRanked, whyNotRanked } from "../change/ranked.js";
 import { parameters } from "../parameters.js";
 import type { Margin } from "../statics/margins.js";
 import { leversToTry } from "../workshop/propose.js";
@@ -34,6 +35,8 @@ export const leverPlaces: readonly LeverPlace[] = leversToTry.flatMap((lever): L
 export function searchLever(place: LeverPlace, places: Places, leastFelt: number): Found {
   const step = adjusterOf(places.before.car, place as Change)?.step;
   if (step === undefined) return { place, why: "This car cannot be adjusted there." };
+  const unranked = whyNotRanked(places.before.car, place);
+  if (unranked !== undefined) return { place, why: whyUnranked[unranked] };
   const up = searchWay(place, step, places, leastFelt);
   const down = searchWay(place, -step, places, leastFelt);
   const options = [up, down].flatMap(({ option }) => (option === undefined ? [] : [option]));
@@ -41,6 +44,13 @@ export function searchLever(place: LeverPlace, places: Places, leastFelt: number
   if (best !== undefined) return { place, option: best };
   return { place, why: tellingOf(up, down) };
 }
+
+const whyUnranked: Readonly<Record<NotRanked, string>> = {
+  "best pressure not known":
+    "Nobody has put into the car's file at which pressure this tyre grips best, and past that the same change moves grip the other way.",
+  dampers:
+    "Dampers decide how the car arrives in a turn and over bumps; what they do to balance at the limit is less than anybody feels.",
+};
 
 interface Way {
   readonly option?: Option;

@@ -2,6 +2,7 @@ import { phaseNames } from "../balance/phases.js";
 import type { Car, CarLever } from "../car/car.js";
 import type { Change, End, EndLever } from "../change/change.js";
 import { type Baseline, baselineOf, effectOf } from "../change/effect.js";
+import { whyNotRanked } from "../change/ranked.js";
 import { possibleChanges } from "../change/steps.js";
 import { LEAST_FELT_SHIFT } from "./feel.js";
 import type { Plan, PlanStep } from "./plan.js";
@@ -35,7 +36,8 @@ export const leversToTry: readonly (EndLever | CarLever)[] = [
 ];
 
 /**
- * The smallest change of each lever, each way, that is likely to be felt and breaks no limit.
+ * The smallest change of each lever, each way, that is likely to be felt and breaks no limit; none
+ * of a lever that cannot be ranked, as `whyNotRanked` says.
  *
  * @param speed - m/s at which balance is compared
  */
@@ -131,7 +133,8 @@ function nextChange(plan: Plan): PlanStep | undefined {
 /** One step of each lever, each way, in the order in which they are worth a run. */
 function singleStepsOf(car: Car): Change[] {
   return possibleChanges(car)
-    .filter(({ lever }) => leversToTry.includes(lever))
+    .filter((change) => leversToTry.includes(change.lever))
+    .filter((change) => whyNotRanked(car, change) === undefined)
     .sort((a, b) => rankOf(a) - rankOf(b));
 }
 

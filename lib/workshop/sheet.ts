@@ -1,10 +1,14 @@
 import { type PhaseName, phaseNames } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
-import { differenceOf, tipsIn } from "../change/behaviour.js";
+import { differenceOf } from "../change/behaviour.js";
 import type { Change } from "../change/change.js";
+import type { Eased } from "../change/eased.js";
 import { type Baseline, baselineOf, effectOf } from "../change/effect.js";
 import type { CarFigures } from "../change/figures.js";
 import { labelOf } from "../change/label.js";
+import type { NearTipping } from "../change/near-tipping.js";
+import { newlyOnStops, type OnStop } from "../change/on-stops.js";
+import { type Trade, tradesOf } from "../change/trade.js";
 import type { Wheels } from "../load/wheels.js";
 import type { Margin } from "../statics/margins.js";
 import type { UnitSystem } from "../units.js";
@@ -46,6 +50,14 @@ export interface SheetRow {
   readonly margins: readonly Margin[];
   /** Parts of a corner in which it tips over before its tyres let go. */
   readonly tips: readonly PhaseName[];
+  /** Parts in which it tips over or comes near to it. */
+  readonly nearTipping: readonly NearTipping[];
+  /** Parts in which it cannot brake or drive as hard as is usual. */
+  readonly eased: readonly Eased[];
+  /** Wheels on a stop that were not in the run before. */
+  readonly onStops: readonly OnStop[];
+  /** Parts in which balance is better than in the run before and the car slower. */
+  readonly trades: readonly Trade[];
   readonly warnings: readonly PlanWarning[];
   /** Why the step cannot be done; the car is then as in the run before. */
   readonly refused?: string;
@@ -114,10 +126,17 @@ function rowOf(
     labels: toDo.map((change) => labelOf(change, from, system)),
     cells: shifts?.cells ?? [],
     ...(shifts && { phases: shifts.phases, moved: shifts.moved }),
-    margins: look(turn.car).baseline.margins,
-    tips: tipsIn(look(turn.car).baseline.corners),
+    ...standingOf(look(turn.car).baseline, look(from).baseline),
   };
   return { ...row, warnings: warningsOf(row, plan, before, system) };
+}
+
+/** How the car of a run stands at its limit, and what of that is new. */
+function standingOf(now: Baseline, before: Baseline) {
+  const { margins, tips, nearTipping, eased } = now;
+  const trades = tradesOf(before.behaviour, now.behaviour, [...before.tips, ...tips]);
+  const newOnStops = newlyOnStops(now.onStops, before.onStops);
+  return { margins, tips, nearTipping, eased, trades, onStops: newOnStops };
 }
 
 function turnOf({ car }: Plan, step: PlanStep, before: Baseline): Turn {

@@ -2,9 +2,19 @@ import { type PhaseName, phaseNames } from "../../lib/balance/phases.js";
 import type { Car } from "../../lib/car/car.js";
 import { labelOf } from "../../lib/change/label.js";
 import { movedInWords, signed } from "../../lib/change/moved.js";
+import type { Trade } from "../../lib/change/trade.js";
 import { parameters } from "../../lib/parameters.js";
 import type { UnitSystem } from "../../lib/units.js";
 import { LEAST_FELT_SHIFT } from "../../lib/workshop/feel.js";
+import {
+  dampersNote,
+  easedClauses,
+  leanNote,
+  nearTippingClauses,
+  onStopClauses,
+  pressureNote,
+  tradeClauses,
+} from "./balance-notes.js";
 import { DASH } from "./balance-text.js";
 import type { SetUpReport } from "./set-up-report.js";
 import { textTable } from "./text-table.js";
@@ -15,45 +25,58 @@ type Moved = NonNullable<Row["moved"]>;
 
 /** What every single change does to balance and grip, and what else it moves. */
 export function changes(
-  { changes: rows, balance }: SetUpReport,
+  { changes: rows, balance, notKnown }: SetUpReport,
   car: Car,
   system: UnitSystem,
   write: Writer,
 ): string {
   const named = rows.map((row) => ({ ...row, label: labelOf(row.change, car, system) }));
   const lines = named.flatMap((row) => shifts(row, balance.tips, write));
+  const levers = new Set(rows.map(({ change }) => change.lever));
   const tipping = lines.some((line) => line.includes(DASH));
   return [
     `Single changes: shift of the margin in each part of a corner, and of the car's own limit in the middle, ${write.unit("acceleration")}`,
     `Above 0: towards understeer, and more grip. ${FELT}: a margin shifts by ${write.value("acceleration", LEAST_FELT_SHIFT, 2)} or more, likely to be felt.`,
+    ...(lines.some((line) => line.at(-1)?.includes(TRADE)) ? [TRADES] : []),
     ...(tipping ? [TIPS] : []),
+    ...(levers.has("tyrePressure") ? pressureNote(notKnown.bestPressure) : []),
+    ...(levers.has("camber") ? leanNote(notKnown.costOfLean) : []),
+    ...(levers.has("damperBump") || levers.has("damperRebound") ? [dampersNote] : []),
     textTable([["", ...phaseNames, "limit", ""], ...lines]),
     "",
     "What else each change moves",
     BELOW_LIMIT,
-    ...named.map((row) => alsoMoved(row, system)),
+    ...named.map((row) => alsoMoved(row, balance, system, write)),
   ].join("\n");
 }
 
 const FELT = "*";
+const TRADE = "†";
+const TRADES = `${TRADE}: better balanced in a part of a corner, but slower there: where, and by how much, stands below.`;
 const BELOW_LIMIT =
   "Understeer gradient and yaw response are those near straight ahead: there toe, camber and steering of the axles in roll decide, at the limit the loads do, and the two may go opposite ways.";
 const TIPS = `${DASH}: before or after the change the car tips over there before its tyres let go, so there is no balance to shift.`;
 
 /** The change alone and, where the seats can bring the body back, with them turned. */
 function shifts(
-  { label, moved, tips = [], putBack }: Row,
+  { label, moved, tips = [], trades = [], putBack }: Row,
   tipped: readonly PhaseName[],
   write: Writer,
 ): string[][] {
   if (moved === undefined) return [[label]];
-  const alone = [label, ...cells(moved, [...tipped, ...tips], write)];
+  const alone = [label, ...cells(moved, trades, [...tipped, ...tips], write)];
   if (putBack === undefined) return [alone];
-  return [alone, [PUT_BACK, ...cells(putBack.moved, [...tipped, ...putBack.tips], write)]];
+  const tipsBack = [...tipped, ...putBack.tips];
+  return [alone, [PUT_BACK, ...cells(putBack.moved, putBack.trades, tipsBack, write)]];
 }
 
 /** Shifts of the margins, a dash where the car tips over; of the limit; and whether it can be felt. */
-function cells({ phases }: Moved, tips: readonly PhaseName[], { change }: Writer): string[] {
+function cells(
+  { phases }: Moved,
+  trades: readonly Trade[],
+  tips: readonly PhaseName[],
+  { change }: Writer,
+): string[] {
   const told = phaseNames.filter((name) => !tips.includes(name));
   const felt = told.some((name) => likelyFelt(phases[name].understeerMargin));
   return [
@@ -61,7 +84,7 @@ function cells({ phases }: Moved, tips: readonly PhaseName[], { change }: Writer
       told.includes(name) ? change("acceleration", phases[name].understeerMargin, 2) : DASH,
     ),
     change("acceleration", phases.middle.lateralAcceleration, 2),
-    felt ? FELT : "",
+    `${felt ? FELT : ""}${trades.length > 0 ? TRADE : ""}`,
   ];
 }
 
@@ -71,10 +94,33 @@ const likelyFelt = (shift: number): boolean =>
 
 const PUT_BACK = "  … with the seats put back";
 
-function alsoMoved(row: Row, system: UnitSystem): string {
+function alsoMoved(row: Row, before: Before, system: UnitSystem, write: Writer): string {
   if (row.moved === undefined) return `  ${row.label}: ${row.refused}`;
-  const parts = [...movedInWords(row.moved.figures, system), ...seats(row), ...broken(row)];
+  const parts = [
+    ...movedInWords(row.moved.figures, system),
+    ...seats(row),
+    ...inTurns(row, before, write),
+    ...broken(row),
+  ];
   return `  ${row.label}: ${parts.length === 0 ? "nothing else" : parts.join("; ")}.`;
+}
+
+type Before = SetUpReport["balance"];
+
+/** What is new at the limit besides the shifts; with the seats put back, where they can. */
+function inTurns(row: Row, before: Before, { value }: Writer): string[] {
+  const { trades = [], onStops = [], eased = [], nearTipping = [], tips = [] } = row.putBack ?? row;
+  return [
+    ...tradeClauses(trades, value),
+    ...onStopClauses(onStops, "comes to be"),
+    ...easedClauses(newIn(eased, before.eased), value),
+    ...nearTippingClauses(newIn(nearTipping, before.nearTipping), tips),
+  ];
+}
+
+/** Those in parts of a corner that were not among the parts before. */
+function newIn<T extends { readonly phase: PhaseName }>(now: readonly T[], before: readonly T[]) {
+  return now.filter(({ phase }) => !before.some((old) => old.phase === phase));
 }
 
 function seats({ putBack }: Row): string[] {

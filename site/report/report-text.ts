@@ -5,6 +5,7 @@ import { heading, limits, rates, tyreNotes } from "./car-text.js";
 import { changes } from "./changes-text.js";
 import { loads, transfer } from "./loads-text.js";
 import type { SetUpReport } from "./set-up-report.js";
+import { travel } from "./travel-text.js";
 import { writer } from "./writer.js";
 
 /** The report as plain text, in the units of the reader. */
@@ -17,6 +18,7 @@ export function reportText(report: SetUpReport, car: Car, system: UnitSystem): s
     ...(moving === "" ? [] : [moving]),
     rates(report, write),
     balance(report, write),
+    travel(report, write),
     ...tyreNotes(report, system),
     limits(report.limits, write),
     changes(report, car, system, write),

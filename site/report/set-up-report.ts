@@ -1,8 +1,13 @@
+import type { CarBalance } from "../../lib/balance/car-balance.js";
+import { differentialDoubts } from "../../lib/balance/differential-doubts.js";
 import { centreOfGravityHeight, type HandlingCar } from "../../lib/balance/handling-car.js";
 import { handlingCarOf } from "../../lib/balance/handling-car-of.js";
 import { characteristicSpeed, criticalSpeed } from "../../lib/balance/linear-understeer.js";
+import { type PhaseName, phaseNames, phases } from "../../lib/balance/phases.js";
+import type { WheelStops } from "../../lib/balance/stops.js";
 import { tyreDoubtInWords } from "../../lib/balance/tyre-doubt-words.js";
 import { tyreDoubts } from "../../lib/balance/tyre-doubts.js";
+import { yawAccelerationMargin } from "../../lib/balance/yaw-acceleration.js";
 import {
   barRateOf,
   barRollStiffnessOf,
@@ -14,9 +19,15 @@ import {
 import type { Axle, Car } from "../../lib/car/car.js";
 import { sprungMassOf, totalMassOf } from "../../lib/car/masses.js";
 import { type BothCorners, cornersOf, tipsIn } from "../../lib/change/behaviour.js";
+import { easedIn } from "../../lib/change/eased.js";
+import type { Effect } from "../../lib/change/effect.js";
 import { type CarFigures, figuresOf } from "../../lib/change/figures.js";
-import { changeTable } from "../../lib/change/table.js";
-import { eachAxle } from "../../lib/load/wheels.js";
+import { endsWithoutLeanCost } from "../../lib/change/lean-costs.js";
+import { nearTippingIn } from "../../lib/change/near-tipping.js";
+import { onStops } from "../../lib/change/on-stops.js";
+import { whyNotRanked } from "../../lib/change/ranked.js";
+import { type ChangeRow, changeTable } from "../../lib/change/table.js";
+import { eachAxle, type Wheels } from "../../lib/load/wheels.js";
 import { marginsOf } from "../../lib/statics/margins.js";
 import { type Rest, restOf } from "../../lib/statics/rest.js";
 import { inTurn } from "./in-turn.js";
@@ -50,7 +61,9 @@ export function setUpReport(car: Car, asked: ReportQuestion) {
     inTurn: inTurn(handling, asked, corners),
     stiffness: eachAxle(car, stiffnessOf),
     figures,
-    balance: balance(car, corners, figures),
+    balance: balance(car, handling, asked.speed, corners, figures),
+    freeTravel: eachAxle(handling, ({ stops }) => stops && freeTravelOf(stops)),
+    notKnown: notKnown(car),
     outsideTyreData: tyreDoubts(car, asked.speed, handling).map((doubt) => ({
       ...doubt,
       sentence: tyreDoubtInWords(doubt),
@@ -83,7 +96,26 @@ function stiffnessOf(axle: Axle) {
   };
 }
 
-function balance(car: Car, corners: BothCorners, figures: CarFigures) {
+/** m that each wheel can still rise and fall from where it rests. */
+function freeTravelOf({ bumpLeft, droopLeft }: WheelStops) {
+  return { bump: bumpLeft, droop: droopLeft };
+}
+
+/** Ends about whose tyres something is not known that changes of them go by. */
+function notKnown(car: Car) {
+  const bestPressure = (["front", "rear"] as const).filter(
+    (end) => whyNotRanked(car, { lever: "tyrePressure", end }) !== undefined,
+  );
+  return { bestPressure, costOfLean: endsWithoutLeanCost(car) };
+}
+
+function balance(
+  car: Car,
+  handling: HandlingCar,
+  speed: number,
+  corners: BothCorners,
+  figures: CarFigures,
+) {
   const gradient = finite(figures.understeerGradient);
   const named = (speedFor: typeof criticalSpeed) =>
     gradient === undefined ? undefined : finite(speedFor(gradient, car.wheelbase));
@@ -91,9 +123,24 @@ function balance(car: Car, corners: BothCorners, figures: CarFigures) {
     understeerGradient: gradient,
     characteristicSpeed: named(characteristicSpeed),
     criticalSpeed: named(criticalSpeed),
-    phases: corners.left,
+    phases: eachPhase((name) => toldBalance(handling, name, corners.left[name])),
     tips: tipsIn(corners),
+    nearTipping: nearTippingIn(handling, speed, corners),
+    eased: easedIn(corners),
+    onStops: onStops(handling, corners),
+    differentialDoubts: differentialDoubts(car, handling, speed, corners.left),
   };
+}
+
+/** A balance without what only the next search needs. */
+function toldBalance(car: HandlingCar, name: PhaseName, balance: CarBalance) {
+  const { turn: _turn, most: _most, ...told } = balance;
+  const margin = yawAccelerationMargin(car, balance, phases[name].lateralJerk);
+  return { ...told, yawAccelerationMargin: margin };
+}
+
+function eachPhase<T>(work: (name: PhaseName) => T): Record<PhaseName, T> {
+  return Object.fromEntries(phaseNames.map((name) => [name, work(name)])) as Record<PhaseName, T>;
 }
 
 function finite(value: number): number | undefined {
@@ -101,14 +148,29 @@ function finite(value: number): number | undefined {
 }
 
 /** A row of the change table without the changed cars, which the changes themselves give. */
-function withoutCar({ change, label, effect, refused }: ReturnType<typeof changeTable>[number]) {
+function withoutCar({ change, label, effect, refused }: ChangeRow): ToldChange {
   if (effect === undefined) return { change, label, refused };
-  const { moved, broken, tips, putBack } = effect;
-  const back = putBack && {
-    turns: putBack.turns,
-    moved: putBack.moved,
-    broken: putBack.broken,
-    tips: putBack.tips,
-  };
-  return { change, label, moved, broken, tips, putBack: back };
+  const { putBack } = effect;
+  const back = putBack && { turns: putBack.turns, ...toldEffect(putBack) };
+  return { change, label, ...toldEffect(effect), ...(back && { putBack: back }) };
+}
+
+type ToldEffect = Omit<Effect, "car">;
+
+/** A change with what it does, or why the car cannot be so. */
+export interface ToldChange extends Pick<ChangeRow, "change" | "label">, Partial<ToldEffect> {
+  readonly refused?: string;
+  readonly putBack?: ToldEffect & { readonly turns: Wheels<number> };
+}
+
+function toldEffect({
+  moved,
+  broken,
+  tips,
+  nearTipping,
+  trades,
+  onStops,
+  eased,
+}: Effect): ToldEffect {
+  return { moved, broken, tips, nearTipping, trades, onStops, eased };
 }

@@ -1,4 +1,7 @@
 import {
+  type CarBalance,
+  carOnMap,
+  handlingCarOf,
   hardestOn,
   type MapAxis,
   type MapOf,
@@ -7,6 +10,7 @@ import {
   parameters,
   type Quantity,
   type SetUpMap,
+  tipsNear,
 } from "@rollbook/lib";
 import { rangeOf } from "./levels.js";
 import { words } from "./words.js";
@@ -31,24 +35,36 @@ export function settingsText(along: MapAxis, up: MapAxis, x: number, y: number, 
 }
 
 /** What is to be read at one place, in one sentence. */
-export function readingText(
-  { x, y, balance, broken }: MapReading,
-  along: MapAxis,
-  up: MapAxis,
-  format: Format,
-): string {
+export function readingText(of: MapOf, reading: MapReading, format: Format): string {
+  const { along, up } = of;
+  const { x, y, balance, broken } = reading;
   const here = x === along.present && y === up.present ? words.isCar : "";
   const { first, understeerMargin, lateralAcceleration, lifted, tips } = balance;
   const margin = acceleration(Math.abs(understeerMargin), format);
   const ahead = first === "both" ? words.ahead.both : words.ahead[first](margin);
   const ends = (["front", "rear"] as const).filter((end) => lifted[end]);
   const wheels = tips ? words.tips : ends.map(words.lifts).join("");
+  const near = tips ? undefined : nearTippingOf(of, reading);
+  const tippingText = near === undefined ? "" : words.nearTipping(acceleration(near, format));
   return words.reading(
     capital(settingsText(along, up, x, y, format)) + here,
     ahead,
-    acceleration(lateralAcceleration, format) + wheels,
-    outsideText(broken),
+    acceleration(lateralAcceleration, format) + wheels + tippingText,
+    easedText(balance, format) + outsideText(broken),
   );
+}
+
+/** Where the car of a place tips over, m/s², if its hardest turn comes near to that. */
+export function nearTippingOf(of: MapOf, { x, y, balance }: MapReading): number | undefined {
+  const car = handlingCarOf(carOnMap(of, x, y), of.measured);
+  return tipsNear(car, of.driving, balance);
+}
+
+/** What it says where the car cannot brake or drive as hard as that part of a corner asks. */
+function easedText({ given, longitudinalAcceleration }: CarBalance, format: Format): string {
+  if (given) return "";
+  const able = format("acceleration", Math.abs(longitudinalAcceleration), 1);
+  return longitudinalAcceleration < 0 ? words.brakesLess(able) : words.drivesLess(able);
 }
 
 function outsideText(broken: readonly Margin[]): string {

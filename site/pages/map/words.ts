@@ -61,6 +61,11 @@ export const words = {
   },
   lifts: (end: string) => `, inner ${end} wheel in the air`,
   tips: ", where the car tips over",
+  nearTipping: (at: string) => `, within a tenth of where it tips over, ${at}: beware`,
+  brakesLess: (able: string) =>
+    `; it cannot brake as hard as is usual there, and this is for ${able}, nearly the most that it can`,
+  drivesLess: (able: string) =>
+    `; it cannot gain speed as fast as is usual there, and this is for ${able}, nearly the most that it can`,
   outside: (what: string) => `; outside the class limits: ${what}`,
   outsideOne: (name: string, where: string) => `${name} ${where}`,
   cannot: (settings: string, reason: string) => `${settings}: not worked out, ${reason}`,
@@ -75,8 +80,9 @@ export const words = {
   // The table
   table: "The map as a table",
   caption: (along: string, up: string) =>
-    `Understeer margin and hardest turn; ${along} across, ${up} downwards. × is outside a limit of the class.`,
+    `Understeer margin and hardest turn; ${along} across, ${up} downwards. × is outside a limit of the class, ! tips the car over or comes within a tenth of it.`,
   cross: " ×",
+  tipping: " !",
   corner: (up: string, along: string) => `${up} \\ ${along}`,
 
   // Links

@@ -1,26 +1,35 @@
 import {
+  type BothCorners,
   barRollStiffnessOf,
   type Car,
   type CarFigures,
   centreOfGravityHeight,
+  cornersOf,
   decimalsIn,
+  differentialDoubts,
   eachAxle,
+  easedIn,
+  endsWithoutLeanCost,
   figuresOf,
   GRAVITY,
   type HandlingCar,
   handlingCarOf,
   type Margin,
   marginsOf,
+  nearTippingIn,
+  onStops,
+  type PhaseBalances,
   type PhaseName,
   parameters,
-  phaseBalances,
   phaseNames,
+  phases,
   type Quantity,
   type Rest,
   readingAgainst,
   restOf,
   rideRateOf,
   rollStiffnessOf,
+  tipsIn,
   toShown,
   totalMassOf,
   tyreDoubtInWords,
@@ -28,7 +37,19 @@ import {
   type UnitSystem,
   type Wheels,
   wheelRateOf,
+  whyNotRanked,
+  yawAccelerationMargin,
 } from "@rollbook/lib";
+import {
+  differentialNotes,
+  easedNotes,
+  leanNote,
+  nearTippingNotes,
+  onStopNotes,
+  pressureNote,
+  type Write,
+  yawNote,
+} from "../../../report/balance-notes.js";
 import { words } from "../words.js";
 
 /** What a car comes to, in the reader's words and units. */
@@ -39,7 +60,9 @@ export interface Summary {
   readonly axles: readonly (readonly [string, string, string])[];
   readonly turn: readonly Told[];
   readonly balance: readonly Told[];
-  /** Sentences about what the car asks of its tyres beyond their data. */
+  /** Sentences about where it tips over, or nearly. */
+  readonly bewares: readonly string[];
+  /** Sentences about what its figures leave out, and what the car asks of its tyres beyond their data. */
   readonly notes: readonly string[];
   readonly limits: readonly ToldLimit[];
 }
@@ -62,8 +85,6 @@ export interface ToldMargin {
 /** The speed at which limit and balance are told. */
 const speed = 90 / 3.6; // m/s
 
-type Write = (quantity: Quantity, value: number, decimals: number) => string;
-
 /**
  * What a car comes to: at rest, in stiffness, in a turn, at its limit, and against its class.
  *
@@ -73,11 +94,14 @@ export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
   const rest = restOf(car);
   const handling = handlingCarOf(car, car, rest);
   const figures = figuresOf(car, car, speed, rest, handling);
+  const corners = cornersOf(handling, speed);
+  const doubts = tyreDoubts(car, speed, handling).map((doubt) => tyreDoubtInWords(doubt, units));
   return {
     ...atRest(car, rest, handling, write),
     axles: stiffness(car, figures, write),
-    ...inTurn(handling, figures, write),
-    notes: tyreDoubts(car, speed, handling).map((doubt) => tyreDoubtInWords(doubt, units)),
+    ...inTurn(corners.left, figures, write),
+    bewares: nearTippingNotes(nearTippingIn(handling, speed, corners), tipsIn(corners), write),
+    notes: [...notesOn(car, handling, corners, write), ...doubts],
     limits: toldLimits(marginsOf(car, car, rest), units, write),
   };
 }
@@ -120,14 +144,35 @@ function stiffness(car: Car, { rideFrequency }: CarFigures, write: Write): Summa
   ];
 }
 
+/** What its figures at the limit take for granted, and where its travel ends. */
+function notesOn(car: Car, handling: HandlingCar, corners: BothCorners, write: Write): string[] {
+  const { left } = corners;
+  const yaw = phaseNames
+    .filter((name) => !left[name].tips)
+    .map((name) => {
+      const { lateralJerk } = phases[name];
+      return [name, yawAccelerationMargin(handling, left[name], lateralJerk)] as const;
+    });
+  const unknown = (["front", "rear"] as const).filter(
+    (end) => whyNotRanked(car, { lever: "tyrePressure", end }) !== undefined,
+  );
+  return [
+    ...easedNotes(easedIn(corners), write),
+    ...onStopNotes(onStops(handling, corners)),
+    ...yawNote(Object.fromEntries(yaw), write),
+    ...differentialNotes(differentialDoubts(car, handling, speed, left), write),
+    ...pressureNote(unknown),
+    ...leanNote(endsWithoutLeanCost(car)),
+  ];
+}
+
 function inTurn(
-  handling: HandlingCar,
+  balances: PhaseBalances,
   { rollGradient, frontTransferShare, frontWeightShare }: CarFigures,
   write: Write,
 ): Pick<Summary, "turn" | "balance"> {
-  const phases = phaseBalances(handling, speed);
   const told = (name: PhaseName): Told => {
-    const { lateralAcceleration, first, understeerMargin, tips } = phases[name];
+    const { lateralAcceleration, first, understeerMargin, tips } = balances[name];
     const acceleration = (value: number) => write("acceleration", value, 2); // as the map does
     const limit = words.limit(acceleration(lateralAcceleration));
     const more = acceleration(Math.abs(understeerMargin));

@@ -50,7 +50,7 @@ function parts(car: Car): HTMLElement[] {
 const heading = (text: string) => element("h3", {}, text);
 
 function told(summary: Summary): HTMLElement[] {
-  const { corners, weights, axles, turn, balance, notes, limits } = summary;
+  const { corners, weights, axles, turn, balance, bewares, notes, limits } = summary;
   const corner = (value: string) => element("span", {}, value);
   const { front, rear } = corners;
   return [
@@ -67,6 +67,7 @@ function told(summary: Summary): HTMLElement[] {
     pairs(turn),
     heading(words.balance(toldSpeed(format))),
     pairs(balance),
+    ...bewares.map((beware) => element("p", { class: "beware" }, spell(beware))),
     ...notes.map((note) => element("p", { class: "note" }, spell(note))),
     heading(words.margins),
     limitList(limits),

@@ -32,7 +32,7 @@ const roundedUp = (error: number): number => Math.ceil(Math.max(error, 1e-9) * 1
 
 function sentenceAt(of: MapOf, x: number, y: number): string {
   try {
-    return readingText(readMap(of, x, y), of.along, of.up, format);
+    return readingText(of, readMap(of, x, y), format);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return words.cannot(settingsText(of.along, of.up, x, y, format), error.message);

@@ -1,6 +1,6 @@
 import { type MapAxis, type MapOf, type MapReading, parameters, readMap } from "@rollbook/lib";
 import { element, format, spell } from "@rollbook/page";
-import { acceleration } from "../tell.js";
+import { acceleration, nearTippingOf } from "../tell.js";
 import { ticksOf } from "../ticks.js";
 import { words } from "../words.js";
 
@@ -69,7 +69,8 @@ function cellText(of: MapOf, x: number, y: number): string {
   const margin = acceleration(balance.understeerMargin, format);
   const sign = balance.understeerMargin > 0 && !/^0[.0]*\D*$/.test(margin) ? "+" : "";
   const turn = acceleration(balance.lateralAcceleration, format);
-  return `${sign}${margin}; ${turn}${broken.length > 0 ? words.cross : ""}`;
+  const tipping = nearTippingOf(of, reading) === undefined ? "" : words.tipping;
+  return `${sign}${margin}; ${turn}${broken.length > 0 ? words.cross : ""}${tipping}`;
 }
 
 function readOrRefused(of: MapOf, x: number, y: number): MapReading | string {

@@ -1,5 +1,6 @@
-import { type Candidate, candidatesFor, labelOf, venueSpeed } from "@rollbook/lib";
+import { type Candidate, candidatesFor, labelOf, venueSpeed, whyNotRanked } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
+import { dampersNote, pressureNote } from "../../../report/balance-notes.js";
 import { theDay } from "../day/open-day.js";
 import { button } from "../parts/fields.js";
 import { shiftText } from "../parts/shift-bars.js";
@@ -12,20 +13,35 @@ const { plan } = words;
 /** Changes that are large enough to feel, worked out when the fold is opened. */
 export function candidates(added: () => void): HTMLElement {
   const list = element("ul", { class: "candidates" });
+  const unknownPressure = element("p", { class: "quiet" });
   const fold = element(
     "details",
     { id: "candidates" },
     element("summary", {}, plan.candidates),
     element("p", { class: "quiet" }, plan.candidatesHelp),
+    element("p", { class: "quiet" }, dampersNote),
+    unknownPressure,
     list,
   );
   const later = soon();
   fold.addEventListener("toggle", () => {
     if (!fold.open) return;
+    unknownPressure.textContent = pressureNote(endsNotRanked())
+      .map((note) => spell(note))
+      .join("");
     list.replaceChildren(element("li", {}, plan.working));
     later(() => list.replaceChildren(...items(added)));
   });
   return fold;
+}
+
+/** Ends of the day's car whose changes of pressure are in no order. */
+function endsNotRanked() {
+  const car = theDay()?.car;
+  if (car === undefined) return [];
+  return (["front", "rear"] as const).filter(
+    (end) => whyNotRanked(car, { lever: "tyrePressure", end }) !== undefined,
+  );
 }
 
 function items(added: () => void): HTMLElement[] {

@@ -1,5 +1,6 @@
 import { type Car, movedInWords, parameters, phaseNames, type SheetRow } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
+import { asides, bewares } from "../day/beware.js";
 import { marginAmount, tightest, toDoInWords } from "../day/row-words.js";
 import { listOf } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
@@ -16,13 +17,14 @@ export function outcome(row: SheetRow, before: Car): HTMLElement[] {
   const moves = row.moved === undefined ? [] : movedInWords(row.moved, reader.units);
   return [
     element("p", { class: "when" }, plan.from(words.hours(row.startsAt), words.hours(end))),
-    ...row.warnings.map(({ sentence }) => element("p", { class: "beware" }, spell(sentence))),
+    ...bewares(row).map((sentence) => element("p", { class: "beware" }, spell(sentence))),
     ...(toDo.length > 0
       ? [listOf(toDo, "to-do")]
       : [element("p", { class: "quiet" }, plan.nothingToDo)]),
     ...(row.phases !== undefined && row.toDo.length > 0
       ? [shiftBars(row.phases, plan.shifts)]
       : []),
+    ...asides(row).map((sentence) => element("p", { class: "quiet" }, spell(sentence))),
     fold(`${id}-margins`, plan.margins, margins(row)),
     ...(row.toDo.length > 0 ? [fold(`${id}-corners`, plan.byCorner, byCorner(row))] : []),
     ...(moves.length > 0 ? [fold(`${id}-moves`, plan.moves, listOf(moves))] : []),

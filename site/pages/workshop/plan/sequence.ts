@@ -7,6 +7,7 @@ import {
   withStepMoved,
 } from "@rollbook/lib";
 import { element } from "@rollbook/page";
+import { bewares } from "../day/beware.js";
 import type { Draft } from "../day/draft.js";
 import { theDay } from "../day/open-day.js";
 import { type Worked, worked } from "../day/worked.js";
@@ -132,6 +133,6 @@ function summary({ steps }: Draft, { rows, fault }: Worked): string {
   if (fault !== undefined) return plan.cannotStand(fault);
   const last = rows.at(-1);
   if (steps.length === 0 || last === undefined) return plan.noSteps;
-  const warnings = rows.reduce((sum, row) => sum + row.warnings.length, 0);
+  const warnings = rows.reduce((sum, row) => sum + bewares(row).length, 0);
   return plan.workedOut(rows.length, words.hours(last.startsAt + last.lasts), warnings);
 }

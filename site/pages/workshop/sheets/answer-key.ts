@@ -1,5 +1,6 @@
 import type { SheetRow } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
+import { asides, bewares } from "../day/beware.js";
 import type { Draft } from "../day/draft.js";
 import { toDoInWords } from "../day/row-words.js";
 import { shiftBars } from "../parts/shift-bars.js";
@@ -32,7 +33,8 @@ function runKey(day: Draft, row: SheetRow, before: SheetRow | undefined): HTMLEl
       { class: "key" },
       element("h4", {}, `${words.plan.run(row.run)}: ${toDo.join("; ")}`),
       shiftBars(row.phases, said.keyShifts),
-      ...row.warnings.map(({ sentence }) => element("p", { class: "beware" }, spell(sentence))),
+      ...bewares(row).map((sentence) => element("p", { class: "beware" }, spell(sentence))),
+      ...asides(row).map((sentence) => element("p", {}, spell(sentence))),
     ),
   ];
 }

@@ -1,5 +1,6 @@
 import type { SheetRow } from "@rollbook/lib";
 import { element, reader } from "@rollbook/page";
+import { tippingOf } from "../day/beware.js";
 import type { Draft } from "../day/draft.js";
 import { toDoInWords, undoInWords } from "../day/row-words.js";
 import { listOf } from "../parts/fields.js";
@@ -35,6 +36,6 @@ function card(day: Draft, row: SheetRow, before: SheetRow | undefined): HTMLElem
 }
 
 function safetyBox(day: Draft, row: SheetRow): HTMLElement {
-  const lines = listOf(safetyLines(day, row));
+  const lines = listOf([...tippingOf(row), ...safetyLines(day, row)]);
   return element("div", { class: "safety" }, element("h5", {}, said.safety), lines);
 }

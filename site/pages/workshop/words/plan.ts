@@ -92,6 +92,7 @@ export const plan = {
   overLimit: (parameter: string, where: string, amount: string, limit: string) =>
     `${parameter}, ${where}: ${amount} outside ${limit}`,
   byCorner: "Corner by corner",
+  itIs: (clause: string) => `Against the run before it is ${clause}.`,
   moves: "What else moves",
   addRun: "Add a run",
   candidates: "Changes of this car that can be felt",

@@ -72,6 +72,7 @@ export const talk = {
   sideEffects: "What else moves",
   addToPlan: "Add to the plan as the next run",
   added: "Added to the plan as its last run.",
+  clause: (clause: string) => `With it ${clause}.`,
   others: (count: number) => `Why not the others (${count})`,
   because: (name: string, why: string) => `${name}: ${why}`,
 } as const;
