@@ -1,17 +1,10 @@
 import { mostSlip, type PreparedWheel, pushOf } from "../tyre/prepared-wheel.js";
-import { slipForPush } from "./slip-for-push.js";
+import { type SlippingWheel, slipForPush } from "./slip-for-push.js";
 
-/** One wheel of an axle that pushes or brakes: what is known of it, and the slip that follows. */
-export interface PushingWheel {
-  readonly wheel: PreparedWheel;
-  /** tangent of its slip angle */
-  tanAlpha: number;
+/** One wheel of an axle that pushes or brakes. */
+export interface PushingWheel extends SlippingWheel {
   /** speed of its centre along the wheel, as a share of the car's */
   rolling: number;
-  /** slip at which it pushes most straight ahead */
-  mostSlip: number;
-  /** the slip found, kept as the start for the next search */
-  slip: number;
 }
 
 /** How far the two wheels of an axle are tied to each other. */
@@ -26,7 +19,7 @@ export interface Tie {
 
 /** A wheel of an axle, in the air until it is prepared. */
 export function pushingWheel(wheel: PreparedWheel): PushingWheel {
-  return { wheel, tanAlpha: 0, rolling: 1, mostSlip: 0, slip: 0 };
+  return { wheel, tanAlpha: 0, rolling: 1, mostSlip: 0, slip: 0, stiffness: 0 };
 }
 
 /**
@@ -45,11 +38,20 @@ export function shareOverAxle(
   push: number,
   tie: Tie,
 ): void {
+  if (push === 0 && tie.underPower === 0 && rollsFreely(left) && rollsFreely(right)) return;
   left.mostSlip = mostSlip(left.wheel);
   right.mostSlip = mostSlip(right.wheel);
   if (push < 0) brake(left, right, -push, tie);
   else drive(left, right, push, tie);
 }
+
+/** Lets a wheel roll without slip, where that is how it rolls freely. */
+function rollsFreely(wheel: PushingWheel): boolean {
+  wheel.slip = 0;
+  return Math.abs(pushOf(wheel.wheel, 0, wheel.tanAlpha)) < NO_PUSH;
+}
+
+const NO_PUSH = 1e-7; // N
 
 function brake(left: PushingWheel, right: PushingWheel, asked: number, tie: Tie): void {
   const onLeft = -eased(asked / 2, capacity(left, -1));
@@ -93,14 +95,8 @@ function couple(
     moved = Math.min(most, Math.max(-most, wanted));
     if (moved === wanted) return; // both turn equally fast already
   }
-  left.slip = slipForPush(left.wheel, onLeft + moved, left.tanAlpha, left.mostSlip, left.slip);
-  right.slip = slipForPush(
-    right.wheel,
-    onRight - moved,
-    right.tanAlpha,
-    right.mostSlip,
-    right.slip,
-  );
+  slipForPush(left, onLeft + moved);
+  slipForPush(right, onRight - moved);
 }
 
 const MOST_STEPS = 60;

@@ -1,4 +1,3 @@
-import { solveLinear } from "../linear.js";
 import { type HeldNumbers, type LeftNumbers, type NumberedCar, SCALES } from "./held-numbers.js";
 
 /** A place on the balanced path of a car, and which way the path goes on. */
@@ -29,10 +28,10 @@ interface Finding {
 }
 
 /**
- * The place on the balanced path that is nearest to a guess, seen square to a direction.
+ * A place on the balanced path near a guess.
  *
- * Newton steps on along = across = outward = 0 that keep square to the direction: pseudo-arclength
- * – Keller 1977, in Applications of Bifurcation Theory, 359–384.
+ * Newton steps on along = across = outward = 0 that keep the number in which a direction goes most
+ * – Rheinboldt 1986, Numerical Analysis of Parametrized Nonlinear Equations, ch. 3.
  *
  * @returns nothing where the steps do not settle
  */
@@ -50,7 +49,7 @@ export function ontoPath(
   let slopes = old ?? slopesAt(car, at, left);
   let own = old === undefined; // the slopes are of near this guess
   for (let i = 0; i < MOST_CORRECTIONS && size > solved; i++) {
-    const step = squareStep(slopes, left, direction);
+    const step = keepingStep(slopes, left, direction);
     if (step === undefined || !(lengthOf(step) < LONGEST_CORRECTION)) {
       if (own) return undefined;
       [slopes, own] = [slopesAt(car, at, left), true];
@@ -86,13 +85,33 @@ function slopesAt(car: NumberedCar, at: HeldNumbers, left: LeftNumbers): Slopes 
   return columns;
 }
 
-function squareStep(slopes: Slopes, left: LeftNumbers, direction: HeldNumbers) {
-  const rows = [0, 1, 2].map((row) => slopes.map((column) => column[row] as number));
-  try {
-    return solveLinear([...rows, [...direction]], [-left[0], -left[1], -left[2], 0]);
-  } catch {
-    return undefined;
-  }
+/** The step to where nothing is left over that keeps the number in which a direction goes most. */
+function keepingStep(slopes: Slopes, left: LeftNumbers, direction: HeldNumbers) {
+  const kept = greatest(direction);
+  const [i, j, k] = OTHERS[kept] ?? OTHERS[3];
+  const [a, b, c] = [slopes[i], slopes[j], slopes[k]];
+  const whole = determinant(a, b, c);
+  if (!(Math.abs(whole) > SINGULAR)) return undefined;
+  const step: HeldNumbers = [0, 0, 0, 0];
+  step[i] = -determinant(left, b, c) / whole; // – Cramer's rule
+  step[j] = -determinant(a, left, c) / whole;
+  step[k] = -determinant(a, b, left) / whole;
+  return step;
+}
+
+const SINGULAR = 1e-9;
+/** The three numbers beside each of the four. */
+const OTHERS = [
+  [1, 2, 3],
+  [0, 2, 3],
+  [0, 1, 3],
+  [0, 1, 2],
+] as const;
+
+function greatest(numbers: HeldNumbers): 0 | 1 | 2 | 3 {
+  let best: 0 | 1 | 2 | 3 = 3;
+  for (const k of [2, 1, 0] as const) if (Math.abs(numbers[k]) > Math.abs(numbers[best])) best = k;
+  return best;
 }
 
 /** The direction in which nothing is left over, of length one, going on as before. */
@@ -122,13 +141,16 @@ function determinant(a: LeftNumbers, b: LeftNumbers, c: LeftNumbers): number {
 const sizeOf = (left: LeftNumbers): number =>
   Math.max(Math.abs(left[0]), Math.abs(left[1]), Math.abs(left[2]));
 
-const lengthOf = (numbers: readonly number[]): number => Math.hypot(...numbers);
+function lengthOf([a, b, c, d]: HeldNumbers): number {
+  return Math.sqrt(a * a + b * b + c * c + d * d);
+}
 
 /**
  * The path a step further on.
  *
  * Where two paths come near each other, as on a car that is all but neutral, a step across would go
- * on as if nothing were: only the sense of the equations tells – Keller 1977.
+ * on as if nothing were: only the sense of the equations tells – Keller 1977, in Applications
+ * of Bifurcation Theory, 359–384.
  *
  * @returns nothing where the step does not settle, or crosses over to another path
  */

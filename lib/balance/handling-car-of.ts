@@ -1,4 +1,4 @@
-import { isBeamAxle, meanOf, rollSpringsOf, tyreStiffnessOf, wheelRateOf } from "../car/axle.js";
+import { isBeamAxle, meanOf, wheelRateOf } from "../car/axle.js";
 import { carInRoll } from "../car/axle-loads.js";
 import type { Axle, Car } from "../car/car.js";
 import { complianceSteerOf } from "../car/compliance-steer.js";
@@ -8,7 +8,6 @@ import { stopsOf } from "../car/stops.js";
 import { tyreCoefficientsOf } from "../car/tyres.js";
 import type { AxleInRoll } from "../load/car-in-roll.js";
 import type { Sides } from "../load/wheels.js";
-import { rollStiffnessOfPair, suspensionRollStiffness } from "../spring/roll-stiffness.js";
 import { type Rest, restOf } from "../statics/rest.js";
 import { axleRollDamping } from "./axle-roll-damping.js";
 import type { HandlingAxle, HandlingCar } from "./handling-car.js";
@@ -65,11 +64,6 @@ function handlingAxle(
     camberGain: geometry.camberGain ?? 0,
     toeGain: geometry.toeGain ?? 0,
     rollSteer: geometry.rollSteer ?? 0,
-    rollStiffness: suspensionRollStiffness(rollSpringsOf(axle)),
-    tyreRollStiffness: rollStiffnessOfPair(tyreStiffnessOf(axle), axle.track),
-    ownForceShare: isBeamAxle(axle)
-      ? 1
-      : Math.max(0, (-(geometry.camberGain ?? 0) * axle.track) / 2),
     complianceSteer: complianceSteerOf(axle, end),
     differential: differentialOf(axle),
     stops: stopsLeft(axle, rest.travel[end]),

@@ -21,7 +21,8 @@ const FIRST_STEP = 0.3;
 const LONGEST_STEP = 0.5;
 const SHORTEST_STEP = 1e-4;
 const MOST_STEPS = 200;
-const SHARP = 0.92; // cosine of the most that the path may bend in a step
+const PAST = 0.75; // of the hardest turn so far: the path does not come back up from there
+const SHARP = 0.85; // cosine of the most that the path may bend in a step
 
 /**
  * The greatest lateral acceleration on the balanced path that is connected with straight running,
@@ -55,7 +56,7 @@ export function hardestTurnOfCar(car: NumberedCar, push: number): HardestTurn | 
       const top = topBetween(car, point, next, step);
       if (turnOf(top.point) > turnOf(best)) [best, bend] = [top.point, top.bend];
     } else if (turnOf(next) > turnOf(best)) best = next;
-    if (isWide(next) || turnOf(next) < 0.5 * turnOf(best)) break;
+    if (isWide(next) || turnOf(next) < PAST * turnOf(best)) break;
     point = next;
     step = Math.min(LONGEST_STEP, step * 1.5);
   }

@@ -5,6 +5,7 @@ import {
   type NumberedCar,
   SCALES,
 } from "./held-numbers.js";
+import type { AxleStance } from "./stance.js";
 
 /** The state of most side force of a car. */
 export interface MostSideForce {
@@ -41,16 +42,43 @@ const BESIDE = 0.02; // counted slip angle, for the first bend
 const OTHER_CHARTS = charts.length - 1;
 const WORSE = 0.15; // of the best chart: another one is taken
 
+const NEXT_TOP = 0.6; // counted slip angles to either side where another top is sought
+const LIGHT = 0.06; // share of its axle's load that an inner tyre carries as it is about to lift
+
 /**
  * The state of most side force: both slip angles free, push and lateral acceleration such that
  * nothing is left over along and across the path. The yaw moment left there is the margin, by the
  * yaw-moment method – Milliken 1995, ch. 8.
+ *
+ * Where an inner tyre is about to lift there can be a top on both sides of that: the higher one counts.
  *
  * @param start - a place where nothing is left over, or near it
  * @param known - how the gain bends at the state of a similar car, whose place is then the start
  * @returns nothing where the push that is asked for can nowhere be given
  */
 export function mostSideForce(
+  car: NumberedCar,
+  start: HeldNumbers,
+  known?: Pick<MostSideForce, "bend" | "chart">,
+): MostSideForce | undefined {
+  const found = topFrom(car, start, known);
+  if (found === undefined || !isLight(car)) return found;
+  const [front, rear, push, turn] = found.at;
+  return [-NEXT_TOP, NEXT_TOP].reduce((best, by) => {
+    const other = topFrom(car, [front + by, rear + by, push, turn]);
+    return other !== undefined && other.at[3] > best.at[3] ? other : best;
+  }, found);
+}
+
+/** Whether an inner tyre has left the ground or is about to. */
+function isLight({ whole: { stance } }: NumberedCar): boolean {
+  const light = ({ left, right, lifted }: AxleStance) =>
+    lifted || left.load < LIGHT * (left.load + right.load);
+  return light(stance.front) || light(stance.rear);
+}
+
+/** The top that is reached uphill from a place. */
+function topFrom(
   car: NumberedCar,
   start: HeldNumbers,
   known?: Pick<MostSideForce, "bend" | "chart">,

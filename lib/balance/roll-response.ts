@@ -26,15 +26,22 @@ export interface AxleResponse {
 /** How both axles of a car answer while the same wheels stay on the ground. */
 export type RollResponse = Axles<AxleResponse>;
 
+const NEXT_TO_NOTHING = 1e-9; // N·m of a lifted axle, whose sign alone counts
+
 /**
- * The balance of roll solved once for all lateral accelerations, moments and lifted axles' loads:
- * it is linear while the same wheels stay on the ground.
+ * The balance of roll solved once for all lateral accelerations and moments: it is linear while the
+ * same wheels stay on the ground, and near one lateral acceleration once one is off it.
  *
+ * @param lifting - m/s² that acts on what an axle with a wheel off the ground lifts
  * @returns nothing when springs and tyres cannot hold the body
  */
-export function rollResponse(car: CarInRoll, lifted: Axles<boolean>): RollResponse | undefined {
+export function rollResponse(
+  car: CarInRoll,
+  lifted: Axles<boolean>,
+  lifting = 0,
+): RollResponse | undefined {
   const held = (end: "front" | "rear", extra: number, given: number): AxleHeld =>
-    lifted[end] ? { extra, given } : { extra };
+    lifted[end] ? { extra, given: Math.max(NEXT_TO_NOTHING, given), lifting } : { extra };
   const cases: readonly (readonly [number, number, number, number, number])[] = [
     [1, 0, 0, 0, 0],
     [0, 1, 0, 0, 0],

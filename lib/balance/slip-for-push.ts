@@ -1,41 +1,45 @@
 import { type PreparedWheel, pushOf } from "../tyre/prepared-wheel.js";
 
+/** A wheel whose slip is sought: what is known of it, and what was found before. */
+export interface SlippingWheel {
+  readonly wheel: PreparedWheel;
+  /** tangent of its slip angle */
+  tanAlpha: number;
+  /** slip at which it pushes most straight ahead, above 0 */
+  mostSlip: number;
+  /** the slip found: where the next search begins */
+  slip: number;
+  /** N per slip that the last search ended with; 0 before the first */
+  stiffness: number;
+}
+
 const TOLERANCE = 1e-7; // N
 const MOST_STEPS = 60;
+const SECANT_STEPS = 40;
 const SMALL_SLIP = 1e-5;
 
 /**
- * Slip at which a wheel pushes with a force, N: between the slips at which it pushes most and brakes
- * most when rolling straight. No wheel is spun or locked.
+ * Finds the slip at which a wheel pushes with a force: between those at which it pushes most and
+ * brakes most when rolling straight. No wheel is spun or locked.
  *
- * @param wanted - N, above 0 driving; held inside what the wheel has
- * @param tanAlpha - tangent of the slip angle
- * @param most - slip of the most push, above 0
- * @param start - slip to begin with
+ * @param wanted - N, above 0 driving; more than the wheel has ends at the most slip
  */
-export function slipForPush(
-  wheel: PreparedWheel,
-  wanted: number,
-  tanAlpha: number,
-  most: number,
-  start = 0,
-): number {
-  let [low, high] = [-most, most];
-  let slip = Math.min(high, Math.max(low, start));
+export function slipForPush(of: SlippingWheel, wanted: number): void {
+  const { wheel, tanAlpha, mostSlip } = of;
+  let [low, high] = [-mostSlip, mostSlip];
+  let slip = Math.min(high, Math.max(low, of.slip));
   let short = pushOf(wheel, slip, tanAlpha) - wanted;
-  if (Math.abs(short) < TOLERANCE) return slip;
-  let [before, shortBefore] = [slip, short];
-  slip = short > 0 ? slip - SMALL_SLIP : slip + SMALL_SLIP;
-  for (let i = 0; i < MOST_STEPS; i++) {
-    short = pushOf(wheel, slip, tanAlpha) - wanted;
-    if (Math.abs(short) < TOLERANCE) return slip;
-    if (short > 0) high = Math.min(high, slip);
-    else low = Math.max(low, slip);
-    const stiffness = (short - shortBefore) / (slip - before);
-    [before, shortBefore] = [slip, short];
-    const next = slip - short / stiffness; // secant
-    slip = next > low && next < high && i < 40 ? next : (low + high) / 2;
-    if (high - low < 1e-13) return slip;
+  let { stiffness } = of;
+  for (let i = 0; i < MOST_STEPS && Math.abs(short) >= TOLERANCE; i++) {
+    if (short > 0) high = slip;
+    else low = slip;
+    if (high - low < 1e-13) break;
+    let next = stiffness > 0 ? slip - short / stiffness : slip - Math.sign(short) * SMALL_SLIP;
+    if (!(next > low && next < high) || i > SECANT_STEPS) next = (low + high) / 2;
+    const after = pushOf(wheel, next, tanAlpha) - wanted;
+    stiffness = (after - short) / (next - slip); // secant
+    [slip, short] = [next, after];
   }
-  return slip;
+  of.slip = slip;
+  of.stiffness = stiffness;
 }

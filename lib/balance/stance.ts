@@ -1,3 +1,4 @@
+import { leanInRoll, turnInRoll } from "../load/wheels-in-roll.js";
 import { GRAVITY } from "../units.js";
 import {
   axleMasses,
@@ -90,14 +91,9 @@ export function stanceFinder(car: HandlingCar, lateralJerk = 0): StanceFinder {
   const front = endOf(car.front, masses.front);
   const rear = endOf(car.rear, masses.rear);
   const stance: Stance = { front: front.stance, rear: rear.stance, tips: false };
-  const responses = new Map<number, RollResponse | undefined>();
-  const respond = (liftedFront: boolean, liftedRear: boolean) => {
-    const key = (liftedFront ? 1 : 0) + (liftedRear ? 2 : 0);
-    if (!responses.has(key))
-      responses.set(key, rollResponse(car, { front: liftedFront, rear: liftedRear }));
-    return responses.get(key);
-  };
-  const onFour = respond(false, false);
+  const respond: Respond = (liftedFront, liftedRear, ay) =>
+    rollResponse(car, { front: liftedFront, rear: liftedRear }, ay);
+  const onFour = respond(false, false, 0);
   if (onFour === undefined) throw new RangeError(FALLS_OVER);
   front.damper = car.front.rollDamping * onFour.front.turn.suspension * lateralJerk;
   rear.damper = car.rear.rollDamping * onFour.rear.turn.suspension * lateralJerk;
@@ -144,7 +140,11 @@ function innerAtRest({ load, axle }: End): number {
   return Math.min(load, Math.max(0, load / 2 + axle.leftExcessLoad));
 }
 
-type Respond = (liftedFront: boolean, liftedRear: boolean) => RollResponse | undefined;
+type Respond = (
+  liftedFront: boolean,
+  liftedRear: boolean,
+  lifting: number,
+) => RollResponse | undefined;
 
 /** Roll of the body and moments of the axles, with the wheels that stay down and the stops they meet. */
 function settle(
@@ -167,7 +167,7 @@ function settle(
     if (!(usedFront > 1 || usedRear > 1)) break;
     const next = usedRear > usedFront ? "rear" : "front";
     const second = liftedFront || liftedRear;
-    const after = second ? undefined : respond(next === "front", next === "rear");
+    const after = second ? undefined : respond(next === "front", next === "rear", ay);
     if (after === undefined) {
       stance.tips = true;
       liftedFront = liftedRear = true;
@@ -215,10 +215,13 @@ function bodyAt(front: End, rear: End, ay: number, at: AxleResponse): number {
   );
 }
 
-const STOP_ROUNDS = 30;
+const STOP_ROUNDS = 80;
 const STOP_TOLERANCE = 1e-12; // rad
 
-/** Moments of the stops that the wheels run into, if they do: Newton steps on both suspension angles. */
+/**
+ * Moments of the stops that the wheels run into, if they do: Newton steps on both suspension angles,
+ * halved until less is left over – Nocedal & Wright 2006, ch. 11.
+ */
 function meetStops(front: End, rear: End, ay: number, response: RollResponse): void {
   front.stops = rear.stops = 0;
   front.heave = freeHeave(front);
@@ -229,17 +232,24 @@ function meetStops(front: End, rear: End, ay: number, response: RollResponse): v
   const [freeFront, freeRear] = [pf, pr];
   const { extraFront: ff, extraRear: fr } = response.front;
   const { extraFront: rf, extraRear: rr } = response.rear;
+  let [fromFront, fromRear, least] = [pf, pr, Infinity];
+  let [stepFront, stepRear, share] = [0, 0, 1];
   for (let i = 0; i < STOP_ROUNDS; i++) {
     const kf = pressStops(front, pf);
     const kr = pressStops(rear, pr);
     const ef = freeFront + ff.suspension * front.stops + fr.suspension * rear.stops - pf;
     const er = freeRear + rf.suspension * front.stops + rr.suspension * rear.stops - pr;
-    if (Math.abs(ef) + Math.abs(er) < STOP_TOLERANCE) return;
-    const [a, b] = [1 - ff.suspension * kf, -fr.suspension * kr];
-    const [c, d] = [-rf.suspension * kf, 1 - rr.suspension * kr];
-    const determinant = a * d - b * c;
-    pf += (ef * d - er * b) / determinant;
-    pr += (er * a - ef * c) / determinant;
+    const left = Math.abs(ef) + Math.abs(er);
+    if (left < STOP_TOLERANCE) return;
+    if (left < least) {
+      const [a, b] = [1 - ff.suspension * kf, -fr.suspension * kr];
+      const [c, d] = [-rf.suspension * kf, 1 - rr.suspension * kr];
+      const determinant = a * d - b * c;
+      [fromFront, fromRear, least, share] = [pf, pr, left, 1];
+      [stepFront, stepRear] = [(ef * d - er * b) / determinant, (er * a - ef * c) / determinant];
+    } else share /= 2;
+    pf = fromFront + share * stepFront;
+    pr = fromRear + share * stepRear;
   }
 }
 
@@ -266,6 +276,7 @@ function pressStops(end: End, roll: number): number {
   if (stops === undefined) return 0;
   const { bumpLeft, droopLeft } = stops;
   let rate = 0;
+  let [low, high] = [-Infinity, Infinity];
   for (let i = 0; i < STOP_ROUNDS; i++) {
     const [inner, outer] = [end.heave - half * roll, end.heave + half * roll];
     const pushInner = stopForce(inner, bumpLeft.left, droopLeft.left, stops);
@@ -277,8 +288,11 @@ function pressStops(end: End, roll: number): number {
     const heaves = (half * (rateInner - rateOuter)) / both; // m per rad
     rate = half * (rateOuter * (half + heaves) + rateInner * (half - heaves));
     const step = (load - restLoad - 2 * wheelRate * end.heave - pushInner - pushOuter) / both;
-    end.heave += step;
     if (Math.abs(step) < STOP_TOLERANCE) break;
+    if (step > 0) low = end.heave;
+    else high = end.heave;
+    const next = end.heave + step;
+    end.heave = next > low && next < high ? next : (low + high) / 2;
   }
   return rate;
 }
@@ -298,12 +312,11 @@ function finish(end: End, moment: number, body: number, suspension: number, lift
 }
 
 /** Leans and turns the wheels of an axle as the body has them. */
-function place({ stance, axle, heave, half, mass }: End, ay: number): void {
+function place({ stance, axle, heave, mass }: End, ay: number): void {
   const { roll, suspensionRoll } = stance;
-  const { independent, camberGain, toeGain } = axle;
-  const lean = independent ? -roll - camberGain * half * suspensionRoll : suspensionRoll - roll;
-  const turn = (independent ? toeGain * half : axle.rollSteer) * suspensionRoll;
-  const way = turn - axle.complianceSteer * mass * ay; // side force of the axle: m·ay
+  const { camberGain, toeGain } = axle;
+  const lean = leanInRoll(axle, roll, suspensionRoll);
+  const way = turnInRoll(axle, suspensionRoll) - axle.complianceSteer * mass * ay; // side force of the axle: m·ay
   const [camberMoved, toeMoved] = [camberGain * heave, toeGain * heave];
   stance.left.inclination = axle.camber.left + camberMoved + lean;
   stance.right.inclination = lean - axle.camber.right - camberMoved;

@@ -1,8 +1,6 @@
-import { sprungMassOnAxles } from "../load/car-in-roll.js";
-import type { AxleTransfer, Distribution } from "../load/distribution.js";
-import { demandOf } from "../load/wheel-lift.js";
+import { type AxleTransfer, type Distribution, momentFromRoll } from "../load/distribution.js";
+import { transferAtOnce } from "../load/links.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
-import { GRAVITY } from "../units.js";
 import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
 import { mirrorCar, swapped } from "./mirror-car.js";
@@ -38,21 +36,29 @@ function inLeftTurn(car: HandlingCar, driving: Driving, ay: number): TurnLoads |
   const stance = stanceInTurn(car, driving, ay);
   if (stance.tips) return undefined;
   const load = loadsIn(stance);
-  const { links } = demandOf(car, ay);
-  const { front, rear } = eachAxle(links, ({ geometric, unsprung, sum }, end): AxleTransfer => {
-    const total = load[end].right - straight[end].right;
-    const { lifted } = stance[end];
-    return { elastic: total - sum, geometric, unsprung, total, load: load[end], lifted };
-  });
+  const { front, rear } = eachAxle(
+    transferAtOnce(car, ay),
+    ({ geometric, unsprung }, end): AxleTransfer => {
+      const total = load[end].right - straight[end].right;
+      const elastic = total - geometric - unsprung;
+      const { lifted } = stance[end];
+      return { elastic, geometric, unsprung, total, load: load[end], lifted };
+    },
+  );
   const rollAngle = { front: stance.front.roll, rear: stance.rear.roll };
+  const tyreAngle = {
+    front: stance.front.roll - stance.front.suspensionRoll,
+    rear: stance.rear.roll - stance.rear.suspensionRoll,
+  };
   const total = front.total + rear.total;
   return {
     front,
     rear,
     rollAngle,
+    tyreAngle,
     total,
     frontShare: total === 0 ? 0.5 : front.total / total,
-    momentFromRoll: momentFromRoll(car, rollAngle),
+    momentFromRoll: momentFromRoll(car, rollAngle, tyreAngle),
   };
 }
 
@@ -63,21 +69,12 @@ function loadsIn({ front, rear }: Stance): Wheels<number> {
   };
 }
 
-/** Moment of the weight that leans out of the roll axis, N·m. */
-function momentFromRoll(car: HandlingCar, rollAngle: TurnLoads["rollAngle"]): number {
-  const sprung = sprungMassOnAxles(car);
-  const { front, rear } = eachAxle(car, ({ rollCentreHeight }, end) => {
-    const arm = car.sprungHeight - rollCentreHeight;
-    return sprung[end] * GRAVITY * arm * rollAngle[end]; // ms·g·d·φ
-  });
-  return front + rear;
-}
-
 function mirrorLoads({ front, rear, ...whole }: TurnLoads): TurnLoads {
   const axles = eachAxle({ front, rear }, mirrorTransfer);
   return {
     ...axles,
     rollAngle: eachAxle(whole.rollAngle, (angle) => 0 - angle),
+    tyreAngle: eachAxle(whole.tyreAngle, (angle) => 0 - angle),
     total: 0 - whole.total,
     frontShare: whole.frontShare,
     momentFromRoll: 0 - whole.momentFromRoll,

@@ -1,31 +1,45 @@
 import type { AxleInRoll, CarInRoll } from "../load/car-in-roll.js";
 import { type Distribution, distributeLoadTransfer } from "../load/distribution.js";
 
-import { rollStiffnessOf } from "./axle.js";
+import { rollStiffnessOfPair, suspensionRollStiffness } from "../spring/roll-stiffness.js";
+import { isBeamAxle, rollSpringsOf, tyreStiffnessOf } from "./axle.js";
 import type { Axle, Car } from "./car.js";
-import { frontShareOf, sprungMassOf } from "./masses.js";
+import { axleWeightsOf, frontShareOf, sprungMassOf } from "./masses.js";
 
 /** What the distribution of load transfer needs of a car. */
 export function carInRoll(car: Car): CarInRoll {
   const sprung = sprungMassOf(car);
+  const weight = axleWeightsOf(car);
   return {
     sprungMass: sprung.mass,
     sprungHeight: sprung.height,
     sprungFrontShare: frontShareOf(sprung, car.wheelbase),
-    front: axleInRoll(car.front),
-    rear: axleInRoll(car.rear),
+    front: axleInRoll(car.front, weight.front),
+    rear: axleInRoll(car.rear, weight.rear),
     torsionStiffness: car.torsionStiffness ?? Infinity,
   };
 }
 
-function axleInRoll(axle: Axle): AxleInRoll {
+/** The tyres are as stiff as at half the weight of their axle, about which a turn loads them. */
+function axleInRoll(axle: Axle, weight: number): AxleInRoll {
   return {
     track: axle.track,
-    rollStiffness: rollStiffnessOf(axle),
+    rollStiffness: suspensionRollStiffness(rollSpringsOf(axle)),
+    tyreRollStiffness: rollStiffnessOfPair(tyreStiffnessOf(axle, weight / 2), axle.track),
+    ownForceShare: ownForceShareOf(axle),
+    independent: !isBeamAxle(axle),
     rollCentreHeight: axle.geometry.rollCentreHeight,
     unsprungMass: axle.unsprungMass,
     unsprungHeight: axle.unsprungHeight,
   };
+}
+
+/**
+ * How much of the side force of its own wheels an axle keeps: a beam all of it, independent wheels
+ * half the track over the swing arm, which is one over the camber gain.
+ */
+function ownForceShareOf(axle: Axle): number {
+  return isBeamAxle(axle) ? 1 : (-(axle.geometry.camberGain ?? 0) * axle.track) / 2;
 }
 
 /**

@@ -7,7 +7,7 @@ import {
   rollStiffnessOfBar,
 } from "../spring/roll-stiffness.js";
 import type { AntiRollBar, Axle } from "./car.js";
-import { tyreOf } from "./tyres.js";
+import { tyreCoefficientsOf, tyreOf } from "./tyres.js";
 
 /** Whether a beam carries both wheels: its springs have a spacing of their own. */
 export function isBeamAxle({ spring }: Axle): boolean {
@@ -43,9 +43,12 @@ export function wheelRateOf({ spring }: Axle): number {
   return wheelRate(spring.rate, spring.motionRatio);
 }
 
-/** Vertical stiffness of one tyre at the mean pressure of the axle, N/m. */
-export function tyreStiffnessOf(axle: Axle): number {
-  return tyreOf(axle).verticalStiffness({ load: 0, pressure: meanOf(axle.tyre.pressure) });
+/** Vertical stiffness of one tyre at the mean pressure of the axle and a load in N, N/m. */
+export function tyreStiffnessOf(
+  axle: Axle,
+  load = tyreCoefficientsOf(axle).FNOMIN, // where none is given: the load it was made for
+): number {
+  return tyreOf(axle).verticalStiffness({ load, pressure: meanOf(axle.tyre.pressure) });
 }
 
 /** Spring and tyre one on the other, N/m at each wheel. */

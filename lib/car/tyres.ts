@@ -30,6 +30,18 @@ export function unknownTyre(name: unknown): string {
 }
 
 /**
+ * Where the pressure of most grip may be set on a tyre, Pa; undefined for one whose data have none,
+ * since its friction has no top against pressure.
+ */
+export function bestPressureRange({
+  coefficients,
+  valid,
+}: FullTyre): FullTyre["valid"]["pressure"] | undefined {
+  const { PPX4, PPY4 } = coefficients; // MERGE: hasBestPressure of lib/tyre/tuned-tyre.ts
+  return PPX4 < 0 && PPY4 < 0 ? valid.pressure : undefined;
+}
+
+/**
  * The tyre on an axle: its data as the car's file corrects them.
  *
  * @throws RangeError as `tyreNamed`

@@ -8,8 +8,8 @@ export interface DoubtShare {
 
 /**
  * Which numbers' doubts widen a band, the most first: the squared correlation of each with the
- * figure, less what chance makes of it. The samples that gave the band are enough; what chance alone
- * might well have made is left out.
+ * figure, less what chance makes of it. The samples that gave the band are enough; few of them
+ * name few numbers, since no more than one list in twenty may name one that has nothing to do with it.
  *
  * @param deviations - of each sample, number by number
  * @param figures - of each sample
@@ -23,17 +23,15 @@ export function doubtShares(
   independent = figures.length,
 ): DoubtShare[] {
   if (independent < 4) return [];
+  const byChance = 2 * Math.log(20 * paths.length); // P(|Z| > z) ≤ exp(−z²/2), once in twenty for all
   const told = paths.flatMap((path, i) => {
     const column = deviations.map((sample) => sample[i] ?? 0);
     const squared = squaredCorrelation(column, figures);
-    if (squared < CHANCE / independent) return [];
+    if (squared * independent < byChance) return [];
     return [{ path, share: 1 - ((1 - squared) * (independent - 1)) / (independent - 2) }];
   });
   return told.sort((a, b) => b.share - a.share);
 }
-
-/** Times one over the number of samples: two standard deviations of a correlation by chance, squared. */
-const CHANCE = 4;
 
 /** 0 without any spread. */
 function squaredCorrelation(a: readonly number[], b: readonly number[]): number {

@@ -2,7 +2,7 @@ import { isBeamAxle } from "../car/axle.js";
 import type { Axle } from "../car/car.js";
 import { complianceSteerOf } from "../car/compliance-steer.js";
 import { stopsOf } from "../car/stops.js";
-import { tyreOf } from "../car/tyres.js";
+import { bestPressureRange, tyreOf } from "../car/tyres.js";
 import { bestPressure } from "../tyre/grip-against-pressure.js";
 
 type End = "front" | "rear";
@@ -30,6 +30,7 @@ const usual: Readonly<Record<string, (axle: Axle, end: End) => number | undefine
   "tyre.stiffness": () => 1,
   "tyre.bestPressure": (axle) => {
     const tyre = tyreOf(axle);
+    if (bestPressureRange(tyre) === undefined) return undefined;
     return bestPressure(tyre, { load: tyre.coefficients.FNOMIN });
   },
 };

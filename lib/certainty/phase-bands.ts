@@ -38,10 +38,12 @@ export function seriesOf(
   return samples.map((sample) => sample[phase][key]);
 }
 
+const STILL = 1e-4; // m/s², more than the solver strays by and less than anybody can use
+
 const banded = (value: number, samples: readonly number[]): Banded => ({
   value,
   band: bandOf(samples),
-  sign: signHolds(value, samples),
+  sign: signHolds(value, samples, STILL),
 });
 
 /** Something for each of some names. */

@@ -16,10 +16,15 @@ export interface Holds {
 const SURE = { share: 0.95, surely: 0.9 };
 const LIKELY = { share: 0.75, surely: 0.6 };
 
-/** How often the sign of a figure is that of its samples; a figure of exactly 0 has its own sign. */
-export function signHolds(figure: number, samples: readonly number[]): Holds {
-  const sign = Math.sign(figure);
-  return holds(samples.filter((sample) => Math.sign(sample) === sign).length, samples.length);
+/**
+ * How often the sign of a figure is that of its samples.
+ *
+ * @param still - up to this size a figure counts as 0, which has a sign of its own
+ */
+export function signHolds(figure: number, samples: readonly number[], still = 0): Holds {
+  const signOf = (value: number) => (Math.abs(value) <= still ? 0 : Math.sign(value));
+  const same = samples.filter((sample) => signOf(sample) === signOf(figure));
+  return holds(same.length, samples.length);
 }
 
 /**

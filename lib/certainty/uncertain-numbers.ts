@@ -1,6 +1,8 @@
 import type { Car, Source } from "../car/car.js";
 import { demoCar } from "../car/demo-car.js";
 import { numberAt, type Path, shapeAt, valueAtPlace, withValueAtPlace } from "../car/file/place.js";
+import type { NumberShape } from "../car/file/shape.js";
+import { bestPressureRange, tyreOf } from "../car/tyres.js";
 import { barRateNumber } from "./bar-rate.js";
 import { isOfAxle, valueLeftOut } from "./left-out.js";
 import { gripOfTheDay, pressureGauge, sharedByAxles } from "./shared-numbers.js";
@@ -52,8 +54,7 @@ function numberOf(car: Car, path: Path, row: SpreadRow): UncertainNumber[] {
       value,
       how,
       spread: known?.spread ?? spreadOf(row, how, value),
-      min: shape.min,
-      max: shape.max,
+      ...rangeOf(car, path, shape),
       get: (other) => heldAt(other, path) ?? value,
       set: (other, next) => withValueAtPlace({ ...other }, path, next) as unknown as Car,
     },
@@ -63,6 +64,13 @@ function numberOf(car: Car, path: Path, row: SpreadRow): UncertainNumber[] {
 function heldAt(car: Car, path: Path): number | undefined {
   const held = valueAtPlace(car, path);
   return typeof held === "number" ? held : undefined;
+}
+
+/** Where a number is held: in the range of the file, a best pressure where the tyre's data reach. */
+function rangeOf(car: Car, path: Path, { min, max }: NumberShape): { min: number; max: number } {
+  if (!path.endsWith(".bestPressure")) return { min, max };
+  const { minimum = min, maximum = max } = bestPressureRange(tyreOf(car[endOf(path)])) ?? {};
+  return { min: minimum, max: maximum };
 }
 
 const endOf = (path: Path) => (path.startsWith("front") ? "front" : "rear");

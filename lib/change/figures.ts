@@ -2,7 +2,7 @@ import type { HandlingCar } from "../balance/handling-car.js";
 import { handlingCarOf } from "../balance/handling-car-of.js";
 import { barRollStiffnessOf, meanOf, rideRateOf, wheelRateOf } from "../car/axle.js";
 import type { Car } from "../car/car.js";
-import { tyreNamed } from "../car/tyres.js";
+import { tyreOf } from "../car/tyres.js";
 import { distributeLoadTransfer } from "../load/distribution.js";
 import { type Axles, eachAxle } from "../load/wheels.js";
 import { oneWheelRate } from "../spring/one-wheel.js";
@@ -96,9 +96,8 @@ export function figuresOf(
 }
 
 function patchAreaAtRest(car: Car, rest: Rest, end: "front" | "rear"): number {
-  const { name, pressure } = car[end].tyre;
-  const state = { load: meanOf(rest.load[end]), pressure: meanOf(pressure) };
-  return tyreNamed(name).contactPatch(state).area;
+  const state = { load: meanOf(rest.load[end]), pressure: meanOf(car[end].tyre.pressure) };
+  return tyreOf(car[end]).contactPatch(state).area;
 }
 
 const GENTLE = 1; // m/s², all wheels down on any car

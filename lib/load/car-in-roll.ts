@@ -12,9 +12,15 @@ export interface AxleInRoll {
   readonly tyreRollStiffness?: number;
   /**
    * share of the side force of the wheels themselves that stays at this axle, the rest rolls the
-   * body: 1 when left out, as on a beam; half the track over the swing arm on independent links
+   * body: 1 when left out, as on a beam; half the track over the swing arm on independent links,
+   * below 0 where the wheels lean out more than the body
    */
   readonly ownForceShare?: number;
+  /**
+   * wheels on links of their own, whose springs press along the leaning body; else a beam, pinned
+   * to the body at its roll centre
+   */
+  readonly independent?: boolean;
   /** m above the ground */
   readonly rollCentreHeight: number;
   /** kg of both wheels and what moves with them */
@@ -63,8 +69,15 @@ export function requireCarInRoll(car: CarInRoll): void {
   eachAxle(car, (axle, end) => {
     requireInRange(`${end} track`, axle.track, 0.1, 10, "m");
     requireInRange(`${end} roll stiffness`, axle.rollStiffness, 0, 1e9, "N·m/rad");
+    requireTyresInRoll(axle, end);
     requireInRange(`${end} roll centre height`, axle.rollCentreHeight, -2, 2, "m");
     requireInRange(`${end} unsprung mass`, axle.unsprungMass, 0, 1e4, "kg");
     requireInRange(`${end} unsprung height`, axle.unsprungHeight, 0, 2, "m");
   });
+}
+
+function requireTyresInRoll({ tyreRollStiffness, ownForceShare }: AxleInRoll, end: string): void {
+  if (tyreRollStiffness !== undefined && tyreRollStiffness !== Infinity)
+    requireInRange(`${end} roll stiffness of the tyres`, tyreRollStiffness, 1, 1e12, "N·m/rad");
+  requireInRange(`${end} share of the wheels' own side force`, ownForceShare ?? 1, -10, 10);
 }

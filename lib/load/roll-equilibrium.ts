@@ -1,5 +1,5 @@
-import { GRAVITY } from "../units.js";
-import { type CarInRoll, sprungMassOnAxles } from "./car-in-roll.js";
+import { type AxleStiffness, axleStiffness, momentInRoll } from "./axle-stiffness.js";
+import { type AxleInRoll, type CarInRoll, sprungMassOnAxles } from "./car-in-roll.js";
 import type { Axles } from "./wheels.js";
 
 /** What is known of an axle before the body rolls. */
@@ -8,6 +8,8 @@ export interface AxleHeld {
   readonly extra: number;
   /** N·m that the tyres move when the inner one is off the ground and has no more to give */
   readonly given?: number | undefined;
+  /** m/s² that acts on what an axle with a wheel off the ground lifts; 0 when left out */
+  readonly lifting?: number | undefined;
 }
 
 /** A body in balance on its axles, and the axles on their tyres. */
@@ -31,7 +33,11 @@ const NOTHING_HELD: Axles<AxleHeld> = { front: { extra: 0 }, rear: { extra: 0 } 
  * axle: Kt·φt = M + ms·h_rc·(ay + g·φt) + s·mu·hu·(ay + g·λ),
  * body: M = ms·d·(ay + g·φ) + (1 − s)·mu·hu·(ay + g·λ) + Kc·(φ of the other end − φ)
  * – virtual work of weights and side forces over small angles; with stiff tyres and s = 1 it is
- * Milliken 1995, ch. 18.
+ * Milliken 1995, ch. 18. On independent links K has ms·g·h_rc more: their springs press along the
+ * leaning body, so its weight leans on the links as well, and it rises a little as it rolls.
+ *
+ * An axle that has lifted its inner tyre goes up as it turns about the outer one, by t/2 for each rad,
+ * and side force has the longer lever: (ms + mu)·(t/2)·`lifting` for each rad from there on.
  *
  * @param ay - m/s² to the left
  * @param held - what else holds an axle, and which one has lifted its inner tyre
@@ -45,6 +51,7 @@ export function rollEquilibrium(
   const sprung = sprungMassOnAxles(car);
   const front = endOf(car, "front", sprung.front, ay, held.front);
   const rear = endOf(car, "rear", sprung.rear, ay, held.rear);
+  if (!(front.stiff.hold > 0 && rear.stiff.hold > 0)) return undefined;
   const body = bodyAngles(front, rear, car.torsionStiffness ?? Infinity);
   if (body === undefined) return undefined;
   const tyres = { front: tyreAngle(front, body.front), rear: tyreAngle(rear, body.rear) };
@@ -60,20 +67,15 @@ export function rollEquilibrium(
 
 /** One end with its axle taken out: what the body feels of it. */
 interface End {
-  /** N·m/rad that holds the body; less what its leaning weight takes */
+  readonly stiff: AxleStiffness;
+  /** N·m/rad that holds the body, its axle giving way and its weight leaning */
   readonly stiffness: number;
   /** N·m that rolls the body */
   readonly load: number;
-  /** the axle's angle is (coupling·φ + push) / hold */
-  readonly coupling: number;
+  /** N·m that roll the axle besides the body's angle */
   readonly push: number;
-  /** N·m/rad that holds the axle to the road; Infinity on stiff tyres */
-  readonly hold: number;
-  /** N·m that the tyres move: springs·(φ − φt) + direct + leanBody·φ + leanAxle·φt */
-  readonly springs: number;
+  /** N·m that the tyres move besides what comes with the angles */
   readonly direct: number;
-  readonly leanBody: number;
-  readonly leanAxle: number;
 }
 
 function endOf(
@@ -81,34 +83,28 @@ function endOf(
   name: "front" | "rear",
   sprungMass: number,
   ay: number,
-  { extra, given }: AxleHeld,
+  { extra, given, lifting = 0 }: AxleHeld,
 ): End {
   const axle = car[name];
-  const share = axle.ownForceShare ?? 1;
-  const arm = car.sprungHeight - axle.rollCentreHeight;
-  const links = sprungMass * axle.rollCentreHeight; // ms·h_rc
-  const wheels = axle.unsprungMass * axle.unsprungHeight; // mu·hu
-  const springs = axle.rollStiffness;
-  const tyres = given === undefined ? (axle.tyreRollStiffness ?? Infinity) : 0;
-  const hold = tyres + springs - GRAVITY * (links + share * share * wheels);
-  const coupling = springs + GRAVITY * share * (1 - share) * wheels;
-  const push = extra + (links + share * wheels) * ay - (given ?? 0);
-  const own = springs - GRAVITY * (sprungMass * arm + (1 - share) * (1 - share) * wheels);
-  const stands = hold > 0;
+  const tyres = axle.tyreRollStiffness ?? Infinity;
+  const up = given === undefined ? 0 : Math.sign(given) * liftedPerRad(axle, sprungMass) * lifting;
+  const stays = given === undefined ? tyres : -up;
+  const stiff = axleStiffness(axle, sprungMass, car.sprungHeight, stays);
+  const direct = extra + stiff.axleLever * ay;
+  const push = direct - (given ?? 0) * (1 + up / tyres); // it went up from the angle given / tyres on
+  const { coupling, hold, own, bodyLever } = stiff;
   return {
-    stiffness: stands ? own - (coupling * coupling) / hold : own,
-    load:
-      (sprungMass * arm + (1 - share) * wheels) * ay -
-      extra +
-      (stands ? (coupling * push) / hold : 0),
-    coupling,
+    stiff,
+    stiffness: own - (coupling * coupling) / hold,
+    load: bodyLever * ay - extra + (coupling * push) / hold,
     push,
-    hold: stands ? hold : Infinity,
-    springs,
-    direct: extra + (links + share * wheels) * ay,
-    leanBody: GRAVITY * share * (1 - share) * wheels,
-    leanAxle: GRAVITY * (links + share * share * wheels),
+    direct,
   };
+}
+
+/** What an axle lifts for each rad that it turns about its outer tyre, kg·m. */
+function liftedPerRad({ unsprungMass, track }: AxleInRoll, sprungMass: number): number {
+  return (sprungMass + unsprungMass) * (track / 2);
 }
 
 /** The body at both ends: one angle on a stiff chassis, two with a torsion spring between them. */
@@ -126,10 +122,10 @@ function bodyAngles(front: End, rear: End, torsion: number): Axles<number> | und
   };
 }
 
-function tyreAngle({ coupling, push, hold }: End, body: number): number {
+function tyreAngle({ stiff: { coupling, hold }, push }: End, body: number): number {
   return (coupling * body + push) / hold;
 }
 
-function momentOf(end: End, body: number, tyres: number): number {
-  return end.springs * (body - tyres) + end.direct + end.leanBody * body + end.leanAxle * tyres;
+function momentOf({ stiff, direct }: End, body: number, tyres: number): number {
+  return direct + momentInRoll(stiff, body, tyres);
 }

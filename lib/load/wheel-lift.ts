@@ -1,5 +1,5 @@
-import { type BodyEnd, bodyRoll } from "./body-roll.js";
-import { axleLoads, type CarInRoll, sprungMassOnAxles } from "./car-in-roll.js";
+import { axleLoads, type CarInRoll } from "./car-in-roll.js";
+import { type AxleHeld, type RollEquilibrium, rollEquilibrium } from "./roll-equilibrium.js";
 import { type Axles, eachAxle } from "./wheels.js";
 
 /**
@@ -8,97 +8,102 @@ import { type Axles, eachAxle } from "./wheels.js";
  */
 export type Lifted = Axles<-1 | 0 | 1>;
 
-/** All four wheels on the ground. */
-export const NO_WHEEL: Lifted = { front: 0, rear: 0 };
-
-/** What a turn asks of each axle before the body rolls, as if to the left. */
-export interface Demand {
-  readonly lateralAcceleration: number;
-  readonly load: Axles<number>;
-  readonly links: Axles<{ geometric: number; unsprung: number; sum: number }>;
-}
-
-/** A body at rest in its turn. */
-export interface Rolled {
-  readonly angle: Axles<number>;
-  readonly elastic: Axles<number>;
+/** A body in balance, and the wheels it has lifted. */
+export interface Rolled extends RollEquilibrium {
   readonly lifted: Lifted;
-}
-
-/** Links and wheels move their part at once, whatever the springs do. */
-export function demandOf(car: CarInRoll, ay: number): Demand {
-  const sprung = sprungMassOnAxles(car);
-  const links = eachAxle(car, (axle, end) => {
-    const geometric = (sprung[end] * ay * axle.rollCentreHeight) / axle.track; // – Milliken 1995, ch. 18
-    const unsprung = (axle.unsprungMass * ay * axle.unsprungHeight) / axle.track; // – same
-    return { geometric, unsprung, sum: geometric + unsprung };
-  });
-  return { lateralAcceleration: ay, load: axleLoads(car), links };
-}
-
-/** The body in balance, with a lifted axle holding what it can; nothing when there is no balance. */
-export function rolled(car: CarInRoll, demand: Demand, lifted: Lifted): Rolled | undefined {
-  const sprung = sprungMassOnAxles(car);
-  const held = eachAxle(car, (axle, end) =>
-    lifted[end] === 0 ? 0 : leftToSprings(demand, end, lifted[end]) * axle.track,
-  );
-  const ends = eachAxle(
-    car,
-    (axle, end): BodyEnd => ({
-      sprungMass: sprung[end],
-      arm: car.sprungHeight - axle.rollCentreHeight,
-      rollStiffness: lifted[end] === 0 ? axle.rollStiffness : 0,
-      heldMoment: held[end],
-    }),
-  );
-  const angle = bodyRoll(ends, demand.lateralAcceleration, car.torsionStiffness);
-  if (angle === undefined) return undefined;
-  const elastic = eachAxle(
-    ends,
-    ({ rollStiffness }, end) => (rollStiffness * angle[end] + held[end]) / car[end].track,
-  );
-  return { angle, elastic, lifted };
-}
-
-/** What springs and bar of a lifted axle move, N: all it has, less what went through the links. */
-function leftToSprings({ load, links }: Demand, end: End, lifted: -1 | 0 | 1): number {
-  return (lifted * load[end]) / 2 - links[end].sum;
+  /** m/s² that it is in balance with: less than was asked for when both inner wheels are up */
+  readonly lateralAcceleration: number;
 }
 
 type End = "front" | "rear";
 
-/** The same body once the wheels that cannot stay down have left the ground. */
-export function liftWheels(car: CarInRoll, demand: Demand, onFour: Rolled): Rolled {
-  const first = firstToLift(demand, onFour);
+/** All four wheels on the ground. */
+const NO_WHEEL: Lifted = { front: 0, rear: 0 };
+
+/**
+ * The body in balance in a left turn, once the wheels that cannot stay down have left the ground.
+ *
+ * With a wheel of both axles up there is no balance: then angles are the last ones that there are,
+ * and moments all that the axles have.
+ *
+ * @param inner - N on the inner tyre of each axle before the turn; half the axle's load when left out
+ * @param halvings - how finely the last balance before tipping is found
+ * @returns nothing when the springs cannot hold the body on four wheels
+ */
+export function rolledInTurn(
+  car: CarInRoll,
+  ay: number,
+  inner: Axles<number> = eachAxle(axleLoads(car), (load) => load / 2),
+  halvings = 20,
+): Rolled | undefined {
+  const most = eachAxle(inner, (load, end) => load * car[end].track); // N·m with nothing left inside
+  const onFour = rolled(car, ay, most, NO_WHEEL);
+  const first = onFour && firstToLift(onFour, most);
   if (first === undefined) return onFour;
-  const lifted = { ...NO_WHEEL, [first.end]: first.lifted };
-  const onThree = rolled(car, demand, lifted);
-  if (onThree === undefined) return tippedOver(car, demand, onFour, { front: 1, rear: 1 });
-  const second = firstToLift(demand, onThree);
-  if (second === undefined) return onThree;
-  return tippedOver(car, demand, onFour, { ...lifted, [second.end]: second.lifted });
+  const onThree = rolled(car, ay, most, first.lifted);
+  if (onThree !== undefined && firstToLift(onThree, most) === undefined) return onThree;
+  const before = rolled(car, ay / first.used, most, NO_WHEEL);
+  return before && lastBalance(car, most, { before, lifted: first.lifted, ay, halvings });
 }
 
-/** The axle of which a tyre leaves the ground first as the turn tightens, if any does. */
-function firstToLift(
-  demand: Demand,
-  { elastic, lifted }: Rolled,
-): { end: End; lifted: 1 | -1 } | undefined {
-  const used = eachAxle(elastic, (transfer, end) =>
-    lifted[end] === 0 ? (transfer + demand.links[end].sum) / (demand.load[end] / 2) : 0,
+/** The last balance between the first lift and a turn too hard, with a tyre of both axles up. */
+function lastBalance(
+  car: CarInRoll,
+  most: Axles<number>,
+  { before, lifted, ay, halvings }: Search,
+): Rolled {
+  let [last, tips] = [before, ay];
+  let signs: Lifted = { front: lifted.front || 1, rear: lifted.rear || 1 };
+  for (let i = 0; i < halvings; i++) {
+    const state = rolled(car, (last.lateralAcceleration + tips) / 2, most, lifted);
+    const next = state && firstToLift(state, most);
+    if (next !== undefined) signs = next.lifted;
+    if (state !== undefined && next === undefined) last = state;
+    else tips = (last.lateralAcceleration + tips) / 2;
+  }
+  return { ...last, lifted: signs, moment: eachAxle(most, (all, end) => signs[end] * all) };
+}
+
+/** Where the last balance is sought. */
+interface Search {
+  /** as the first wheel lifts */
+  readonly before: Rolled;
+  readonly lifted: Lifted;
+  /** m/s², too hard a turn */
+  readonly ay: number;
+  readonly halvings: number;
+}
+
+function rolled(
+  car: CarInRoll,
+  ay: number,
+  most: Axles<number>,
+  lifted: Lifted,
+): Rolled | undefined {
+  const held = eachAxle(
+    lifted,
+    (sign, end): AxleHeld =>
+      sign === 0 ? { extra: 0 } : { extra: 0, given: sign * most[end], lifting: ay },
   );
-  const [front, rear] = [Math.abs(used.front), Math.abs(used.rear)];
-  if (!(front > 1 || rear > 1)) return undefined;
-  const end = rear > 1 && !(front > rear) ? "rear" : "front";
-  return { end, lifted: used[end] > 0 ? 1 : -1 };
+  const balance = rollEquilibrium(car, ay, held);
+  return balance && { ...balance, lifted, lateralAcceleration: ay };
 }
 
-/** A tyre of both axles in the air; the body as far over as the stiffer axle could hold. */
-function tippedOver(car: CarInRoll, demand: Demand, onFour: Rolled, lifted: Lifted): Rolled {
-  const elastic = eachAxle(car, (_, end) => leftToSprings(demand, end, lifted[end]));
-  const stiffer = car.front.rollStiffness > car.rear.rollStiffness ? "front" : "rear";
-  const { rollStiffness, track } = car[stiffer];
-  const held = (elastic[stiffer] * track) / rollStiffness;
-  const angle = rollStiffness > 0 ? held : onFour.angle[stiffer];
-  return { angle: { front: angle, rear: angle }, elastic, lifted };
+/** The axle of which a tyre leaves the ground next as the turn tightens, if any does. */
+function firstToLift({ moment, lifted }: Rolled, most: Axles<number>) {
+  const used = eachAxle(moment, (value, end) =>
+    lifted[end] === 0 && value !== 0 ? Math.abs(value) / most[end] : 0,
+  );
+  if (!(used.front > 1 || used.rear > 1)) return undefined;
+  const end: End = used.rear > 1 && !(used.front > used.rear) ? "rear" : "front";
+  const sign: 1 | -1 = moment[end] > 0 ? 1 : -1;
+  return { used: used[end], lifted: { ...lifted, [end]: sign } };
+}
+
+/** How far each axle with a wheel in the air has gone up, m. */
+export function riseOf(car: CarInRoll, { tyres, lifted, moment }: Rolled): Axles<number> {
+  return eachAxle(lifted, (sign, end) => {
+    const { track, tyreRollStiffness = Infinity } = car[end];
+    return sign * (track / 2) * (sign === 0 ? 0 : tyres[end] - moment[end] / tyreRollStiffness);
+  });
 }

@@ -1,8 +1,8 @@
-import { axleDistances, carMass, type HandlingCar } from "../balance/handling-car.js";
+import type { HandlingCar } from "../balance/handling-car.js";
 import { requireInRange } from "../check.js";
 import { motionOf, numbersOf, RELAXATION_LENGTH, stateOf } from "./motion.js";
 import { type Happening, type MovingState, whatHappens } from "./moving-car.js";
-import { rollingBody } from "./rolling-body.js";
+import { freeRollInertia, rollingBody } from "./rolling-body.js";
 import { rungeKuttaStep } from "./runge-kutta.js";
 
 /** One moment of a drive. */
@@ -69,8 +69,7 @@ export function drive(
 
 /** The fastest thing that goes on in a car, 1/s: tyres building up force, dampers stopping a body. */
 function fastestRate(car: HandlingCar, tyres: number): number {
-  const { front, rear } = axleDistances(car);
-  const { lever, inertia, damping, stiffness } = rollingBody(car, front, rear);
-  const free = inertia - lever ** 2 / carMass(car); // the car gives way under the rolling body
-  return Math.max(tyres, damping / free, Math.sqrt(Math.abs(stiffness) / free));
+  const body = rollingBody(car);
+  const free = freeRollInertia(car, body);
+  return Math.max(tyres, body.damping / free, Math.sqrt(Math.abs(body.stiffness) / free));
 }

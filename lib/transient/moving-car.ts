@@ -1,9 +1,14 @@
-import { axleDistances, carMass, type HandlingCar } from "../balance/handling-car.js";
+import {
+  axleDistances,
+  carMass,
+  type HandlingAxle,
+  type HandlingCar,
+} from "../balance/handling-car.js";
 import type { Axles, Sides } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
-import { type TransferParts, transferParts, tyreLoads } from "./moving-loads.js";
-import { settledSideForce } from "./moving-tyres.js";
-import { type RollingBody, rollingBody } from "./rolling-body.js";
+import { axleInMotion, type TransferParts, tyreLoads } from "./moving-loads.js";
+import { settledForces } from "./moving-tyres.js";
+import { freeRollInertia, type RollingBody, type RollingEnd, rollingBody } from "./rolling-body.js";
 
 /** A car that drifts, yaws and rolls at a constant speed. All to the left; roll: right side down. */
 export interface MovingState {
@@ -32,6 +37,8 @@ export interface Accelerations {
 /** What happens to a car in a state, at a steer angle. */
 export interface Happening extends Accelerations {
   readonly transfer: Axles<TransferParts>;
+  /** rad that each axle leans on its tyres, above 0 right side down */
+  readonly tyreAngle: Axles<number>;
   /** N under each tyre */
   readonly load: Axles<Sides<number>>;
   /** N that the tyres of each axle would make if they kept their slip angles */
@@ -43,7 +50,7 @@ export interface Happening extends Accelerations {
  *
  * Body on a fixed roll axis, small roll angles, no push, constant speed. Load through the links
  * follows the side force at once, load through the springs the roll angle, load through the dampers
- * the roll rate.
+ * the roll rate; tyres give at once. A turn that lasts ends as `rollEquilibrium` has it.
  */
 export function whatHappens(
   car: HandlingCar,
@@ -52,48 +59,83 @@ export function whatHappens(
   state: MovingState,
 ): Happening {
   const { front: a, rear: b } = axleDistances(car);
-  const how = accelerations(car, rollingBody(car, a, b), state);
+  const body = rollingBody(car);
+  const how = accelerations(car, body, state);
   const { front: forceFront, rear: forceRear } = state.sideForce;
-  const ayFront = how.lateralAcceleration + a * how.yawAcceleration;
-  const ayRear = how.lateralAcceleration - b * how.yawAcceleration;
-  const partsFront = transferParts(car.front, forceFront, ayFront, state);
-  const partsRear = transferParts(car.rear, forceRear, ayRear, state);
+  const wheelsFront = wheelAcceleration(how, body.front, a);
+  const wheelsRear = wheelAcceleration(how, body.rear, -b);
+  const front = axleInMotion(car.front, body.front, forceFront, wheelsFront, state);
+  const rear = axleInMotion(car.rear, body.rear, forceRear, wheelsRear, state);
   const weight = carMass(car) * GRAVITY;
   const air = speed ** 2;
   const downFront = (weight * b) / car.wheelbase + car.front.downforceFactor * air;
   const downRear = (weight * a) / car.wheelbase + car.rear.downforceFactor * air;
-  const loadFront = tyreLoads(car.front, Math.max(0, downFront), partsFront);
-  const loadRear = tyreLoads(car.rear, Math.max(0, downRear), partsRear);
-  const slipFront = steer - Math.atan2(state.lateralSpeed + a * state.yawRate, speed);
-  const slipRear = -Math.atan2(state.lateralSpeed - b * state.yawRate, speed);
+  const loadFront = tyreLoads(car.front, Math.max(0, downFront), front.transfer);
+  const loadRear = tyreLoads(car.rear, Math.max(0, downRear), rear.transfer);
+  const gaveFront = car.front.complianceSteer * forceFront; // rad out of the turn
+  const gaveRear = car.rear.complianceSteer * forceRear;
+  const slipFront = steer - gaveFront - Math.atan2(state.lateralSpeed + a * state.yawRate, speed);
+  const slipRear = -gaveRear - Math.atan2(state.lateralSpeed - b * state.yawRate, speed);
+  const { rollAngle } = state;
+  const tyresFront = settledForces(car.front, loadFront, slipFront, rollAngle, front.tyreAngle);
+  const tyresRear = settledForces(car.rear, loadRear, slipRear, rollAngle, rear.tyreAngle);
+  const aligning = tyresFront.aligningMoment + tyresRear.aligningMoment;
   return {
     lateralAcceleration: how.lateralAcceleration,
-    yawAcceleration: how.yawAcceleration,
+    yawAcceleration: how.yawAcceleration + aligning / car.yawInertia,
     rollAcceleration: how.rollAcceleration,
-    transfer: { front: partsFront, rear: partsRear },
+    transfer: { front: front.transfer, rear: rear.transfer },
+    tyreAngle: { front: front.tyreAngle, rear: rear.tyreAngle },
     load: { front: loadFront, rear: loadRear },
-    settledSideForce: {
-      front: settledSideForce(car.front, loadFront, slipFront, state.rollAngle),
-      rear: settledSideForce(car.rear, loadRear, slipRear, state.rollAngle),
-    },
+    settledSideForce: { front: tyresFront.sideForce, rear: tyresRear.sideForce },
   };
 }
 
+/** m/s² across the car of the wheels of an axle, which swing with the body as far as they lean. */
+function wheelAcceleration(how: Accelerations, end: RollingEnd, ahead: number): number {
+  const atAxis = how.lateralAcceleration + ahead * how.yawAcceleration;
+  return atAxis - end.wheelSwing * how.rollAcceleration;
+}
+
 /**
- * ΣFy = m·ay − ms·d·φ̈, Iz·ṙ = Σ x·Fy, (Ix + ms·d²)·φ̈ + C·φ̇ + (K − ms·g·d)·φ = ms·d·ay
- * – Abe, Vehicle Handling Dynamics, ch. 6.
+ * ΣFy = m·ay − l·φ̈, Iz·ṙ = Σ x·Fy, I·φ̈ + C·φ̇ + K·φ = l·ay + what the axles hand on of the moment of
+ * links and wheels by giving way on their tyres; l = Σ ms·d and the wheels that lean
+ * – Abe, Vehicle Handling Dynamics, ch. 6, with axles on tyres.
  */
 function accelerations(car: HandlingCar, body: RollingBody, state: MovingState): Accelerations {
   const { front: a, rear: b } = axleDistances(car);
   const mass = carMass(car);
   const { front, rear } = state.sideForce;
   const yawAcceleration = (a * front - b * rear) / car.yawInertia;
+  const [handedFront, handedRear] = [
+    handedOn(car.front, body.front, front),
+    handedOn(car.rear, body.rear, rear),
+  ];
+  const wheels = handedFront.wheels + handedRear.wheels; // kg·m for each m/s² of the wheels
+  const lever = body.lever + wheels;
+  const yawLever = body.yawLever + handedFront.wheels * a - handedRear.wheels * b;
+  const swing =
+    handedFront.wheels * body.front.wheelSwing + handedRear.wheels * body.rear.wheelSwing;
   const moment =
-    (body.lever * (front + rear)) / mass +
-    body.yawLever * yawAcceleration -
+    (lever * (front + rear)) / mass +
+    yawLever * yawAcceleration +
+    handedFront.sideForce +
+    handedRear.sideForce -
     body.damping * state.rollRate -
     body.stiffness * state.rollAngle;
-  const rollAcceleration = moment / (body.inertia - body.lever ** 2 / mass);
+  const inertia = freeRollInertia(car, body) - (wheels * body.lever) / mass + swing;
+  const rollAcceleration = moment / inertia;
   const lateralAcceleration = (front + rear + body.lever * rollAcceleration) / mass;
   return { lateralAcceleration, yawAcceleration, rollAcceleration };
+}
+
+/** What an axle hands on to the body by giving way under the moment of its links and wheels. */
+function handedOn(axle: HandlingAxle, { gives }: RollingEnd, sideForce: number) {
+  const { rollCentreHeight, unsprungMass, unsprungHeight, ownForceShare = 1 } = axle;
+  return {
+    /** N·m of side force on the links */
+    sideForce: gives * sideForce * rollCentreHeight,
+    /** kg·m: N·m for each m/s² of the wheels */
+    wheels: gives * unsprungMass * (ownForceShare * unsprungHeight - rollCentreHeight),
+  };
 }

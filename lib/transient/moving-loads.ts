@@ -1,13 +1,15 @@
 import type { HandlingAxle } from "../balance/handling-car.js";
+import { momentInRoll } from "../load/axle-stiffness.js";
 import type { Sides } from "../load/wheels.js";
+import type { RollingEnd } from "./rolling-body.js";
 
 /** What one axle moves from its left to its right tyre, N, by cause. */
 export interface TransferParts {
   /** through the links, as soon as there is side force */
   readonly geometric: number;
-  /** of the wheels themselves, at once too */
+  /** of the wheels themselves, at once too, as far as their own side force stays at the axle */
   readonly unsprung: number;
-  /** through springs, bar and tyres, with the roll angle */
+  /** with the roll angle: through springs and bar, and by weight that leans on links and wheels */
   readonly elastic: number;
   /** through the dampers, while the body rolls */
   readonly damper: number;
@@ -18,26 +20,38 @@ export function totalTransfer({ geometric, unsprung, elastic, damper }: Transfer
   return geometric + unsprung + elastic + damper;
 }
 
+/** What one axle of a moving car moves, and how it stands on its tyres. */
+export interface AxleInMotion {
+  readonly transfer: TransferParts;
+  /** rad of the axle against the road, above 0 right side down */
+  readonly tyreAngle: number;
+}
+
 /**
- * Load transfer of one axle of a moving car, by cause.
+ * Load transfer of one axle of a moving car, by cause. Its tyres give at once.
  *
  * @param sideForce - N of both tyres
- * @param ay - m/s² of the axle across the car
+ * @param wheels - m/s² of the mass of the wheels across the car
  */
-export function transferParts(
+export function axleInMotion(
   axle: HandlingAxle,
+  end: RollingEnd,
   sideForce: number,
-  ay: number,
+  wheels: number,
   { rollAngle, rollRate }: { rollAngle: number; rollRate: number },
-): TransferParts {
-  const { track, unsprungMass } = axle;
-  const throughLinks = sideForce - unsprungMass * ay; // what the tyres do beyond their own wheels
-  return {
-    geometric: (throughLinks * axle.rollCentreHeight) / track,
-    unsprung: (unsprungMass * ay * axle.unsprungHeight) / track,
-    elastic: (axle.rollStiffness * rollAngle) / track,
-    damper: (axle.rollDamping * rollRate) / track,
+): AxleInMotion {
+  const { track, unsprungMass, ownForceShare = 1 } = axle;
+  const links = (sideForce - unsprungMass * wheels) * axle.rollCentreHeight; // what tyres do beyond their own wheels
+  const own = ownForceShare * unsprungMass * wheels * axle.unsprungHeight;
+  const damper = end.damping * (1 - end.gives) * rollRate;
+  const tyreAngle = end.gives * rollAngle + (links + own + damper) / end.stiff.hold;
+  const transfer = {
+    geometric: links / track,
+    unsprung: own / track,
+    elastic: momentInRoll(end.stiff, rollAngle, tyreAngle) / track,
+    damper: damper / track,
   };
+  return { transfer, tyreAngle };
 }
 
 /**

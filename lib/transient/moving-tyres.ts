@@ -1,45 +1,68 @@
 import type { HandlingAxle } from "../balance/handling-car.js";
-import { leanPerRoll, steerPerRoll } from "../balance/wheel-angles.js";
 import type { Sides } from "../load/wheels.js";
+import { leanInRoll, turnInRoll } from "../load/wheels-in-roll.js";
 import { slipAngleRange } from "../tyre/magic-formula-61.js";
+import { aligningMoment61 } from "../tyre/magic-formula-61-moment.js";
 import { sideForce61 } from "../tyre/magic-formula-61-side.js";
 import { clampTo, isLoaded } from "../tyre/valid-range.js";
 
+/** What both tyres of an axle do to it. */
+export interface SettledForces {
+  /** N to the left */
+  readonly sideForce: number;
+  /** N·m about their verticals, above 0 turning the nose to the left */
+  readonly aligningMoment: number;
+}
+
 /**
- * Side force that both tyres of an axle would settle to, N.
+ * Side force and aligning moment that both tyres of an axle would settle to.
  *
  * @param load - N under each tyre
  * @param slipAngle - rad of the axle without toe, above 0 for a force to the left
  * @param rollAngle - rad of the body, above 0 right side down
+ * @param tyreAngle - rad of it that the tyres give
  */
-export function settledSideForce(
+export function settledForces(
   axle: HandlingAxle,
   load: Sides<number>,
   slipAngle: number,
   rollAngle: number,
-): number {
-  const lean = leanPerRoll(axle) * rollAngle;
-  const angle = slipAngle + steerPerRoll(axle) * rollAngle;
+  tyreAngle: number,
+): SettledForces {
+  const suspension = rollAngle - tyreAngle;
+  const lean = leanInRoll(axle, rollAngle, suspension);
+  const angle = slipAngle + turnInRoll(axle, suspension);
   const { camber, toe, pressure } = axle;
-  return (
-    tyreForce(axle, load.left, angle - toe.left, camber.left + lean, pressure.left) +
-    tyreForce(axle, load.right, angle + toe.right, lean - camber.right, pressure.right)
+  const left = tyreForces(axle, load.left, angle - toe.left, camber.left + lean, pressure.left);
+  const right = tyreForces(
+    axle,
+    load.right,
+    angle + toe.right,
+    lean - camber.right,
+    pressure.right,
   );
+  return {
+    sideForce: left.sideForce + right.sideForce,
+    aligningMoment: left.aligningMoment + right.aligningMoment,
+  };
 }
 
-function tyreForce(
+const nothing: SettledForces = { sideForce: 0, aligningMoment: 0 };
+
+function tyreForces(
   { tyre }: HandlingAxle,
   load: number,
   slipAngle: number,
   inclination: number,
   pressure: number,
-): number {
-  if (!isLoaded(load)) return 0;
-  return sideForce61(
-    tyre,
-    clampTo(slipAngleRange, slipAngle),
-    clampTo(tyre.valid.load, load),
-    clampTo(tyre.valid.pressure, pressure),
-    clampTo(tyre.valid.inclination, inclination),
-  );
+): SettledForces {
+  if (!isLoaded(load)) return nothing;
+  const slip = clampTo(slipAngleRange, slipAngle);
+  const Fz = clampTo(tyre.valid.load, load);
+  const p = clampTo(tyre.valid.pressure, pressure);
+  const lean = clampTo(tyre.valid.inclination, inclination);
+  return {
+    sideForce: sideForce61(tyre, slip, Fz, p, lean),
+    aligningMoment: aligningMoment61(tyre, 0, slip, Fz, p, lean),
+  };
 }

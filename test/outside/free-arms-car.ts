@@ -38,7 +38,7 @@ export function armedTransfers(
   car: ArmedCar,
   lateralAcceleration: number,
 ): Axles<number> {
-  const rows = mechanics.forcesAtRest(armedModel(car, lateralAcceleration), 20);
+  const { forces: rows } = mechanics.atRest(armedModel(car, lateralAcceleration), 20);
   const load = (wheel: number) => rows[ROWS_A_WHEEL * wheel + 5] ?? Number.NaN;
   return { front: (load(1) - load(0)) / 2, rear: (load(3) - load(2)) / 2 };
 }
@@ -124,7 +124,7 @@ function barModel({ linkage, barRollStiffness }: ArmedAxle, end: string): string
 }
 
 /** Rise of the patch for each radian of the lower arm, m/rad, from lines drawn by hand. */
-function riseOfPatchPerLowerAngle(linkage: FrontViewDoubleWishbone): number {
+export function riseOfPatchPerLowerAngle(linkage: FrontViewDoubleWishbone): number {
   const { upperInner, upperOuter, lowerInner, lowerOuter, contactPatch } = linkage;
   const way = (a: FrontViewPoint, b: FrontViewPoint) => ({ y: b.y - a.y, z: b.z - a.z });
   const [u, l, gap] = [

@@ -18,7 +18,7 @@ export function pinnedTransfers(
   car: PinnedCar,
   lateralAcceleration: number,
 ): Axles<number> {
-  const rows = mechanics.forcesAtRest(pinnedModel(car, lateralAcceleration), 20);
+  const { forces: rows } = mechanics.atRest(pinnedModel(car, lateralAcceleration), 20);
   const vertical = (wheel: number) => rows[3 * wheel + 2] ?? Number.NaN; // three rows a wheel: x, y, z
   return {
     front: (vertical(1) - vertical(0)) / 2,

@@ -162,7 +162,10 @@ const axle = (about: string): ShapeOf<Axle> =>
           number("tyreStiffnessFactor", "Vertical stiffness over the data's; left out: 1"),
         ),
         bestPressure: optional(
-          number("tyrePressure", "Warm pressure that grips best; left out: not known"),
+          number(
+            "tyrePressure",
+            "Warm pressure that grips best, where the tyre has one; left out: not known",
+          ),
         ),
       }),
       adjusters: optional(

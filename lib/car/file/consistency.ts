@@ -1,10 +1,12 @@
+import { requireInRange } from "../../check.js";
 import type { SpaceAxle } from "../../linkage/axle-in-space.js";
 import { distributeLoadTransfer } from "../../load/distribution.js";
 import { parameters } from "../../parameters.js";
 import { barRateOf, isBeamAxle } from "../axle.js";
 import { carInRoll } from "../axle-loads.js";
-import type { AntiRollBar, Axle, Car, Differential } from "../car.js";
+import type { AntiRollBar, Axle, AxleTyre, Car, Differential } from "../car.js";
 import { frontShareOf, totalMassOf } from "../masses.js";
+import { bestPressureRange, tyreNamed } from "../tyres.js";
 import { geometryShape } from "./car-shape.js";
 import { knownFaultsOf } from "./known.js";
 import { geometryOfLinkage } from "./linkage-geometry.js";
@@ -26,6 +28,7 @@ function axleFaults(axle: Axle, end: string): string[] {
   return [
     ...beamFaults(axle, end),
     ...differentialFaults(axle.differential, `${end}.differential`),
+    ...bestPressureFaults(axle.tyre, `${end}.tyre.bestPressure`),
     ...(bar === undefined ? [] : barFaults(bar, `${end}.bar`)),
     ...(linkage === undefined ? [] : linkageFaults(linkage, `${end}.linkage: `)),
     ...adjusterFaults(adjusters, `${end}.adjusters`),
@@ -65,6 +68,18 @@ function differentialFaults(differential: Differential | undefined, path: string
     if (lock === undefined) return [];
     return [`${path}.${way} is ${lock} but must be left out with kind "${differential.kind}".`];
   });
+}
+
+/** A best pressure is one that the tyre's data reach, of a tyre that has one. */
+function bestPressureFaults({ name, bestPressure }: AxleTyre, path: string): string[] {
+  if (bestPressure === undefined) return [];
+  const range = bestPressureRange(tyreNamed(name));
+  if (range === undefined)
+    return [
+      `${path} is ${bestPressure} Pa but must be left out with the ${name} tyre: its data have none.`,
+    ];
+  const { minimum, maximum } = range;
+  return thrown(() => requireInRange(path, bestPressure, minimum, maximum, "Pa"), "");
 }
 
 const faultsOfGeometry = validatorOf(geometryShape);

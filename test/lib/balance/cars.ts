@@ -1,5 +1,7 @@
 import fc from "fast-check";
+import type { AxleDifferential } from "../../../lib/balance/differential.js";
 import type { HandlingAxle, HandlingCar } from "../../../lib/balance/handling-car.js";
+import type { WheelStops } from "../../../lib/balance/stops.js";
 import { clubTyreCoefficients } from "../../../lib/tyre/club-tyre.js";
 import { between } from "../evenly.js";
 
@@ -21,7 +23,9 @@ const axle: HandlingAxle = {
   camberGain: (-0.02 * degree) / 1e-3,
   toeGain: 0,
   rollSteer: 0,
-  suspensionRollShare: 0.85,
+  tyreRollStiffness: 220e3,
+  ownForceShare: 0.83,
+  complianceSteer: 0.5e-6,
   wheelRate: 30e3,
   rollDamping: 3000,
   downforceFactor: 0,
@@ -42,7 +46,24 @@ export const lightCar: HandlingCar = {
   rear: { ...axle, rollStiffness: 20e3, rollCentreHeight: 0.12 },
 };
 
-const anyAxle = fc.record({
+const anyDifferential: fc.Arbitrary<AxleDifferential> = fc.oneof(
+  fc.constant({ kind: "open" as const }),
+  fc.constant({ kind: "locked" as const }),
+  fc.record({
+    kind: fc.constant("limited-slip" as const),
+    power: between(0.1, 0.7),
+    overrun: between(0, 0.5),
+  }),
+);
+
+const anyStops: fc.Arbitrary<WheelStops> = fc.record({
+  bumpLeft: fc.record({ left: between(0.01, 0.06), right: between(0.01, 0.06) }),
+  droopLeft: fc.record({ left: between(0.01, 0.08), right: between(0.01, 0.08) }),
+  bumpStop: between(1e6, 20e6),
+  droopStop: between(1e6, 40e6),
+});
+
+const anyAxle: fc.Arbitrary<HandlingAxle> = fc.record({
   track: between(1.2, 1.8),
   rollStiffness: between(12e3, 80e3),
   rollCentreHeight: between(-0.05, 0.35),
@@ -57,7 +78,11 @@ const anyAxle = fc.record({
   camberGain: between(-0.8, 0.1),
   toeGain: between(-0.1, 0.1),
   rollSteer: between(-0.2, 0.2),
-  suspensionRollShare: between(0.5, 1),
+  tyreRollStiffness: fc.oneof(fc.constant(Infinity), between(120e3, 350e3)),
+  ownForceShare: between(0, 1),
+  complianceSteer: between(-0.5e-6, 1.5e-6),
+  differential: anyDifferential,
+  stops: fc.option(anyStops, { nil: undefined }),
   wheelRate: between(12e3, 120e3),
   rollDamping: between(500, 10e3),
   downforceFactor: between(0, 0.5),
@@ -77,3 +102,19 @@ export const anyCar: fc.Arbitrary<HandlingCar> = fc.record({
   front: anyAxle,
   rear: anyAxle,
 });
+
+/** So many cars of those, the same for the same seed. */
+export const someCars = (count: number, seed: number): HandlingCar[] =>
+  fc.sample(anyCar, { numRuns: count, seed });
+
+/**
+ * A car that is the same seen from the front and from behind: weight in the middle, equal axles, no
+ * air, wheels that neither toe nor give way.
+ */
+export const neutralCar: HandlingCar = {
+  ...lightCar,
+  sprungFrontShare: 0.5,
+  dragFactor: 0,
+  front: { ...axle, complianceSteer: 0 },
+  rear: { ...axle, complianceSteer: 0 },
+};

@@ -6,6 +6,7 @@ import { demoCar } from "../../../lib/car/demo-car.js";
 import type { CarInRoll } from "../../../lib/load/car-in-roll.js";
 import { peakSideForceAtLoad, simpleTyre } from "../../../lib/tyre/load-sensitive.js";
 import { GRAVITY } from "../../../lib/units.js";
+import { rollByEnergy } from "../load/roll-by-energy.js";
 
 const grip = (load: number) => peakSideForceAtLoad(simpleTyre, load);
 const both = { front: grip, rear: grip };
@@ -63,13 +64,8 @@ test("the limit solves the quadratic that load sensitivity and transfer make", (
 });
 
 function frontByHand() {
-  const { front, rear, sprungMass: ms, sprungHeight: h, sprungFrontShare: share } = car;
-  const arm = h - (share * front.rollCentreHeight + (1 - share) * rear.rollCentreHeight);
-  const angle = (ms * arm) / (front.rollStiffness + rear.rollStiffness - ms * GRAVITY * arm);
-  const atLinks = ms * share * front.rollCentreHeight + front.unsprungMass * front.unsprungHeight;
-  const mass = ms * share + front.unsprungMass;
-  const slope = (front.rollStiffness * angle + atLinks) / front.track;
-  return { slope, mass, half: (mass * GRAVITY) / 2 };
+  const mass = car.sprungMass * car.sprungFrontShare + car.front.unsprungMass;
+  return { slope: rollByEnergy(car).transferFront, mass, half: (mass * GRAVITY) / 2 };
 }
 
 test("stiffening one end brings its own limit down and lifts the other's", () => {

@@ -3,6 +3,7 @@ import type { Car } from "../../../lib/car/car.js";
 import { carShape } from "../../../lib/car/file/car-shape.js";
 import { carFromJson } from "../../../lib/car/file/parse.js";
 import type { GroupShape, NumberShape, Shape } from "../../../lib/car/file/shape.js";
+import { bestPressureRange, tyreNamed } from "../../../lib/car/tyres.js";
 
 /** How many cars a law is tried on: more in the nightly run. */
 export const RUNS = Number(process.env.LAW_RUNS ?? 300);
@@ -64,6 +65,7 @@ function withOrder(content: unknown): unknown {
         positions: value.positions.map((one: { rate?: number }) => ({ rate: one.rate ?? 0 })),
         position: Math.min(value.position, value.positions.length),
       };
+    if (value?.bestPressure !== undefined) return withReachableBestPressure(value);
     if (value?.kind === "open" || value?.kind === "locked") return { kind: value.kind };
     if (value?.kind === "limited-slip") return { power: 0.3, overrun: 0.2, ...value };
     if (value?.geometry && value.spring && value.spring.spacing === undefined) {
@@ -72,4 +74,12 @@ function withOrder(content: unknown): unknown {
     }
     return value;
   });
+}
+
+/** A best pressure is one that the tyre's data reach, and there is none where they have none. */
+function withReachableBestPressure({ bestPressure, ...tyre }: Car["front"]["tyre"]) {
+  const range = bestPressureRange(tyreNamed(tyre.name));
+  if (range === undefined || bestPressure === undefined) return tyre;
+  const { minimum, maximum } = range;
+  return { ...tyre, bestPressure: Math.min(maximum, Math.max(minimum, bestPressure)) };
 }

@@ -100,6 +100,8 @@ describe("how often a sign holds", () => {
 
   test("is all where nothing ever moves", () => {
     expect(signHolds(0, [0, 0, -0]).share).toBe(1);
+    expect(signHolds(1e-6, [-1e-6, 0, 1e-5], 1e-4).share).toBe(1);
+    expect(signHolds(2e-4, [1e-5, 3e-4], 1e-4).share).toBe(0.5);
   });
 
   test("is sure, likely or not to be said, and never sure from a few samples", () => {
@@ -127,14 +129,15 @@ describe("whose doubt widens a band", () => {
     for (const { share } of shares.slice(3)) expect(share).toBeLessThan(0.02);
   });
 
-  test("is told by mistake of no more than one number in twenty that has nothing to do with it", () => {
+  test("names a number that has nothing to do with it in no more than one list in twenty", () => {
     const tries = 300;
-    const told = Array.from({ length: tries }, (_, t) => {
-      const unrelated = Array.from({ length: 50 }, (_, k) => normals(9000 + 50 * t + k, 3));
-      return doubtShares(["a", "b", "c"], unrelated, normals(t, 50)).length;
-    });
-    const share = told.reduce((sum, count) => sum + count, 0) / (3 * tries);
-    expect(Math.abs(share - 0.0455)).toBeLessThan(0.025); // beyond two deviations of N(0, 1)
+    for (const count of [12, 60]) {
+      const wrong = Array.from({ length: tries }, (_, t) => {
+        const unrelated = Array.from({ length: count }, (_, k) => normals(9000 + 60 * t + k, 8));
+        return doubtShares([..."abcdefgh"], unrelated, normals(t, count)).length > 0;
+      });
+      expect(wrong.filter(Boolean).length / tries).toBeLessThan(0.05 + 2 * 0.0126); // √(0.05·0.95/n)
+    }
   });
 
   test("is nobody's where nothing is wide", () => {

@@ -74,6 +74,10 @@ describe("what a file leaves out", () => {
   });
 
   test("is not off where there is nothing: no bar, no stop, nobody in the seat, no beam", () => {
+    const road = { ...linnet.rear, tyre: { ...linnet.rear.tyre, name: "published road" } };
+    const tyres = uncertainNumbersOf({ ...linnet, rear: road }).map(({ path }) => path);
+    expect(tyres).toContain("front.tyre.bestPressure");
+    expect(tyres).not.toContain("rear.tyre.bestPressure"); // its friction has no top
     const { bar: _, ...front } = linnet.front;
     const { bumpTravel: __, ...geometry } = front.geometry;
     const car = { ...linnet, front: { ...front, geometry } };

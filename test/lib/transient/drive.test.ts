@@ -2,15 +2,21 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
   axleDistances,
+  axleMasses,
   carMass,
   type HandlingAxle,
   type HandlingCar,
 } from "../../../lib/balance/handling-car.js";
 import { mirrorCar } from "../../../lib/balance/mirror-car.js";
 import { trim } from "../../../lib/balance/trim.js";
+import { rollEquilibrium } from "../../../lib/load/roll-equilibrium.js";
 import { drive, straightAhead } from "../../../lib/transient/drive.js";
 import { linearStepSteer } from "../../../lib/transient/linear-car.js";
-import { whatHappens } from "../../../lib/transient/moving-car.js";
+import {
+  type Happening,
+  type MovingState,
+  whatHappens,
+} from "../../../lib/transient/moving-car.js";
 import { totalTransfer } from "../../../lib/transient/moving-loads.js";
 import { stepSteer } from "../../../lib/transient/step-steer.js";
 import { corneringStiffness61 } from "../../../lib/tyre/magic-formula-61-side.js";
@@ -26,29 +32,61 @@ const anyState = fc.record({
   sideForce: fc.record({ front: between(-6000, 6000), rear: between(-6000, 6000) }),
 });
 
+/** What the axles of `anyCar` leave out: tyres that give, and wheels that keep some of their own force. */
+const onTyres = fc.record({
+  tyreRollStiffness: between(80e3, 400e3),
+  ownForceShare: between(-0.2, 1.2),
+});
+const anyCarOnTyres = fc.tuple(anyCar, onTyres, onTyres).map(
+  ([car, front, rear]): HandlingCar => ({
+    ...car,
+    front: { ...car.front, ...front },
+    rear: { ...car.rear, ...rear },
+  }),
+);
+
+/** Masses of both ends, and how far out and how fast they are. */
+function endsOf(car: HandlingCar, { tyreAngle, ...now }: Happening, state: MovingState) {
+  const at = axleDistances(car);
+  const sprungFront = car.sprungMass * car.sprungFrontShare;
+  const end = (name: "front" | "rear", x: number, sprung: number) => {
+    const axle = car[name];
+    const { ownForceShare: kept = 1, rollCentreHeight, unsprungHeight } = axle;
+    const ay = now.lateralAcceleration + x * now.yawAcceleration;
+    return {
+      sprung,
+      unsprung: axle.unsprungMass,
+      arm: car.sprungHeight - rollCentreHeight,
+      axle,
+      ay,
+      wheels: ay - (1 - kept) * unsprungHeight * now.rollAcceleration,
+      out:
+        (car.sprungHeight - rollCentreHeight) * state.rollAngle +
+        rollCentreHeight * tyreAngle[name],
+      lean: (1 - kept) * state.rollAngle + kept * tyreAngle[name],
+      sideForce: state.sideForce[name],
+    };
+  };
+  return [end("front", at.front, sprungFront), end("rear", -at.rear, car.sprungMass - sprungFront)];
+}
+
 test("the overturning moment of all parts is that of the masses in motion", () => {
   fc.assert(
-    fc.property(anyCar, anyState, (car, state) => {
+    fc.property(anyCarOnTyres, anyState, (car, state) => {
       const now = whatHappens(car, 25, 0.02, state);
-      const at = axleDistances(car);
-      const ends = [
-        { axle: car.front, x: at.front, sprung: car.sprungMass * car.sprungFrontShare },
-        { axle: car.rear, x: -at.rear, sprung: car.sprungMass * (1 - car.sprungFrontShare) },
-      ];
-      // each end: ms·(ay + x·ṙ − d·φ̈)·h + ms·g·d·φ + mu·(ay + x·ṙ)·hu, less Ix·φ̈ of the body
-      const masses = ends.reduce((sum, { axle, x, sprung }) => {
-        const ay = now.lateralAcceleration + x * now.yawAcceleration;
-        const arm = car.sprungHeight - axle.rollCentreHeight;
-        const body = sprung * (ay - arm * now.rollAcceleration) * arm;
-        const lean = sprung * gravity * arm * state.rollAngle;
-        return sum + body + lean + axle.unsprungMass * ay * axle.unsprungHeight;
+      const ends = endsOf(car, now, state);
+      // each end: ms·(ay − d·φ̈)·d and mu·aw·hu, both masses' weight out of the middle, less Ix·φ̈
+      const masses = ends.reduce((sum, end) => {
+        const { sprung, unsprung, arm, ay, wheels, out, lean, axle } = end;
+        const body = sprung * ((ay - arm * now.rollAcceleration) * arm + gravity * out);
+        return sum + body + unsprung * axle.unsprungHeight * (wheels + gravity * lean);
       }, -car.rollInertia * now.rollAcceleration);
       // and the link forces at the roll centres, which the body passes down
-      const links = ends.reduce((sum, { axle, x }, i) => {
-        const force = i === 0 ? state.sideForce.front : state.sideForce.rear;
-        const ay = now.lateralAcceleration + x * now.yawAcceleration;
-        return sum + (force - axle.unsprungMass * ay) * axle.rollCentreHeight;
-      }, 0);
+      const links = ends.reduce(
+        (sum, { sideForce, unsprung, wheels, axle }) =>
+          sum + (sideForce - unsprung * wheels) * axle.rollCentreHeight,
+        0,
+      );
       const moved =
         totalTransfer(now.transfer.front) * car.front.track +
         totalTransfer(now.transfer.rear) * car.rear.track;
@@ -59,16 +97,52 @@ test("the overturning moment of all parts is that of the masses in motion", () =
 
 test("side forces are mass times acceleration, body and wheels together", () => {
   fc.assert(
-    fc.property(anyCar, anyState, (car, state) => {
+    fc.property(anyCarOnTyres, anyState, (car, state) => {
       const now = whatHappens(car, 25, 0.02, state);
-      const lever =
-        car.sprungMass *
-        (car.sprungHeight -
-          car.front.rollCentreHeight * car.sprungFrontShare -
-          car.rear.rollCentreHeight * (1 - car.sprungFrontShare));
+      // of the body at its centre of gravity; the wheels' masses balance about the car's middle
+      const momentum = endsOf(car, now, state).reduce(
+        (sum, { sprung, unsprung, arm, ay, wheels }) =>
+          sum + sprung * (ay - arm * now.rollAcceleration) + unsprung * wheels,
+        0,
+      );
       const force = state.sideForce.front + state.sideForce.rear;
-      const momentum = carMass(car) * now.lateralAcceleration - lever * now.rollAcceleration;
       expect((force - momentum) / (carMass(car) * gravity)).toBeCloseTo(0, 9);
+    }),
+  );
+});
+
+test("tyres under links, dampers and springs give as much as they are stiff", () => {
+  fc.assert(
+    fc.property(anyCarOnTyres, anyState, (car, state) => {
+      const { transfer, tyreAngle } = whatHappens(car, 25, 0.02, state);
+      for (const end of ["front", "rear"] as const) {
+        const { track, tyreRollStiffness = NaN } = car[end];
+        const moment = totalTransfer(transfer[end]) * track;
+        expect(moment / (tyreRollStiffness * tyreAngle[end])).toBeCloseTo(1, 6);
+      }
+    }),
+  );
+});
+
+test("a turn that lasts stands on springs and tyres as the steady balance of roll has it", () => {
+  fc.assert(
+    fc.property(anyCarOnTyres, between(0.5, 6), (car, ay) => {
+      const steady = rollEquilibrium(car, ay);
+      fc.pre(steady !== undefined && steady.body.front < 0.3);
+      const masses = axleMasses(car);
+      const state = {
+        ...straightAhead,
+        rollAngle: steady.body.front,
+        sideForce: { front: masses.front * ay, rear: masses.rear * ay },
+      };
+      const now = whatHappens(car, 25, 0.02, state);
+      expect(now.rollAcceleration).toBeCloseTo(0, 7);
+      expect(now.lateralAcceleration).toBeCloseTo(ay, 9);
+      for (const end of ["front", "rear"] as const) {
+        expect(now.tyreAngle[end]).toBeCloseTo(steady.tyres[end], 9);
+        const moved = totalTransfer(now.transfer[end]) * car[end].track;
+        expect(moved).toBeCloseTo(steady.moment[end], 4);
+      }
     }),
   );
 });

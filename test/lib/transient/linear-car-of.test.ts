@@ -27,6 +27,7 @@ test("a gentle turn of the linear car is that of the four-wheel car without roll
     rollSteer: 0,
     independent: false,
     suspensionRollShare: 1,
+    tyreRollStiffness: Infinity,
     leftExcessLoad: 0,
   });
   const upright = { ...car, front: axle(car.front), rear: axle(car.rear) };

@@ -46,6 +46,8 @@ class Axle:
         self.camber = both(g["camber"])
         self.toe = both(g["toe"])
         self.independent = g["independent"]
+        if self.independent:  # springs press along the leaning body
+            self.stiffness += 9.80665 * self.sprung_mass * self.centre_height
         self.camber_gain = g.get("camberGain", 0.0)
         self.toe_gain = g.get("toeGain", 0.0)
         self.roll_steer = g.get("rollSteer", 0.0)

@@ -71,8 +71,10 @@ def axle_line(axle, stiffness, extra, lateral, given):
     push = extra + lateral * (linked + s * hanging)
     if given is None:
         resist += axle.tyre_stiffness
-    else:
-        push -= given
+    else:  # it turns about the outer wheel, goes up, and side force has the longer lever
+        up = (axle.sprung_mass + axle.unsprung_mass) * axle.track / 2 * lateral
+        resist -= up
+        push -= given * (1 + up / axle.tyre_stiffness)
     return (stiffness + s * (1 - s) * hanging * PER_G) / resist, push / resist
 
 

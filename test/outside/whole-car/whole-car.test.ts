@@ -53,8 +53,8 @@ const disagreements = <T>(
 
 describe("the independent solution of the whole car", () => {
   it("has the published values and the identities of mechanics", { timeout: 120_000 }, () => {
-    const checks = ownChecks(referenceTyreCoefficients, cars.slice(0, long ? 20 : 2));
-    expect(checks.length).toBeGreaterThan(long ? 400 : 60);
+    const checks = ownChecks(referenceTyreCoefficients, cars.slice(0, long ? 20 : 1));
+    expect(checks.length).toBeGreaterThan(long ? 400 : 40);
     const wrong = checks.filter(({ found, expected, within }) =>
       within === null ? !(found <= expected) : !(Math.abs(found - expected) <= within),
     );
@@ -77,7 +77,7 @@ describe("the whole car in balance", () => {
   });
 
   it("moves each way that the independent solution moves", { timeout: 3_600_000 }, () => {
-    const starts = cars.slice(0, long ? 20 : 5).flatMap((car, number) =>
+    const starts = cars.slice(0, long ? 20 : 4).flatMap((car, number) =>
       names.map((phase, at): Named => {
         const driving = inPhase(phase, radii[(number + at) % 3] as number);
         return { name: `car ${number}, ${phase}, ${driving.cornerRadius} m`, phase, car, driving };

@@ -1,10 +1,8 @@
-import { type Car, handlingCarOf, limitBalanceOf, stepSteer, transferParts } from "@rollbook/lib";
-
-const settled = { rollAngle: 0.03, rollRate: 0 };
+import { type Car, dampersInRoll, handlingCarOf, limitBalanceOf, stepSteer } from "@rollbook/lib";
 
 /** Load that the front dampers of a car move while its body leans and no longer rolls, N. */
 export function damperTransferAtRest(car: Car): number {
-  return transferParts(handlingCarOf(car).front, 0, 0, settled).damper;
+  return dampersInRoll(car.front, 0).transfer;
 }
 
 /** The car with other dampers at one end, as a multiple of those it has. */

@@ -86,6 +86,16 @@ describe("a differential", () => {
   });
 });
 
+test("a best pressure is one that the tyre's data reach, of a tyre that has one", () => {
+  const content = file();
+  content.front.tyre.bestPressure = 350e3;
+  content.rear.tyre = { ...content.rear.tyre, name: "published road", bestPressure: 220e3 };
+  expect(faultsOf(content)).toEqual([
+    "front.tyre.bestPressure is 350000 Pa but must be from 120000 to 300000 Pa.",
+    "rear.tyre.bestPressure is 220000 Pa but must be left out with the published road tyre: its data have none.",
+  ]);
+});
+
 describe("how sure a number is", () => {
   const withKnown = (known: unknown) => ({ ...file(), known });
 
