@@ -78,21 +78,28 @@ function balanceFrom(
   start: BalanceStart | undefined,
 ): Found | undefined {
   const whole = numberedCar(wholeCar(car, driving));
-  const turn = findTurn(whole, driving, start);
+  const near = start && mostSideForce(whole, start.most.at, start.most);
+  const turn = findTurn(whole, driving, isSameWay(near, start?.most) ? start : undefined);
   if (turn === undefined) return undefined;
-  const most = findMost(whole, turn, start);
+  const most = near ?? mostSideForce(whole, turn.point.at);
   if (most === undefined) return undefined;
   return foundOf(whole, driving, turn, most);
+}
+
+const NEUTRAL = 0.25; // m/s² of margin
+
+/**
+ * Whether a car's balanced path ends as a similar car's does. At a neutral one the path forks: one
+ * branch where the front slides and one where the rear does, and straight running leads to only one.
+ */
+function isSameWay(a: MostSideForce | undefined, b: MostSideForce | undefined): boolean {
+  if (a === undefined || b === undefined) return false;
+  return a.margin * b.margin > 0 && Math.min(Math.abs(a.margin), Math.abs(b.margin)) > NEUTRAL;
 }
 
 function findTurn(whole: NumberedCar, driving: Driving, start: BalanceStart | undefined) {
   const near = start && hardestTurnNear(whole, start.turn);
   return near ?? hardestTurnOfCar(whole, driving.longitudinalAcceleration ?? 0);
-}
-
-function findMost(whole: NumberedCar, turn: HardestTurn, start: BalanceStart | undefined) {
-  const near = start && mostSideForce(whole, start.most.at, start.most);
-  return near ?? mostSideForce(whole, turn.point.at);
 }
 
 function foundOf(

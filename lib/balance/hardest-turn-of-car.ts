@@ -39,7 +39,7 @@ export function hardestTurnOfCar(car: NumberedCar, push: number): HardestTurn | 
   let step = FIRST_STEP;
   for (let i = 0; i < MOST_STEPS; i++) {
     const next = further(car, point, step, true);
-    if (next === undefined || (step > 0.02 && bendsSharply(point, next))) {
+    if (next === undefined || (step > 0.02 && isTooFar(point, next))) {
       step /= 2;
       if (step < SHORTEST_STEP) break;
       continue;
@@ -113,8 +113,28 @@ export function gentleTurn(
   return found?.tips ? undefined : found;
 }
 
+const isTooFar = (from: PathPoint, to: PathPoint): boolean =>
+  bendsSharply(from, to) || hidesATop(from, to);
+
 const bendsSharply = ({ tangent: a }: PathPoint, { tangent: b }: PathPoint): boolean =>
   a[0] * b[0] + a[1] * b[1] + a[2] * b[2] + a[3] * b[3] < SHARP;
+
+const UNEVEN = 0.2; // of the change of slope over a step
+
+/**
+ * Whether the path rises over a step by much more or less than the mean of its slopes at both ends
+ * says: it has turned in between, and may have a top there.
+ */
+function hidesATop(
+  { at: a, tangent: from }: PathPoint,
+  { at: b, tangent: to }: PathPoint,
+): boolean {
+  const chord = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2], b[3] - a[3]);
+  const off = (b[3] - a[3]) / chord - (from[3] + to[3]) / 2;
+  return Math.abs(off) > UNEVEN * Math.max(EVEN, Math.abs(to[3] - from[3]));
+}
+
+const EVEN = 0.05;
 
 const isWide = ({ at: [front, rear] }: PathPoint): boolean =>
   Math.max(Math.abs(front), Math.abs(rear)) * SCALES[0] > WIDEST;
