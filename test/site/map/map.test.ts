@@ -262,10 +262,10 @@ describe("what the map says", () => {
 
   test("of one place names settings, balance, hardest turn and the limits it breaks", () => {
     const read = readMap(of, 60e3, 50e3);
-    expect(readingText(read, of.along, of.up, show)).toMatch(
+    expect(readingText(of, read, show)).toMatch(
       /^Front spring rate 60\u00a0N\/mm, rear spring rate 50\u00a0N\/mm \(as the car is set\): the front gives up first, 0\.\d\d\u00a0m\/s² before the rear, hardest turn \d+\.\d\d\u00a0m\/s²\.$/,
     );
-    expect(readingText(readMap(of, 40e3, 50e3), of.along, of.up, show)).toMatch(
+    expect(readingText(of, readMap(of, 40e3, 50e3), show)).toMatch(
       /; outside the class limits: ride height front left, ride height front right\.$/,
     );
   });
