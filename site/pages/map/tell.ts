@@ -1,5 +1,7 @@
 import {
+  type CarBalance,
   hardestOn,
+  hasLimits,
   type MapAxis,
   type MapOf,
   type MapReading,
@@ -8,6 +10,7 @@ import {
   type Quantity,
   type SetUpMap,
 } from "@rollbook/lib";
+import { drawnOf } from "./drawn.js";
 import { rangeOf } from "./levels.js";
 import { words } from "./words.js";
 
@@ -31,24 +34,27 @@ export function settingsText(along: MapAxis, up: MapAxis, x: number, y: number, 
 }
 
 /** What is to be read at one place, in one sentence. */
-export function readingText(
-  { x, y, balance, broken }: MapReading,
-  along: MapAxis,
-  up: MapAxis,
-  format: Format,
-): string {
+export function readingText(of: MapOf, reading: MapReading, format: Format): string {
+  const { along, up } = of;
+  const { x, y, balance, broken } = reading;
   const here = x === along.present && y === up.present ? words.isCar : "";
+  const settings = capital(settingsText(along, up, x, y, format)) + here;
   const { first, understeerMargin, lateralAcceleration, lifted, tips } = balance;
+  const turn = acceleration(lateralAcceleration, format);
+  const rest = easedText(balance, format) + outsideText(broken);
+  if (tips) return words.tipsOver(settings, turn, rest);
   const margin = acceleration(Math.abs(understeerMargin), format);
   const ahead = first === "both" ? words.ahead.both : words.ahead[first](margin);
   const ends = (["front", "rear"] as const).filter((end) => lifted[end]);
-  const wheels = tips ? words.tips : ends.map(words.lifts).join("");
-  return words.reading(
-    capital(settingsText(along, up, x, y, format)) + here,
-    ahead,
-    acceleration(lateralAcceleration, format) + wheels,
-    outsideText(broken),
-  );
+  const wheels = ends.map(words.lifts).join("");
+  return words.reading(settings, ahead, turn + wheels, rest);
+}
+
+/** What it says where the car cannot brake or drive as hard as that part of a corner asks. */
+function easedText({ given, longitudinalAcceleration }: CarBalance, format: Format): string {
+  if (given) return "";
+  const able = format("acceleration", Math.abs(longitudinalAcceleration), 1);
+  return longitudinalAcceleration < 0 ? words.brakesLess(able) : words.drivesLess(able);
 }
 
 function outsideText(broken: readonly Margin[]): string {
@@ -67,8 +73,9 @@ function sided(margin: number, format: Format): string {
 
 /** The whole map in one sentence: how far balance and grip go, and where grip is greatest. */
 export function resultText(of: MapOf, map: SetUpMap, format: Format): string {
-  const balance = rangeOf(map.understeerMargin);
-  const grip = rangeOf(map.lateralAcceleration);
+  const balance = rangeOf(drawnOf(map, map.understeerMargin));
+  const grip = rangeOf(drawnOf(map, map.lateralAcceleration));
+  if (balance.least > balance.most) return words.nothing;
   return words.result(
     sided(balance.least, format),
     sided(balance.most, format),
@@ -82,7 +89,7 @@ function hardestText(of: MapOf, map: SetUpMap, format: Format): string {
   const at = hardestOn(of, map);
   if (at === undefined) return words.nowhere;
   const settings = settingsText(of.along, of.up, at.x, at.y, format);
-  return map.room.length > 0 ? words.inside(settings) : words.anywhere(settings);
+  return hasLimits(map) ? words.inside(settings) : words.anywhere(settings);
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -69,7 +69,7 @@ describe("what a car comes to", () => {
     if (along === undefined || up === undefined) throw new Error("no levers");
     const driving = { speed: USUAL_SPEED };
     const of = { car: demoCar, measured: demoCar, along, up, driving };
-    const onMap = readingText(readMap(of, along.present, up.present), along, up, show);
+    const onMap = readingText(of, readMap(of, along.present, up.present), show);
     const [, middle = ""] = summaryOf(demoCar, units, show).balance[2] ?? [];
     const numbers = (text: string) => text.match(/\d+\.\d+\s(m\/s²|g)/g)?.sort();
     expect(numbers(middle)).toHaveLength(2);
