@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { balanceMap } from "../../../lib/balance/balance-map.js";
 import { carBalance } from "../../../lib/balance/car-balance.js";
 import type { HandlingAxle, HandlingCar } from "../../../lib/balance/handling-car.js";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
@@ -118,25 +117,6 @@ test("a stiff front damper moves load to the front tyre pair while the body roll
   const rolling = carBalance(damped, turnIn);
   expect(rolling.front.lateralAcceleration).toBeLessThan(steady.front.lateralAcceleration);
   expect(rolling.rear.lateralAcceleration).toBeGreaterThan(steady.rear.lateralAcceleration);
-});
-
-test("a map holds what single cars give", () => {
-  const at = (x: number, y: number) => ({
-    ...still,
-    front: stiffer(still.front, 0.7 + x),
-    rear: stiffer(still.rear, 0.7 + y),
-  });
-  const map = balanceMap(at, driving, 5, 4);
-  for (const [column, row] of [
-    [0, 0],
-    [4, 1],
-    [2, 3],
-  ] as const) {
-    const single = carBalance(at(column / 4, row / 3), driving);
-    const index = row * 5 + column;
-    expect(map.understeerMargin[index]).toBeCloseTo(single.understeerMargin, 4);
-    expect(map.lateralAcceleration[index]).toBeCloseTo(single.lateralAcceleration, 4);
-  }
 });
 
 test("any car in any phase gives finite numbers", () => {
