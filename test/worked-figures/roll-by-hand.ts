@@ -22,10 +22,11 @@ const free: Held = { extra: 0, lifted: undefined };
 /** What an axle hands the body, with its own angle taken out: φt = (onto·φ + push)/hold. */
 function axleTakenOut(a: AxleByHand, { extra, lifted }: Held, B: number) {
   const [wheels, links, s] = [a.unsprung * 0.29, a.sprung * a.rollCentre, a.ownShare];
-  const tyres = lifted === undefined ? a.tyres : 0;
+  const up = lifted === undefined ? 0 : ((a.sprung + a.unsprung) * a.track * B) / 2; // about the outer tyre
+  const tyres = lifted === undefined ? a.tyres : -up;
   const hold = tyres + a.springs - g * (links + s * s * wheels);
   const onto = a.springs + g * s * (1 - s) * wheels;
-  const push = extra + (links + s * wheels) * B - (lifted ?? 0);
+  const push = extra + (links + s * wheels) * B - (lifted ?? 0) * (1 + up / a.tyres);
   const lever = a.sprung * a.arm + (1 - s) ** 2 * wheels;
   const rolls = (a.sprung * a.arm + (1 - s) * wheels) * B - extra;
   return { hold, onto, push, holds: a.springs - g * lever, rolls };
