@@ -129,3 +129,17 @@ export function standsIn(
     return { roll: at.roll, front: written("front", f), rear: written("rear", r) };
   }
 }
+
+/** N that the tyres of an axle move in a turn with even sides. */
+export const movedBy = ({ inner, outer }: AxleStands, leftExcess = 0) =>
+  (outer - inner) / 2 + leftExcess;
+
+/** The body as one mass in roll, its axles giving way on their tyres: N·m/rad and N·m·s/rad. */
+export function bodyInRoll({ front, rear }: CarByHand) {
+  const ends = [front, rear].map((a) => ({ ...axleTakenOut(a, free, 0), damping: a.damping }));
+  const sum = (of: (end: (typeof ends)[number]) => number) => ends.reduce((s, e) => s + of(e), 0);
+  return {
+    stiffness: sum(({ holds, onto, hold }) => holds - onto ** 2 / hold),
+    damping: sum(({ damping, onto, hold }) => damping * (1 - onto / hold) ** 2),
+  };
+}
