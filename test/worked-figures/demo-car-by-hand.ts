@@ -51,7 +51,7 @@ export interface AxleByHand {
   readonly rollCentre: number;
   readonly arm: number; // of the body above the roll centre
   readonly wheelRate: number;
-  readonly springs: number; // N·m/rad of springs and bar
+  readonly springs: number; // N·m/rad of springs, bar and weight that leans on the links
   readonly tyres: number; // N·m/rad of the tyres
   readonly damping: number; // N·m·s/rad
   readonly ownShare: number; // of the wheels' own side force that stays at the axle
@@ -93,8 +93,11 @@ export function carByHand(set: SetUp): CarByHand {
       rollCentre: 0.05,
       arm: sprungHeight - 0.05,
       wheelRate: frontRate,
-      springs: pair(frontRate, 1.44) + barOf(frontBars[set.frontBar - 1] ?? 0, 1.44),
-      tyres: pair(tyreRate(0), 1.44),
+      springs:
+        pair(frontRate, 1.44) +
+        barOf(frontBars[set.frontBar - 1] ?? 0, 1.44) +
+        sprungFront * g * 0.05,
+      tyres: pair(tyreRate((frontMass * g) / 2), 1.44),
       damping: pair(((3200 + 5600) / 2) * 0.65 ** 2, 1.44),
       ownShare: (22 * degree * 1.44) / 2,
       leftExcess: frontMass * g * leftShare,
@@ -113,8 +116,9 @@ export function carByHand(set: SetUp): CarByHand {
       rollCentre: 0.09,
       arm: sprungHeight - 0.09,
       wheelRate: rearRate,
-      springs: pair(rearRate, 1.45) + barOf(rearBars[set.rearBar - 1] ?? 0, 1.45),
-      tyres: pair(tyreRate(0), 1.45),
+      springs:
+        pair(rearRate, 1.45) + barOf(rearBars[set.rearBar - 1] ?? 0, 1.45) + sprungRear * g * 0.09,
+      tyres: pair(tyreRate((rearMass * g) / 2), 1.45),
       damping: pair(((2800 + set.rearRebound) / 2) * 0.75 ** 2, 1.45),
       ownShare: (18 * degree * 1.45) / 2,
       leftExcess: rearMass * g * leftShare,

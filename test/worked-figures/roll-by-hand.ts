@@ -22,10 +22,11 @@ const free: Held = { extra: 0, lifted: undefined };
 /** What an axle hands the body, with its own angle taken out: φt = (onto·φ + push)/hold. */
 function axleTakenOut(a: AxleByHand, { extra, lifted }: Held, B: number) {
   const [wheels, links, s] = [a.unsprung * 0.29, a.sprung * a.rollCentre, a.ownShare];
-  const tyres = lifted === undefined ? a.tyres : 0;
+  const up = lifted === undefined ? 0 : ((a.sprung + a.unsprung) * a.track * B) / 2; // about the outer tyre
+  const tyres = lifted === undefined ? a.tyres : -up;
   const hold = tyres + a.springs - g * (links + s * s * wheels);
   const onto = a.springs + g * s * (1 - s) * wheels;
-  const push = extra + (links + s * wheels) * B - (lifted ?? 0);
+  const push = extra + (links + s * wheels) * B - (lifted ?? 0) * (1 + up / a.tyres);
   const lever = a.sprung * a.arm + (1 - s) ** 2 * wheels;
   const rolls = (a.sprung * a.arm + (1 - s) * wheels) * B - extra;
   return { hold, onto, push, holds: a.springs - g * lever, rolls };
@@ -127,4 +128,18 @@ export function standsIn(
     });
     return { roll: at.roll, front: written("front", f), rear: written("rear", r) };
   }
+}
+
+/** N that the tyres of an axle move in a turn with even sides. */
+export const movedBy = ({ inner, outer }: AxleStands, leftExcess = 0) =>
+  (outer - inner) / 2 + leftExcess;
+
+/** The body as one mass in roll, its axles giving way on their tyres: N·m/rad and N·m·s/rad. */
+export function bodyInRoll({ front, rear }: CarByHand) {
+  const ends = [front, rear].map((a) => ({ ...axleTakenOut(a, free, 0), damping: a.damping }));
+  const sum = (of: (end: (typeof ends)[number]) => number) => ends.reduce((s, e) => s + of(e), 0);
+  return {
+    stiffness: sum(({ holds, onto, hold }) => holds - onto ** 2 / hold),
+    damping: sum(({ damping, onto, hold }) => damping * (1 - onto / hold) ** 2),
+  };
 }

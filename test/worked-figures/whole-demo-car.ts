@@ -207,7 +207,7 @@ function greatestOfTwo(of: (x: number, y: number) => number, from: readonly [num
   return [x, y] as const;
 }
 
-const hardest = 40; // N/kg: as much as the wheels can, whatever they can
+const hardest = 20; // N/kg: as much as the wheels can, whatever they can
 
 /**
  * The state of most side force: both slip angles free, or, on the edge of what the inner driven
