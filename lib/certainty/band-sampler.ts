@@ -6,7 +6,7 @@ import { type MarginBands, marginBandsFrom } from "./margin-bands.js";
 import type { Phases } from "./phase-bands.js";
 import { rankGroups } from "./rank-groups.js";
 import { sampleOf } from "./sample-car.js";
-import { orUndefined, type Sample, sampleFrom } from "./sampled-behaviour.js";
+import { orUndefined, type Sample, sampledCar, sampleFrom } from "./sampled-behaviour.js";
 import type { UncertainNumber } from "./uncertain-number.js";
 import { uncertainNumbersOf } from "./uncertain-numbers.js";
 
@@ -30,6 +30,8 @@ export interface BandSampler {
   readonly lost: number;
   /** Takes so many more. */
   take(samples: number): void;
+  /** Takes one more, with a pause after each change; not before the last one was taken to its end. */
+  takeOne(): Iterator<void, void>;
   /** @throws RangeError before any sample is taken */
   margins(): MarginBands;
   /** @throws RangeError before any sample is taken */
@@ -56,14 +58,16 @@ export function bandSampler(
 ): BandSampler {
   const own = baselineOf(car, measured, speed);
   const onOwn = changes.map((change) => ownChange(change, own));
-  const possible = onOwn.map(({ change, moved }) => moved && change);
+  const possible = onOwn.map(
+    ({ change, moved }) => moved && { change, putBack: moved.putBack !== undefined },
+  );
   const samples: Sample[] = [];
   let taken = 0;
 
-  function takeOne(): void {
+  function* takeOne(): Generator<void, void> {
     const { of, deviations } = sampleOf(measured, numbers, seed, taken++);
-    const before = orUndefined(() => baselineOf(of(car), of(measured), speed, own.corners));
-    if (before) samples.push(sampleFrom(before, deviations, possible));
+    const before = orUndefined(() => sampledCar(of(car), of(measured), own.speed, own.corners));
+    if (before) samples.push(yield* sampleFrom(before, deviations, possible));
   }
 
   return {
@@ -74,8 +78,9 @@ export function bandSampler(
       return taken - samples.length;
     },
     take(more) {
-      for (let i = 0; i < more; i++) takeOne();
+      for (let i = 0; i < more; i++) for (const _ of takeOne());
     },
+    takeOne,
     margins() {
       const paths = numbers.map(({ path }) => path);
       return marginBandsFrom(own.behaviour.phases, samples, paths);

@@ -1,8 +1,8 @@
 import type { PhaseName } from "../balance/phases.js";
 import type { Change } from "../change/change.js";
-import type { Baseline } from "../change/effect.js";
+import { type Baseline, effectOf } from "../change/effect.js";
 import { type BandedPhase, bandedPhases, type Phases } from "./phase-bands.js";
-import { type Moved, movedBy } from "./sampled-behaviour.js";
+import type { Moved } from "./sampled-behaviour.js";
 
 /** What a change does in each part of a corner, with bands; or why it cannot be made. */
 export type ChangeBand =
@@ -24,7 +24,8 @@ export type OwnChange = { readonly change: Change } & (
 /** What a change does to the car as its file has it. */
 export function ownChange(change: Change, own: Baseline): OwnChange {
   try {
-    return { change, moved: movedBy(change, own) };
+    const { moved, putBack } = effectOf(change, own);
+    return { change, moved: { alone: moved.phases, putBack: putBack?.moved.phases } };
   } catch (error) {
     if (error instanceof RangeError) return { change, refused: error.message };
     throw error;

@@ -1,8 +1,28 @@
+import { handlingCarOf } from "../balance/handling-car-of.js";
 import type { PhaseName } from "../balance/phases.js";
-import { tipsIn } from "../change/behaviour.js";
+import type { Car } from "../car/car.js";
+import { applyChange } from "../change/apply.js";
+import {
+  type BothCorners,
+  cornersOf,
+  differenceOf,
+  phasesFrom,
+  tipsIn,
+} from "../change/behaviour.js";
 import type { Change } from "../change/change.js";
-import { type Baseline, effectOf } from "../change/effect.js";
+import { carPutBack } from "../change/effect.js";
 import type { Phases } from "./phase-bands.js";
+
+/** A sampled car that changes start from, with no more than bands are made of. */
+export interface SampledCar {
+  readonly car: Car;
+  /** The car whose file gave the heights. */
+  readonly measured: Car;
+  /** m/s */
+  readonly speed: number;
+  readonly corners: BothCorners;
+  readonly phases: Phases;
+}
 
 /** What one sampled car does, and what changes do on it. */
 export interface Sample {
@@ -20,21 +40,47 @@ export interface Moved {
   readonly putBack: Phases | undefined;
 }
 
-/** What a sampled car does, and what those changes do on it that can be made on the car itself. */
-export function sampleFrom(
-  before: Baseline,
+/** A change, and whether the car is put back after it. */
+export interface Made {
+  readonly change: Change;
+  readonly putBack: boolean;
+}
+
+/** Begins where the search ended, so that what a change leaves alone stays the same to the last digit. */
+export function sampledCar(car: Car, measured: Car, speed: number, start: BothCorners): SampledCar {
+  const handling = handlingCarOf(car, measured);
+  const corners = cornersOf(handling, speed, start);
+  const phases = phasesFrom(cornersOf(handling, speed, corners));
+  return { car, measured, speed, corners, phases };
+}
+
+/**
+ * What a sampled car does, and what those changes do on it that can be made on the car itself; with
+ * a pause after each change.
+ */
+export function* sampleFrom(
+  before: SampledCar,
   deviations: readonly number[],
-  changes: readonly (Change | undefined)[],
-): Sample {
-  const { behaviour, corners } = before;
-  const moved = changes.map((change) => change && orUndefined(() => movedBy(change, before)));
-  return { deviations, phases: behaviour.phases, tips: tipsIn(corners), moved };
+  changes: readonly (Made | undefined)[],
+): Generator<void, Sample> {
+  const moved: (Moved | undefined)[] = [];
+  for (const made of changes) {
+    moved.push(made && orUndefined(() => movedBy(made, before)));
+    yield;
+  }
+  return { deviations, phases: before.phases, tips: tipsIn(before.corners), moved };
 }
 
 /** @throws RangeError when the change cannot be made */
-export function movedBy(change: Change, before: Baseline): Moved {
-  const { moved, putBack } = effectOf(change, before);
-  return { alone: moved.phases, putBack: putBack?.moved.phases };
+function movedBy({ change, putBack }: Made, before: SampledCar): Moved {
+  const car = applyChange(before.car, change);
+  const back = putBack ? carPutBack(car, before)?.car : undefined;
+  const alone = shiftTo(car, before);
+  return { alone, putBack: back && orUndefined(() => shiftTo(back, before)) };
+}
+
+function shiftTo(car: Car, { measured, speed, corners, phases }: SampledCar): Phases {
+  return differenceOf(phasesFrom(cornersOf(handlingCarOf(car, measured), speed, corners)), phases);
 }
 
 /** What comes of some work, or nothing when the car cannot be so. */

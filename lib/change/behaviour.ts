@@ -58,12 +58,17 @@ export function behaviourOf(
 }
 
 /** The same from balances and figures that are at hand. */
-export function behaviourFrom({ left, right }: BothCorners, figures: CarFigures): Behaviour {
+export function behaviourFrom(corners: BothCorners, figures: CarFigures): Behaviour {
+  return { phases: phasesFrom(corners), figures };
+}
+
+/** Balance and grip in each part of a corner, mean of left and right ones. */
+export function phasesFrom({ left, right }: BothCorners): Behaviour["phases"] {
   const phase = (name: PhaseName): PhaseFigures => ({
     understeerMargin: (left[name].understeerMargin + right[name].understeerMargin) / 2,
     lateralAcceleration: (left[name].lateralAcceleration + right[name].lateralAcceleration) / 2,
   });
-  return { phases: forEachPhase(phase), figures };
+  return forEachPhase(phase);
 }
 
 /**

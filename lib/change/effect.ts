@@ -128,14 +128,21 @@ function stanceMoved({ figures: { rideHeight, crossWeightShare } }: Behaviour): 
   return height > SEEN_HEIGHT || Math.abs(crossWeightShare) > SEEN_CROSS_WEIGHT;
 }
 
-/** The car with its seats turned back to where it stood, if it has seats that reach that far. */
 function putBackEffect(car: Car, before: Baseline): EffectWithPutBack["putBack"] {
+  const back = carPutBack(car, before);
+  return back && { ...effectOn(back.car, before), turns: back.turns };
+}
+
+/** The car with its seats turned back to where another stood, if it has seats that reach that far. */
+export function carPutBack(
+  car: Car,
+  before: Pick<Baseline, "car" | "measured">,
+): { car: Car; turns: Wheels<number> } | undefined {
   try {
     const stance = restOf(before.car, before.measured);
     const { roundedTurns } = putBack(car, before.measured, stance);
     const turned = withTurns(car, roundedTurns);
-    if (!seatsReach(turned)) return undefined;
-    return { ...effectOn(turned, before), turns: roundedTurns };
+    return seatsReach(turned) ? { car: turned, turns: roundedTurns } : undefined;
   } catch (error) {
     if (error instanceof RangeError) return undefined; // a wheel in the air, or nothing to turn
     throw error;
