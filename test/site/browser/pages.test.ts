@@ -7,7 +7,7 @@ const { open } = useBrowser();
 describe.each(pages)("page %s", (name) => {
   it("logs no error and asks no other host for anything", async () => {
     const { page, errors, foreign } = await open(name);
-    await page.waitForLoadState("networkidle");
+    await page.locator(".offline:not(:empty)").waitFor(); // said last of all, once the page is loaded
     expect(errors).toEqual([]);
     expect(foreign).toEqual([]);
   });
