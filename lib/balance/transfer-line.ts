@@ -36,7 +36,8 @@ export function transferLines(
 ): TransferLines | undefined {
   const held = eachAxle(
     lifted,
-    (up, end): AxleHeld => (up ? { extra: 0, given: given[end] * car[end].track, lifting } : { extra: 0 }),
+    (up, end): AxleHeld =>
+      up ? { extra: 0, given: given[end] * car[end].track, lifting } : { extra: 0 },
   );
   const [atZero, atOne] = [rollEquilibrium(car, 0, held), rollEquilibrium(car, 1, held)];
   if (atZero === undefined || atOne === undefined) return undefined;
