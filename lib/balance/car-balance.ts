@@ -5,6 +5,7 @@ import { type HardestTurn, hardestTurnNear, hardestTurnOfCar } from "./hardest-t
 import { type NumberedCar, numberedCar } from "./held-numbers.js";
 import { type MostSideForce, mostSideForce } from "./most-side-force.js";
 import type { AxleStance } from "./stance.js";
+import { tipsOverAt } from "./stance-in-turn.js";
 import { wholeCar } from "./whole-car.js";
 
 /** How hard a car can turn to the left, and which end would give up first. */
@@ -83,7 +84,7 @@ function balanceFrom(
   if (turn === undefined) return undefined;
   const most = near ?? mostSideForce(whole, turn.point.at);
   if (most === undefined) return undefined;
-  return foundOf(whole, driving, turn, most);
+  return foundOf(car, whole, driving, turn, most);
 }
 
 const NEUTRAL = 0.25; // m/s² of margin
@@ -103,6 +104,7 @@ function findTurn(whole: NumberedCar, driving: Driving, start: BalanceStart | un
 }
 
 function foundOf(
+  car: HandlingCar,
   { whole, at }: NumberedCar,
   driving: Driving,
   turn: HardestTurn,
@@ -111,15 +113,16 @@ function foundOf(
   at(turn.point.at, [0, 0, 0]);
   const { front, rear } = whole.stance;
   const { margin } = most;
+  const tip = front.lifted || rear.lifted ? tipsOverAt(car, driving) : Infinity;
   return {
-    lateralAcceleration: turn.lateralAcceleration,
+    lateralAcceleration: Math.min(tip, turn.lateralAcceleration),
     first: Math.abs(margin) < 1e-6 ? "both" : margin > 0 ? "front" : "rear",
     understeerMargin: margin,
     mostLateralAcceleration: most.lateralAcceleration,
     speed: whole.speed,
     wheels: { front: wheelsOf(front), rear: wheelsOf(rear) },
     lifted: { front: front.lifted, rear: rear.lifted },
-    tips: turn.point.tips,
+    tips: turn.point.tips || turn.lateralAcceleration >= tip,
     longitudinalAcceleration: driving.longitudinalAcceleration ?? 0,
     turn,
     most,

@@ -8,14 +8,14 @@ import { type Axles, eachAxle } from "./wheels.js";
  */
 export type Lifted = Axles<-1 | 0 | 1>;
 
+type End = "front" | "rear";
+
 /** A body in balance, and the wheels it has lifted. */
 export interface Rolled extends RollEquilibrium {
   readonly lifted: Lifted;
   /** m/s² that it is in balance with: less than was asked for when both inner wheels are up */
   readonly lateralAcceleration: number;
 }
-
-type End = "front" | "rear";
 
 /** All four wheels on the ground. */
 const NO_WHEEL: Lifted = { front: 0, rear: 0 };
@@ -61,7 +61,12 @@ function lastBalance(
     if (state !== undefined && next === undefined) last = state;
     else tips = (last.lateralAcceleration + tips) / 2;
   }
-  return { ...last, lifted: signs, moment: eachAxle(most, (all, end) => signs[end] * all) };
+  return {
+    ...last,
+    lifted: signs,
+    firstUp,
+    moment: eachAxle(most, (all, end) => signs[end] * all),
+  };
 }
 
 /** Where the last balance is sought. */
