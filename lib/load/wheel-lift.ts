@@ -64,7 +64,6 @@ function lastBalance(
   return {
     ...last,
     lifted: signs,
-    firstUp,
     moment: eachAxle(most, (all, end) => signs[end] * all),
   };
 }
