@@ -24,7 +24,9 @@ function lawFiles(): string[] {
     .filter((path) => readFileSync(inRoot(path), "utf8").includes('from "fast-check"'));
 }
 
-const manyCars = /\/laws\.test|fuzz|\/(parse|log-file)\.test|site\/map\//;
+/** Whether laws of a file ask how many cars or broken files they shall try. */
+const asksHowMany = (path: string): boolean =>
+  /\b(FUZZ_)?RUNS\b/.test(readFileSync(inRoot(path), "utf8"));
 
 function vitest(files: readonly string[], settings: Record<string, string>): boolean {
   const { status } = spawnSync(
@@ -46,12 +48,13 @@ export function runShard(work: Work): { passed: boolean; counts: Counts } {
     CASES_SEED: String(work.seed),
   };
   const files = lawFiles();
-  const many = vitest(
-    files.filter((path) => manyCars.test(path)),
-    { ...common, LAW_RUNS: String(work.cars), FUZZ_RUNS: String(work.files) },
-  );
+  const many = vitest(files.filter(asksHowMany), {
+    ...common,
+    LAW_RUNS: String(work.cars),
+    FUZZ_RUNS: String(work.files),
+  });
   const others = vitest(
-    files.filter((path) => !manyCars.test(path)),
+    files.filter((path) => !asksHowMany(path)),
     { ...common, CASES: String(work.cases), LONG_SECONDS: String(work.seconds) },
   );
   const lines = existsSync(tally) ? readFileSync(tally, "utf8").trim().split("\n") : [];

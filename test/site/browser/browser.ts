@@ -1,3 +1,5 @@
+import { readdirSync } from "node:fs";
+import { basename } from "node:path";
 import { buffer } from "node:stream/consumers";
 import {
   type Browser,
@@ -6,15 +8,25 @@ import {
   type Download,
   type Page,
 } from "playwright-core";
-import { afterEach, beforeAll, inject } from "vitest";
-import { readNotebooks } from "../../../site/build/build.js";
+import { afterEach, beforeAll, expect, inject } from "vitest";
 import { inRoot } from "../../../site/build/paths.js";
 import { pages as sitePages } from "../../../site/pages/pages.js";
+import { looksAt } from "./covers.js";
 import { fileEvery } from "./file-every.js";
 import { pictureText } from "./picture-text.js";
 
-export const chapters = readNotebooks().map(({ name }) => name);
-export const pages = ["index", ...chapters, ...sitePages.map(({ name }) => name)];
+export const chapters = readdirSync(inRoot("notebooks"))
+  .filter((file) => file.endsWith(".ipynb"))
+  .map((file) => basename(file, ".ipynb"))
+  .sort();
+const pages = ["index", ...chapters, ...sitePages.map(({ name }) => name)];
+
+const { PAGES } = process.env; // where `npm test -- --changed` looks at some pages alone
+const wanted = (page: string): boolean => PAGES === undefined || PAGES.split(",").includes(page);
+
+/** Chapters and pages for a test that goes through all of them. */
+export const eachChapter = chapters.filter(wanted);
+export const eachPage = pages.filter(wanted);
 
 /**
  * For a test of what works without network. Elsewhere no worker is let in: it would put the whole
@@ -32,6 +44,16 @@ export interface WatchedPage {
   readonly foreign: string[];
 }
 
+/** Fails a test file that went to a page of the course of which covers.ts does not know. */
+function watchPlaces(page: Page, undeclared: Set<string>): void {
+  const file = basename(expect.getState().testPath ?? "");
+  page.on("framenavigated", (frame) => {
+    const [, name = ""] = /([^/]*?)(?:\.html)?(?:[?#].*)?$/.exec(frame.url()) ?? [];
+    const known = pages.includes(name.replace(/\.code$/, ""));
+    if (known && !looksAt(file, name)) undeclared.add(`${file} looks at ${name}`);
+  });
+}
+
 let connection: Promise<Browser> | undefined;
 
 /** The browser that all tests share; a worker connects to it once. */
@@ -47,7 +69,11 @@ export function useBrowser() {
   beforeAll(async () => {
     browser = await connected();
   });
-  afterEach(() => Promise.all(browser.contexts().map((context) => context.close())));
+  const undeclared = new Set<string>();
+  afterEach(async () => {
+    await Promise.all(browser.contexts().map((context) => context.close()));
+    expect([...undeclared], "in covers.ts").toEqual([]);
+  });
 
   async function open(name: string, options: BrowserContextOptions = {}): Promise<WatchedPage> {
     const context = await browser.newContext({
@@ -57,6 +83,7 @@ export function useBrowser() {
     });
     context.setDefaultTimeout(patience);
     const page = await context.newPage();
+    watchPlaces(page, undeclared);
     const errors: string[] = [];
     const foreign: string[] = [];
     page.on("console", (message) => {

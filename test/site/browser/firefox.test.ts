@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { demoCar, lateralLoadTransfer, rigidCarOf } from "../../../lib/index.js";
-import { chapters } from "./browser.js";
+import { chapters, eachChapter } from "./browser.js";
 import { fileAll, firefox, says, shown, textOf, useFirefox } from "./firefox.js";
 import { serveCopy } from "./served-folder.js";
 
@@ -9,7 +9,7 @@ const why = firefox ? "" : " (skipped: no Firefox; on Debian, apt-get install fi
 describe.skipIf(!firefox)(`the core of the course in a second engine${why}`, () => {
   const open = useFirefox();
 
-  it.each(chapters)("moves every figure of %s by every slider", async (chapter) => {
+  it.each(eachChapter)("moves every figure of %s by every slider", async (chapter) => {
     const { page, errors } = await open(chapter);
     await fileAll(page);
     const figures = await page.$$eval(".figure[data-live]", (all) =>

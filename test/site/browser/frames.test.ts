@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { chapters, useBrowser } from "./browser.js";
+import { eachChapter, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 
@@ -34,7 +34,7 @@ const framed = (page: Page) =>
     [...document.querySelectorAll("[data-frame]")].every(({ children }) => children.length > 0),
   );
 
-describe.each(chapters)("axes of %s", (chapter) => {
+describe.each(eachChapter)("axes of %s", (chapter) => {
   it("are the kernel's for the workbook's own car in metric units, with no script of their own", async () => {
     const { page } = await open(chapter);
     expect((await framesOf(page)).length).toBeGreaterThan(0);

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { chapters, useBrowser } from "./browser.js";
+import { eachChapter, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 
@@ -16,7 +16,7 @@ async function fileAllPredictions(page: Page): Promise<void> {
   }
 }
 
-describe.each(chapters)("questions of %s", (chapter) => {
+describe.each(eachChapter)("questions of %s", (chapter) => {
   it("keep the sliders locked until a choice, a reason and a confidence are filed", async () => {
     const { page } = await open(chapter);
     const locked = page.locator("fieldset.controls:disabled");
