@@ -82,9 +82,20 @@ function balanceFrom(
   const near = start && mostSideForce(whole, start.most.at, start.most);
   const turn = findTurn(whole, driving, isSameWay(near, start?.most) ? start : undefined);
   if (turn === undefined) return undefined;
-  const most = near ?? mostSideForce(whole, turn.point.at);
+  const most = findMost(whole, turn, near);
   if (most === undefined) return undefined;
   return foundOf(car, whole, driving, turn, most);
+}
+
+/**
+ * The state of most side force, from a similar car's where that is enough: where all the push there is
+ * is asked for, another top beside it can be as high, so it is looked for from the hardest turn too.
+ */
+function findMost(whole: NumberedCar, turn: HardestTurn, near: MostSideForce | undefined) {
+  if (near !== undefined && near.chart[2] === 2) return near;
+  const found = mostSideForce(whole, turn.point.at);
+  if (found === undefined || near === undefined) return found ?? near;
+  return found.lateralAcceleration >= near.lateralAcceleration ? found : near;
 }
 
 const NEUTRAL = 0.25; // m/s² of margin
