@@ -143,3 +143,19 @@ export function bodyInRoll({ front, rear }: CarByHand) {
     damping: sum(({ damping, onto, hold }) => damping * (1 - onto / hold) ** 2),
   };
 }
+
+/** How a car with even sides stands in a steady left turn at no speed in particular. */
+export function evenTurn({ front, rear, ...rest }: CarByHand, ay: number): Stands {
+  const even = { front: { ...front, leftExcess: 0 }, rear: { ...rear, leftExcess: 0 }, ...rest };
+  return standsIn(even, ay, { front: front.mass * g, rear: rear.mass * g });
+}
+
+/** N·m about the ground of all weights that lean out with it. */
+export function leaningOut(car: CarByHand, stands: Stands): number {
+  const of = (a: AxleByHand, { axleRoll }: AxleStands) => {
+    const wheels = (1 - a.ownShare) * stands.roll + a.ownShare * axleRoll;
+    const body = a.sprung * (a.arm * stands.roll + a.rollCentre * axleRoll);
+    return g * (body + a.unsprung * 0.29 * wheels);
+  };
+  return of(car.front, stands.front) + of(car.rear, stands.rear);
+}
