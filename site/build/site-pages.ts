@@ -5,7 +5,7 @@ import type { Chapter } from "./chapter.js";
 import { inRoot } from "./paths.js";
 import { shell } from "./shell.js";
 
-/** A page beside the chapters: its folder below site/pages holds main.ts and style.css where it has them. */
+/** A page beside the chapters: its folder below site/pages holds main.ts, worker.ts and style.css where it has them. */
 export interface SitePage {
   readonly name: string;
   readonly title: string;
@@ -27,8 +27,12 @@ export async function writeSitePages(
   chapters: readonly Chapter[] = [],
 ): Promise<void> {
   const live = pages.map(({ name }) => name).filter((name) => existsSync(part(name, "main.ts")));
+  const working = live.filter((name) => existsSync(part(name, "worker.ts")));
   const calling = await bundlePages(
-    live.map((name) => ({ in: part(name, "main.ts"), out: name })),
+    [
+      ...live.map((name) => ({ in: part(name, "main.ts"), out: name })),
+      ...working.map((name) => ({ in: part(name, "worker.ts"), out: `${name}-worker` })),
+    ],
     out,
   );
   await bundlePhysics(`${out}/physics.js`);
