@@ -1,4 +1,5 @@
 import {
+  type Banded,
   type BothCorners,
   barRollStiffnessOf,
   type Car,
@@ -7,14 +8,17 @@ import {
   cornersOf,
   decimalsIn,
   differentialDoubts,
+  digitsFor,
   eachAxle,
   easedIn,
   endsWithoutLeanCost,
   figuresOf,
+  formatNumber,
   GRAVITY,
   type HandlingCar,
   handlingCarOf,
   type Margin,
+  type MarginBands,
   marginsOf,
   nearTippingIn,
   onStops,
@@ -50,6 +54,7 @@ import {
   type Write,
   yawNote,
 } from "../../../report/balance-notes.js";
+import { numberInWords } from "../../../report/number-names.js";
 import { words } from "../words.js";
 
 /** What a car comes to, in the reader's words and units. */
@@ -60,6 +65,8 @@ export interface Summary {
   readonly axles: readonly (readonly [string, string, string])[];
   readonly turn: readonly Told[];
   readonly balance: readonly Told[];
+  /** The same with no more digits than bands have. */
+  readonly balanceWithin: (bands: MarginBands) => readonly Told[];
   /** Sentences about where it tips over, or nearly. */
   readonly bewares: readonly string[];
   /** Sentences about what its figures leave out, and what the car asks of its tyres beyond their data. */
@@ -83,7 +90,7 @@ export interface ToldMargin {
 }
 
 /** The speed at which limit and balance are told. */
-const speed = 90 / 3.6; // m/s
+export const speed = 90 / 3.6; // m/s
 
 /**
  * What a car comes to: at rest, in stiffness, in a turn, at its limit, and against its class.
@@ -99,7 +106,9 @@ export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
   return {
     ...atRest(car, rest, handling, write),
     axles: stiffness(car, figures, write),
-    ...inTurn(corners.left, figures, write),
+    turn: inTurn(figures, write),
+    balance: toldBalance(corners.left, write),
+    balanceWithin: (bands) => toldBalance(corners.left, write, bands),
     bewares: nearTippingNotes(nearTippingIn(handling, speed, corners), tipsIn(corners), write),
     notes: [...notesOn(car, handling, corners, write), ...doubts],
     limits: toldLimits(marginsOf(car, car, rest), units, write),
@@ -167,26 +176,74 @@ function notesOn(car: Car, handling: HandlingCar, corners: BothCorners, write: W
 }
 
 function inTurn(
-  balances: PhaseBalances,
   { rollGradient, frontTransferShare, frontWeightShare }: CarFigures,
   write: Write,
-): Pick<Summary, "turn" | "balance"> {
-  const told = (name: PhaseName): Told => {
-    const { lateralAcceleration, first, understeerMargin, tips } = balances[name];
-    const acceleration = (value: number) => write("acceleration", value, 2); // as the map does
-    const limit = words.limit(acceleration(lateralAcceleration));
-    const more = acceleration(Math.abs(understeerMargin));
-    return [words.phase[name], `${limit}: ${tips ? words.tips : words.first[first](more)}`];
-  };
+): Summary["turn"] {
   const weight = write("share", frontWeightShare, 1);
   const share = `${write("share", frontTransferShare, 1)} ${words.against(weight)}`;
-  return {
-    turn: [
-      [words.rollGradient, write("rollGradient", rollGradient, 2)],
-      [words.transferShare, share],
-    ],
-    balance: phaseNames.map(told),
+  return [
+    [words.rollGradient, write("rollGradient", rollGradient, 2)],
+    [words.transferShare, share],
+  ];
+}
+
+const DECIMALS = 2; // of an acceleration in m/s², as on the map
+
+function toldBalance(balances: PhaseBalances, write: Write, bands?: MarginBands): readonly Told[] {
+  const told = (name: PhaseName): Told => {
+    const { lateralAcceleration, first, understeerMargin, tips } = balances[name];
+    const acceleration = (value: number, within?: Banded) =>
+      write("acceleration", value, within ? digitsOf(within) : DECIMALS);
+    const limit = words.limit(acceleration(lateralAcceleration, bands?.[name].lateralAcceleration));
+    const more = acceleration(Math.abs(understeerMargin), bands?.[name].understeerMargin);
+    return [words.phase[name], `${limit}: ${tips ? words.tips : words.first[first](more)}`];
   };
+  return phaseNames.map(told);
+}
+
+const digitsOf = ({ band }: Banded): number => digitsFor(band, "acceleration", DECIMALS);
+
+/** How sure limit and balance are in one part of a corner. */
+export interface ToldSureness {
+  readonly phase: string;
+  /** "8.9 to 10.3" */
+  readonly limit: string;
+  readonly margin: string;
+  readonly verdict: string;
+}
+
+/** How sure limit and balance are in each part of a corner: bands in the reader's unit, without it, and words. */
+export function toldSureness(bands: MarginBands, units: UnitSystem): ToldSureness[] {
+  const number = ({ band }: Banded, value: number) => {
+    const digits = digitsFor(band, "acceleration", DECIMALS, units);
+    return formatNumber(toShown("acceleration", value, units), digits);
+  };
+  const range = (one: Banded) =>
+    words.sure.range(number(one, one.band.low.value), number(one, one.band.high.value));
+  return phaseNames.map((name) => {
+    const { lateralAcceleration, understeerMargin, tips } = bands[name];
+    return {
+      phase: words.phase[name],
+      limit: range(lateralAcceleration),
+      margin: tips > 0.5 ? "–" : range(understeerMargin),
+      verdict: tips > 0.5 ? "" : words.sure[understeerMargin.sign.verdict],
+    };
+  });
+}
+
+const LEAST_SHARE = 0.05; // less is not worth a measurement
+
+/** Whose doubt widens the bands of the margin most, by name; the first three over all parts of a corner. */
+export function widestDoubts(bands: MarginBands): string[] {
+  const total = new Map<string, number>();
+  for (const name of phaseNames)
+    for (const { path, share } of bands[name].widest)
+      total.set(path, (total.get(path) ?? 0) + share / phaseNames.length);
+  return [...total]
+    .sort(([, a], [, b]) => b - a)
+    .slice(0, 3)
+    .filter(([, share]) => share >= LEAST_SHARE)
+    .map(([path, share]) => words.sure.doubt(numberInWords(path), 10 * Math.round(10 * share)));
 }
 
 /** The margins under the limits that they are about. */

@@ -4,6 +4,7 @@ import type { Content } from "../model/path.js";
 import { type Summary, summaryOf, toldSpeed } from "../model/summary.js";
 import { words } from "../words.js";
 import { pairs } from "./parts.js";
+import { type SurenessView, surenessView } from "./sureness.js";
 
 /** What the car on the form comes to, beside it. */
 export interface SummaryView {
@@ -24,6 +25,7 @@ export function summaryView(): SummaryView {
     body,
   );
   let shown = false;
+  const sure = surenessView();
   return {
     whole,
     settle(content, sound) {
@@ -32,16 +34,17 @@ export function summaryView(): SummaryView {
       note.hidden = car !== undefined;
       note.textContent = shown ? words.stale : words.none;
       if (!car) return;
-      body.replaceChildren(...parts(car));
+      body.replaceChildren(...parts(car, sure));
       shown = true;
     },
   };
 }
 
-function parts(car: Car): HTMLElement[] {
+function parts(car: Car, sure: SurenessView): HTMLElement[] {
   try {
-    return told(summaryOf(car, reader.units, format));
+    return told(car, summaryOf(car, reader.units, format), sure);
   } catch (error) {
+    sure.drop();
     const reason = error instanceof Error ? error.message : String(error);
     return [element("p", { class: "fault" }, words.cannotStand(reason))];
   }
@@ -49,8 +52,13 @@ function parts(car: Car): HTMLElement[] {
 
 const heading = (text: string) => element("h3", {}, text);
 
-function told(summary: Summary): HTMLElement[] {
-  const { corners, weights, axles, turn, balance, bewares, notes, limits } = summary;
+function told(car: Car, summary: Summary, sure: SurenessView): HTMLElement[] {
+  const { corners, weights, axles, turn, balance, balanceWithin, bewares, notes, limits } = summary;
+  const balanceList = element("div", {}, pairs(balance));
+  sure.begin(car, (bands) => {
+    balanceList.style.minHeight = `${balanceList.offsetHeight}px`; // fewer digits move nothing
+    balanceList.replaceChildren(pairs(balanceWithin(bands)));
+  });
   const corner = (value: string) => element("span", {}, value);
   const { front, rear } = corners;
   return [
@@ -66,7 +74,8 @@ function told(summary: Summary): HTMLElement[] {
     heading(words.turn),
     pairs(turn),
     heading(words.balance(toldSpeed(format))),
-    pairs(balance),
+    balanceList,
+    sure.whole,
     ...bewares.map((beware) => element("p", { class: "beware" }, spell(beware))),
     ...notes.map((note) => element("p", { class: "note" }, spell(note))),
     heading(words.margins),
