@@ -29,7 +29,6 @@ import {
   restOf,
   rideRateOf,
   rollStiffnessOf,
-  tipsIn,
   toShown,
   totalMassOf,
   tyreDoubtInWords,
@@ -95,12 +94,13 @@ export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
   const handling = handlingCarOf(car, car, rest);
   const figures = figuresOf(car, car, speed, rest, handling);
   const corners = cornersOf(handling, speed);
+  const tipsAbove = phaseNames.filter((name) => corners.left[name].tips);
   const doubts = tyreDoubts(car, speed, handling).map((doubt) => tyreDoubtInWords(doubt, units));
   return {
     ...atRest(car, rest, handling, write),
     axles: stiffness(car, figures, write),
     ...inTurn(corners.left, figures, write),
-    bewares: nearTippingNotes(nearTippingIn(handling, speed, corners), tipsIn(corners), write),
+    bewares: nearTippingNotes(nearTippingIn(handling, speed, corners), tipsAbove, write),
     notes: [...notesOn(car, handling, corners, write), ...doubts],
     limits: toldLimits(marginsOf(car, car, rest), units, write),
   };
