@@ -11,6 +11,7 @@ export const DASH = "–";
 export function balance({ balance: told, figures }: SetUpReport, write: Writer): string {
   const { phases, ...steady } = told;
   const { number, value, change, unit } = write;
+  const tipsAbove = phaseNames.filter((name) => phases[name].tips);
   const ay = (x: number) => number("acceleration", x, 2);
   const rows = phaseNames.map((name) => {
     const { lateralAcceleration, mostLateralAcceleration, first, understeerMargin, lifted, tips } =
@@ -45,7 +46,7 @@ export function balance({ balance: told, figures }: SetUpReport, write: Writer):
     `Limit in a left corner, ${unit("acceleration")} (margin above 0: the front gives up first)`,
     textTable([head, ...rows]),
     ...easedNotes(told.eased, value),
-    ...nearTippingNotes(told.nearTipping, told.tips, value),
+    ...nearTippingNotes(told.nearTipping, tipsAbove, value),
     ...yawNote(yawMargins(phases), value),
     ...differentialNotes(told.differentialDoubts, value),
     [...words, ...speeds, ...answer].join(" "),
