@@ -3,28 +3,43 @@ import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const browser = "test/site/browser/**/*.test.ts";
 
 export default defineConfig({
   resolve: { alias: { "@rollbook/lib": here("lib/index.ts") } },
   test: {
+    reporters: ["default", here("test/seconds.ts")],
+    pool: "threads",
+    isolate: false,
     // Tests in a browser mostly wait; two at a time suit even a machine of two cores.
     maxWorkers: Math.max(2, availableParallelism() - 1),
-    setupFiles: [here("test/long.ts")],
-    // Only a failing test waits this long; the default of one second fails good ones on a busy machine.
-    expect: { poll: { timeout: 20_000 } },
+    setupFiles: [here("test/cases.ts")],
+    // Only a failing test waits as long as the limits here: a busy machine may be ten times as slow.
+    expect: { poll: { timeout: 60_000 } },
     projects: [
       {
         extends: true,
-        test: { name: "lib", include: ["test/{lib,outside}/**/*.test.ts"] },
+        test: { name: "lib", include: ["test/{lib,outside}/**/*.test.ts"], testTimeout: 120_000 },
       },
       {
         extends: true,
         test: {
           name: "course",
           include: ["test/{site,notebooks,worked-figures}/**/*.test.ts"],
+          exclude: [browser],
           globalSetup: "test/site/build-course.ts",
-          testTimeout: 60_000,
-          hookTimeout: 120_000,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "browser",
+          include: [browser],
+          globalSetup: "test/site/browser/shared.ts",
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
         },
       },
     ],

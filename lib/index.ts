@@ -1,7 +1,6 @@
 /** Everything a chapter, a page or a test may call. One line a module, in reading order. */
 
 export * from "./balance/axle-roll-damping.js";
-export * from "./balance/balance-map.js";
 export * from "./balance/car-balance.js";
 export * from "./balance/corner-speed.js";
 export * from "./balance/differential.js";
@@ -103,15 +102,22 @@ export * from "./load/car-in-roll.js";
 export * from "./load/centre-of-load.js";
 export * from "./load/distribution.js";
 export * from "./load/first-lift.js";
+export * from "./load/roll-equilibrium.js";
 export * from "./load/roll-lever-arm.js";
 export * from "./load/share-transfer.js";
 export * from "./load/side-loads.js";
+export * from "./load/tipping.js";
 export * from "./load/transfer.js";
 export * from "./load/wheel-loads.js";
 export * from "./load/wheels.js";
+export * from "./map/approximate-map.js";
+export * from "./map/exact-map.js";
+export * from "./map/finer-map.js";
 export * from "./map/hardest.js";
 export * from "./map/map-axis.js";
-export * from "./map/map-error.js";
+export * from "./map/map-cell.js";
+export * from "./map/map-grid.js";
+export * from "./map/map-of.js";
 export * from "./map/map-reading.js";
 export * from "./map/set-up-map.js";
 export * from "./normal.js";

@@ -5,6 +5,7 @@ import { type HardestTurn, hardestTurnNear, hardestTurnOfCar } from "./hardest-t
 import { type NumberedCar, numberedCar } from "./held-numbers.js";
 import { type MostSideForce, mostSideForce } from "./most-side-force.js";
 import type { AxleStance } from "./stance.js";
+import { tipsOverAt } from "./stance-in-turn.js";
 import { wholeCar } from "./whole-car.js";
 
 /** How hard a car can turn to the left, and which end would give up first. */
@@ -78,11 +79,34 @@ function balanceFrom(
   start: BalanceStart | undefined,
 ): Found | undefined {
   const whole = numberedCar(wholeCar(car, driving));
-  const turn = findTurn(whole, driving, start);
+  const near = start && mostSideForce(whole, start.most.at, start.most);
+  const turn = findTurn(whole, driving, isSameWay(near, start?.most) ? start : undefined);
   if (turn === undefined) return undefined;
-  const most = findMost(whole, turn, start);
+  const most = findMost(whole, turn, near);
   if (most === undefined) return undefined;
-  return foundOf(whole, driving, turn, most);
+  return foundOf(car, whole, driving, turn, most);
+}
+
+/**
+ * The state of most side force, from a similar car's where that is enough: where all the push there is
+ * is asked for, another top beside it can be as high, so it is looked for from the hardest turn too.
+ */
+function findMost(whole: NumberedCar, turn: HardestTurn, near: MostSideForce | undefined) {
+  if (near !== undefined && near.chart[2] === 2) return near;
+  const found = mostSideForce(whole, turn.point.at);
+  if (found === undefined || near === undefined) return found ?? near;
+  return found.lateralAcceleration >= near.lateralAcceleration ? found : near;
+}
+
+const NEUTRAL = 0.25; // m/s² of margin
+
+/**
+ * Whether a car's balanced path ends as a similar car's does. At a neutral one the path forks: one
+ * branch where the front slides and one where the rear does, and straight running leads to only one.
+ */
+function isSameWay(a: MostSideForce | undefined, b: MostSideForce | undefined): boolean {
+  if (a === undefined || b === undefined) return false;
+  return a.margin * b.margin > 0 && Math.min(Math.abs(a.margin), Math.abs(b.margin)) > NEUTRAL;
 }
 
 function findTurn(whole: NumberedCar, driving: Driving, start: BalanceStart | undefined) {
@@ -90,12 +114,8 @@ function findTurn(whole: NumberedCar, driving: Driving, start: BalanceStart | un
   return near ?? hardestTurnOfCar(whole, driving.longitudinalAcceleration ?? 0);
 }
 
-function findMost(whole: NumberedCar, turn: HardestTurn, start: BalanceStart | undefined) {
-  const near = start && mostSideForce(whole, start.most.at, start.most);
-  return near ?? mostSideForce(whole, turn.point.at);
-}
-
 function foundOf(
+  car: HandlingCar,
   { whole, at }: NumberedCar,
   driving: Driving,
   turn: HardestTurn,
@@ -104,15 +124,16 @@ function foundOf(
   at(turn.point.at, [0, 0, 0]);
   const { front, rear } = whole.stance;
   const { margin } = most;
+  const tip = front.lifted || rear.lifted ? tipsOverAt(car, driving) : Infinity;
   return {
-    lateralAcceleration: turn.lateralAcceleration,
+    lateralAcceleration: Math.min(tip, turn.lateralAcceleration),
     first: Math.abs(margin) < 1e-6 ? "both" : margin > 0 ? "front" : "rear",
     understeerMargin: margin,
     mostLateralAcceleration: most.lateralAcceleration,
     speed: whole.speed,
     wheels: { front: wheelsOf(front), rear: wheelsOf(rear) },
     lifted: { front: front.lifted, rear: rear.lifted },
-    tips: turn.point.tips,
+    tips: turn.point.tips || turn.lateralAcceleration >= tip,
     longitudinalAcceleration: driving.longitudinalAcceleration ?? 0,
     turn,
     most,

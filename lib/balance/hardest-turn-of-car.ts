@@ -9,8 +9,8 @@ export interface HardestTurn {
   /** how the tangent's growth changes along the path there: for a quick start next time */
   readonly bend: number;
   /**
-   * what ends it: the only top of the path, all the push that there is, or another thing – from the
-   * first two a similar car's hardest turn is found quickly
+   * what ends it: the only top of a path that is nowhere near a fork, all the push that there is, or
+   * another thing – from the first two a similar car's hardest turn is found quickly
    */
   readonly ends: "at a top" | "all pushed" | "else";
 }
@@ -36,10 +36,11 @@ export function hardestTurnOfCar(car: NumberedCar, push: number): HardestTurn | 
   let best: PathPoint = point;
   let bend = 0;
   let tops = 0;
+  let sharpest = 0;
   let step = FIRST_STEP;
   for (let i = 0; i < MOST_STEPS; i++) {
     const next = further(car, point, step, true);
-    if (next === undefined || (step > 0.02 && bendsSharply(point, next))) {
+    if (next === undefined || (step > 0.02 && isTooFar(point, next))) {
       step /= 2;
       if (step < SHORTEST_STEP) break;
       continue;
@@ -51,6 +52,7 @@ export function hardestTurnOfCar(car: NumberedCar, push: number): HardestTurn | 
       if (ends) return { point: last, lateralAcceleration: turnOf(last), bend, ends: "all pushed" };
       break;
     }
+    sharpest = Math.max(sharpest, sharpness(point, next));
     if (point.tangent[3] > 0 && next.tangent[3] <= 0) {
       tops++;
       const top = topBetween(car, point, next, step);
@@ -60,7 +62,7 @@ export function hardestTurnOfCar(car: NumberedCar, push: number): HardestTurn | 
     point = next;
     step = Math.min(LONGEST_STEP, step * 1.5);
   }
-  const ends = tops === 1 && bend < 0 ? "at a top" : "else";
+  const ends = tops === 1 && bend < 0 && sharpest < FORK ? "at a top" : "else";
   return { point: best, lateralAcceleration: turnOf(best), bend, ends };
 }
 
@@ -108,13 +110,47 @@ export function gentleTurn(
   longitudinalAcceleration: number,
 ): PathPoint | undefined {
   const push = longitudinalAcceleration / SCALES[2];
-  const guess: HeldNumbers = [0.1, 0.1, push, GENTLE / SCALES[3]];
-  const found = ontoPath(car, guess, [0, 0, 0, 1]);
-  return found?.tips ? undefined : found;
+  for (const more of NEARLY_ALL) {
+    const guess: HeldNumbers = [0.1, 0.1, push + more * Math.sign(push), GENTLE / SCALES[3]];
+    const found = ontoPath(car, guess, [0, 0, 0, 1]);
+    if (found !== undefined) return found.tips ? undefined : found;
+  }
+  return undefined;
 }
+
+/** Counted push to ask for beyond the acceleration: much of it is eased off where tyres give nearly all. */
+const NEARLY_ALL = [0, 0.3, 1] as const;
+
+const isTooFar = (from: PathPoint, to: PathPoint): boolean =>
+  bendsSharply(from, to) || hidesATop(from, to);
 
 const bendsSharply = ({ tangent: a }: PathPoint, { tangent: b }: PathPoint): boolean =>
   a[0] * b[0] + a[1] * b[1] + a[2] * b[2] + a[3] * b[3] < SHARP;
+
+/** How fast a path turns over a step, per counted length. */
+function sharpness({ at: a, tangent: t }: PathPoint, { at: b, tangent: u }: PathPoint): number {
+  const chord = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2], b[3] - a[3]);
+  return Math.hypot(u[0] - t[0], u[1] - t[1], u[2] - t[2], u[3] - t[3]) / chord;
+}
+
+const FORK = 5; // sharpness: a similar car's path may go on along another branch
+
+const UNEVEN = 0.2; // of the change of slope over a step
+
+/**
+ * Whether the path rises over a step by much more or less than the mean of its slopes at both ends
+ * says: it has turned in between, and may have a top there.
+ */
+function hidesATop(
+  { at: a, tangent: from }: PathPoint,
+  { at: b, tangent: to }: PathPoint,
+): boolean {
+  const chord = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2], b[3] - a[3]);
+  const off = (b[3] - a[3]) / chord - (from[3] + to[3]) / 2;
+  return Math.abs(off) > UNEVEN * Math.max(EVEN, Math.abs(to[3] - from[3]));
+}
+
+const EVEN = 0.05;
 
 const isWide = ({ at: [front, rear] }: PathPoint): boolean =>
   Math.max(Math.abs(front), Math.abs(rear)) * SCALES[0] > WIDEST;

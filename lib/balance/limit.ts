@@ -1,8 +1,8 @@
 import { requireInRange } from "../check.js";
 import { axleLoads, type CarInRoll } from "../load/car-in-roll.js";
 import { distributeLoadTransfer } from "../load/distribution.js";
+import { tippingAcceleration } from "../load/tipping.js";
 import type { Axles } from "../load/wheels.js";
-import { findRoot } from "../solve.js";
 import { GRAVITY } from "../units.js";
 import { hardestTurn } from "./hardest-turn.js";
 
@@ -34,13 +34,13 @@ export interface LimitBalance {
 export function limitBalance(car: CarInRoll, grip: Axles<Grip>): LimitBalance {
   const axle = { front: axleLimit(car, grip, "front"), rear: axleLimit(car, grip, "rear") };
   const [least, margin] = [Math.min(axle.front, axle.rear), axle.rear - axle.front];
-  const tips = distributeLoadTransfer(car, least).tipped;
+  const tip = tippingAcceleration(car);
   return {
     axle,
-    lateralAcceleration: tips ? tipAcceleration(car, least) : least,
+    lateralAcceleration: Math.min(least, tip),
     first: Math.abs(margin) < 1e-9 ? "both" : margin > 0 ? "front" : "rear",
     understeerMargin: margin,
-    tips,
+    tips: tip < least,
   };
 }
 
@@ -61,10 +61,4 @@ function axleLimit(car: CarInRoll, grip: Axles<Grip>, end: "front" | "rear"): nu
   const left = (ay: number) => axleGrip(car, grip[end], end, ay) - mass * ay;
   requireInRange(`${end} grip`, left(0), 0, Infinity, "N");
   return hardestTurn(left, 1e-10);
-}
-
-/** Lateral acceleration at which the second inside wheel leaves the ground, m/s². */
-function tipAcceleration(car: CarInRoll, tipped: number): number {
-  const side = (ay: number) => (distributeLoadTransfer(car, ay).tipped ? 1 : -1);
-  return findRoot(side, 0, tipped, 1e-9);
 }

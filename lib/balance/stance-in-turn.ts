@@ -1,3 +1,4 @@
+import { tippingAcceleration } from "../load/tipping.js";
 import { GRAVITY } from "../units.js";
 import { type Driving, requireDriving } from "./driving.js";
 import { carMass, type HandlingCar } from "./handling-car.js";
@@ -20,17 +21,22 @@ export function stanceInTurn(
 
 const HARDEST = 100; // m/s², far beyond any car on wheels
 
-/** Lateral acceleration to the left at which both inner wheels are off the ground, m/s². */
+/**
+ * Lateral acceleration to the left at which both inner wheels are off the ground, m/s²: on springs,
+ * tyres, dampers and stops, or sooner where side force at the outer wheels lifts the body.
+ */
 export function tipsOverAt(car: HandlingCar, driving: Driving): number {
   const stands = standing(car, driving);
-  if (!stands(HARDEST).tips) return Infinity;
+  const { front, rear } = stands(0);
+  const lifted = tippingAcceleration(car, { front: front.left.load, rear: rear.left.load });
+  if (!stands(HARDEST).tips) return lifted;
   let [low, high] = [0, HARDEST];
   while (high - low > 1e-9) {
     const middle = (low + high) / 2;
     if (stands(middle).tips) high = middle;
     else low = middle;
   }
-  return low;
+  return Math.min(low, lifted);
 }
 
 function standing(car: HandlingCar, driving: Driving): (ay: number) => Stance {

@@ -2,7 +2,7 @@ import type { AxleInRoll, CarInRoll } from "../load/car-in-roll.js";
 import { type Distribution, distributeLoadTransfer } from "../load/distribution.js";
 
 import { rollStiffnessOfPair, suspensionRollStiffness } from "../spring/roll-stiffness.js";
-import { isBeamAxle, rollSpringsOf, tyreStiffnessOf } from "./axle.js";
+import { isBeamAxle, rollSpringsOf, tyreStiffnessOf, wheelRateOf } from "./axle.js";
 import type { Axle, Car } from "./car.js";
 import { axleWeightsOf, frontShareOf, sprungMassOf } from "./masses.js";
 
@@ -28,7 +28,9 @@ function axleInRoll(axle: Axle, weight: number): AxleInRoll {
     tyreRollStiffness: rollStiffnessOfPair(tyreStiffnessOf(axle, weight / 2), axle.track),
     ownForceShare: ownForceShareOf(axle),
     independent: !isBeamAxle(axle),
+    wheelRate: wheelRateOf(axle),
     rollCentreHeight: axle.geometry.rollCentreHeight,
+    rollCentreMigration: axle.geometry.rollCentreMigration ?? 0,
     unsprungMass: axle.unsprungMass,
     unsprungHeight: axle.unsprungHeight,
   };

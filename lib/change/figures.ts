@@ -8,6 +8,7 @@ import { type Axles, eachAxle } from "../load/wheels.js";
 import { oneWheelRate } from "../spring/one-wheel.js";
 import { rideFrequency } from "../spring/ride.js";
 import { type Rest, restOf } from "../statics/rest.js";
+import { rollingBody } from "../transient/rolling-body.js";
 import { smallStep } from "../transient/small-step.js";
 import { GRAVITY } from "../units.js";
 
@@ -113,21 +114,9 @@ function steering(car: HandlingCar, speed: number) {
   return { understeerGradient, yawResponseTime };
 }
 
-/** The body in roll as one mass on one spring and damper – Gillespie 1992, ch. 5. */
-function rollMotion({
-  front,
-  rear,
-  sprungMass,
-  sprungHeight,
-  sprungFrontShare,
-  rollInertia,
-}: HandlingCar) {
-  const axis =
-    sprungFrontShare * front.rollCentreHeight + (1 - sprungFrontShare) * rear.rollCentreHeight;
-  const arm = sprungHeight - axis;
-  const stiffness = front.rollStiffness + rear.rollStiffness - sprungMass * GRAVITY * arm;
-  const inertia = rollInertia + sprungMass * arm ** 2; // about the roll axis
-  const damping = front.rollDamping + rear.rollDamping;
+/** The body in roll as one mass on one spring and damper, its tyres giving way – Gillespie 1992, ch. 5. */
+function rollMotion(car: HandlingCar) {
+  const { stiffness, inertia, damping } = rollingBody(car);
   return {
     rollFrequency: Math.sqrt(stiffness / inertia) / (2 * Math.PI),
     rollDampingRatio: damping / (2 * Math.sqrt(stiffness * inertia)),

@@ -21,8 +21,12 @@ export interface AxleInRoll {
    * to the body at its roll centre
    */
   readonly independent?: boolean;
+  /** N/m at each wheel, without tyre; Infinity when left out: no springs for side force to lift */
+  readonly wheelRate?: number;
   /** m above the ground */
   readonly rollCentreHeight: number;
+  /** m of roll centre height for each m of travel of both wheels; −1 when left out: fixed to the body */
+  readonly rollCentreMigration?: number;
   /** kg of both wheels and what moves with them */
   readonly unsprungMass: number;
   /** m above the ground */

@@ -8,14 +8,14 @@ import { type Axles, eachAxle } from "./wheels.js";
  */
 export type Lifted = Axles<-1 | 0 | 1>;
 
+type End = "front" | "rear";
+
 /** A body in balance, and the wheels it has lifted. */
 export interface Rolled extends RollEquilibrium {
   readonly lifted: Lifted;
   /** m/s² that it is in balance with: less than was asked for when both inner wheels are up */
   readonly lateralAcceleration: number;
 }
-
-type End = "front" | "rear";
 
 /** All four wheels on the ground. */
 const NO_WHEEL: Lifted = { front: 0, rear: 0 };
@@ -61,7 +61,11 @@ function lastBalance(
     if (state !== undefined && next === undefined) last = state;
     else tips = (last.lateralAcceleration + tips) / 2;
   }
-  return { ...last, lifted: signs, moment: eachAxle(most, (all, end) => signs[end] * all) };
+  return {
+    ...last,
+    lifted: signs,
+    moment: eachAxle(most, (all, end) => signs[end] * all),
+  };
 }
 
 /** Where the last balance is sought. */
@@ -98,12 +102,4 @@ function firstToLift({ moment, lifted }: Rolled, most: Axles<number>) {
   const end: End = used.rear > 1 && !(used.front > used.rear) ? "rear" : "front";
   const sign: 1 | -1 = moment[end] > 0 ? 1 : -1;
   return { used: used[end], lifted: { ...lifted, [end]: sign } };
-}
-
-/** How far each axle with a wheel in the air has gone up, m. */
-export function riseOf(car: CarInRoll, { tyres, lifted, moment }: Rolled): Axles<number> {
-  return eachAxle(lifted, (sign, end) => {
-    const { track, tyreRollStiffness = Infinity } = car[end];
-    return sign * (track / 2) * (sign === 0 ? 0 : tyres[end] - moment[end] / tyreRollStiffness);
-  });
 }

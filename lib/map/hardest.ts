@@ -1,6 +1,8 @@
 import { marginsOf } from "../statics/margins.js";
-import { type MapAxis, settingsOf } from "./map-axis.js";
-import { carOnMap, type MapOf, placeOn, type SetUpMap } from "./set-up-map.js";
+import { placesAround } from "./finer-map.js";
+import { settingsOf } from "./map-axis.js";
+import { carOnMap, type MapOf, placeOn } from "./map-of.js";
+import { hasLimits, type SetUpMap } from "./set-up-map.js";
 
 /** Settings of both levers of a map, SI. */
 export interface MapPlace {
@@ -28,32 +30,19 @@ export function hardestOn(of: MapOf, map: SetUpMap): MapPlace | undefined {
 const DOUBT = 1;
 
 function ranked({ along, up }: MapOf, map: SetUpMap): Ranked[] {
-  const limited = map.room.length > 0;
+  const limited = hasLimits(map);
   return settingsOf(up)
     .flatMap((y) =>
       settingsOf(along).flatMap((x): Ranked[] => {
-        const read = (values: Float64Array) => between(map, values, along, up, { x, y });
+        const corners = placesAround(map, placeOn(along, x), placeOn(up, y));
+        if (corners.some(({ at }) => map.state[at] !== 0)) return [];
+        const read = (values: Float64Array) =>
+          corners.reduce((sum, { at, part }) => sum + part * (values[at] ?? 0), 0);
         if (limited && read(map.room) < -DOUBT) return [];
         return [{ x, y, turn: read(map.lateralAcceleration) }];
       }),
     )
     .sort((a, b) => b.turn - a.turn);
-}
-
-/** A quantity of the map at settings between its columns and rows. */
-function between(
-  { columns, rows }: SetUpMap,
-  values: Float64Array,
-  along: MapAxis,
-  up: MapAxis,
-  { x, y }: MapPlace,
-): number {
-  const [u, v] = [placeOn(along, x) * (columns - 1), placeOn(up, y) * (rows - 1)];
-  const [column, row] = [Math.min(columns - 2, Math.floor(u)), Math.min(rows - 2, Math.floor(v))];
-  const at = (i: number, j: number) => values[(row + j) * columns + column + i] ?? 0;
-  const [right, upper] = [u - column, v - row];
-  const lower = (1 - right) * at(0, 0) + right * at(1, 0);
-  return (1 - upper) * lower + upper * ((1 - right) * at(0, 1) + right * at(1, 1));
 }
 
 function holdsLimits(of: MapOf, x: number, y: number): boolean {

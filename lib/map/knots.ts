@@ -8,26 +8,34 @@ export interface Knots {
   readonly weigh: (place: number, into: Float64Array) => void;
 }
 
-const FEWEST = 4; // knots of a smooth lever, enough for a range of one to four
-const MOST = 9;
+const PLAIN = 3; // knots of a lever that does much the same all along
+const SPRING = 4; // of a spring, whose stops and lifted wheels bend what it does
+const MOST = 6;
 
-/** Few knots for a lever that moves smoothly, more for a wide range; for a bar each position. */
-export function knotsOf({ parameter, min, max, step }: MapAxis): Knots {
-  if (parameter === "barPosition") return straightKnots(Math.round((max - min) / step) + 1);
-  if (!(parameters[parameter].quantity === "stiffness" && min > 0)) return smoothKnots(FEWEST);
+/**
+ * Knots for one axis of a map, all among the places that are worked out: of a bar each position, of
+ * another lever few places, more of them for a spring with a wide range.
+ *
+ * @param places - 0–1, evenly spread
+ */
+export function knotsOf({ parameter, min, max }: MapAxis, places: readonly number[]): Knots {
+  if (parameter === "barPosition") return straightKnots(places.length);
+  const last = places.length - 1;
+  const onPlace = (place: number) => Math.round(place * last) / last;
+  if (!(parameters[parameter].quantity === "stiffness" && min > 0))
+    return polynomialKnots(chebyshev(PLAIN).map(onPlace));
   const ratio = max / min;
   const more = Math.max(0, Math.ceil(Math.log2(ratio / 4)));
-  return byRatio(smoothKnots(Math.min(MOST, FEWEST + more)), ratio);
+  return byRatio(chebyshev(Math.min(MOST, SPRING + more)), ratio, onPlace);
 }
 
-/** The same knots spread evenly in ratio: what springs in series do bends most at the soft end. */
-function byRatio({ at, weigh }: Knots, ratio: number): Knots {
+/** Knots spread evenly in ratio: what springs in series do bends most at the soft end. */
+function byRatio(parts: readonly number[], ratio: number, onPlace: (place: number) => number) {
   const place = (part: number) => (ratio ** part - 1) / (ratio - 1);
   const part = (place: number) => Math.log1p(place * (ratio - 1)) / Math.log(ratio);
-  return {
-    at: at.map(place),
-    weigh: (place, into) => weigh(part(place), into),
-  };
+  const at = parts.map((one) => onPlace(place(one)));
+  const { weigh } = polynomialKnots(at.map(part));
+  return { at, weigh: (place: number, into: Float64Array) => weigh(part(place), into) };
 }
 
 /** Evenly spaced knots with straight lines between them: exact at each, a blend between two. */
@@ -45,15 +53,14 @@ export function straightKnots(count: number): Knots {
   };
 }
 
-/**
- * Knots that lie closer towards both ends, with one polynomial through all of them.
- *
- * Their places are those of Chebyshev, the ends among them; the weights are Lagrange's
- * – Trefethen 2013, ch. 2 and 5.
- */
-export function smoothKnots(count: number): Knots {
+/** Chebyshev's places from 0 to 1, the ends among them – Trefethen 2013, ch. 2. */
+export function chebyshev(count: number): number[] {
   const last = count - 1;
-  const at = Array.from({ length: count }, (_, i) => (1 - Math.cos((Math.PI * i) / last)) / 2);
+  return Array.from({ length: count }, (_, i) => (1 - Math.cos((Math.PI * i) / last)) / 2);
+}
+
+/** Knots with one polynomial through all of them; the weights are Lagrange's – Trefethen 2013, ch. 5. */
+export function polynomialKnots(at: readonly number[]): Knots {
   return {
     at,
     weigh(place, into) {

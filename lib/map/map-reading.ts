@@ -1,7 +1,7 @@
-import { type CarBalance, carBalance } from "../balance/car-balance.js";
-import { handlingCarOf } from "../balance/handling-car-of.js";
-import { type Margin, marginsOf } from "../statics/margins.js";
-import { carOnMap, type MapOf } from "./set-up-map.js";
+import type { CarBalance } from "../balance/car-balance.js";
+import type { Margin } from "../statics/margins.js";
+import { workedOut } from "./map-cell.js";
+import type { MapOf } from "./map-of.js";
 
 /** One place of a map, worked out in full. */
 export interface MapReading {
@@ -13,13 +13,11 @@ export interface MapReading {
 }
 
 /**
- * What the car does with the two levers of a map at two values, without any blending.
+ * What the car does with the two levers of a map at two values.
  *
  * @throws RangeError when the car cannot stand so
  */
 export function readMap(of: MapOf, x: number, y: number): MapReading {
-  const car = carOnMap(of, x, y);
-  const balance = carBalance(handlingCarOf(car, of.measured), of.driving);
-  const broken = marginsOf(car, of.measured).filter(({ margin }) => margin < 0);
-  return { x, y, balance, broken };
+  const { balance, margins } = workedOut(of, x, y);
+  return { x, y, balance, broken: margins.filter(({ margin }) => margin < 0) };
 }

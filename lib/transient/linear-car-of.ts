@@ -6,6 +6,7 @@ import {
   type HandlingCar,
 } from "../balance/handling-car.js";
 import { requireInRange } from "../check.js";
+import { aligningMoment61 } from "../tyre/magic-formula-61-moment.js";
 import { corneringStiffness61 } from "../tyre/magic-formula-61-side.js";
 import { clampTo } from "../tyre/valid-range.js";
 import { GRAVITY } from "../units.js";
@@ -14,30 +15,40 @@ import type { LinearCar } from "./linear-car.js";
 /**
  * A car as its yaw motion sees it near straight ahead, at a speed in m/s.
  *
- * Both tyres of an axle upright, at half its load and at its mean pressure. The body does not roll,
- * and tyres make their force at once: `drive` knows both.
+ * Both tyres of an axle upright, at half its load and at its mean pressure, on wheels that give way
+ * to their side force. The body does not roll, and tyres make their force at once: `drive` knows both.
  *
  * @throws RangeError for a speed out of range
  */
 export function linearCarOf(car: HandlingCar, speed: number): LinearCar {
   requireInRange("speed", speed, 0.1, 200, "m/s");
   const masses = axleMasses(car);
+  const front = linearAxle(car.front, masses.front, speed);
+  const rear = linearAxle(car.rear, masses.rear, speed);
   return {
     mass: carMass(car),
     yawInertia: car.yawInertia,
     distance: axleDistances(car),
-    corneringStiffness: {
-      front: axleStiffness(car.front, masses.front, speed),
-      rear: axleStiffness(car.rear, masses.rear, speed),
-    },
+    corneringStiffness: { front: front.stiffness, rear: rear.stiffness },
+    trail: { front: front.trail, rear: rear.trail },
     speed,
   };
 }
 
-function axleStiffness(axle: HandlingAxle, mass: number, speed: number): number {
-  const { tyre, pressure, downforceFactor } = axle;
-  const load = Math.max(0, mass * GRAVITY + downforceFactor * speed ** 2) / 2;
-  const mean = (pressure.left + pressure.right) / 2;
+const SMALL_ANGLE = 1e-5; // rad
+
+/** Cornering stiffness, N/rad, and trail, m, of both tyres of an axle. */
+function linearAxle(axle: HandlingAxle, mass: number, speed: number) {
+  const { tyre, pressure, downforceFactor, complianceSteer } = axle;
+  const carried = Math.max(0, mass * GRAVITY + downforceFactor * speed ** 2) / 2;
   const { load: loads, pressure: pressures } = tyre.valid;
-  return 2 * corneringStiffness61(tyre, clampTo(loads, load), clampTo(pressures, mean), 0);
+  const load = clampTo(loads, carried);
+  const mean = clampTo(pressures, (pressure.left + pressure.right) / 2);
+  const own = 2 * corneringStiffness61(tyre, load, mean, 0);
+  const moment = (angle: number) => aligningMoment61(tyre, 0, angle, load, mean, 0);
+  const slope = (moment(SMALL_ANGLE) - moment(-SMALL_ANGLE)) / SMALL_ANGLE; // of two tyres
+  return {
+    stiffness: own / (1 + own * complianceSteer), // F = C·(α − c·F)
+    trail: own > 0 ? -slope / own : 0,
+  };
 }

@@ -11,6 +11,8 @@ export interface LinearCar {
   readonly distance: Axles<number>;
   /** N/rad of both tyres of each axle */
   readonly corneringStiffness: Axles<number>;
+  /** m that the side force of each axle acts behind its wheels; 0 when left out */
+  readonly trail?: Axles<number>;
   /** m/s */
   readonly speed: number;
 }
@@ -44,15 +46,17 @@ function systemOf(car: LinearCar): System {
   const V = requireInRange("speed", car.speed, 0.1, 200, "m/s");
   const { front: lf, rear: lr } = car.distance;
   const { front: Cf, rear: Cr } = car.corneringStiffness;
+  const [armFront, armRear] = [lf - (car.trail?.front ?? 0), lr + (car.trail?.rear ?? 0)];
   const turning = lf * Cf - lr * Cr;
+  const yawing = armFront * Cf - armRear * Cr;
   return {
     a: [
       -(Cf + Cr) / (m * V),
       -1 - turning / (m * V * V),
-      -turning / I,
-      -(lf * lf * Cf + lr * lr * Cr) / (I * V),
+      -yawing / I,
+      -(armFront * lf * Cf + armRear * lr * Cr) / (I * V),
     ],
-    b: [Cf / (m * V), (lf * Cf) / I],
+    b: [Cf / (m * V), (armFront * Cf) / I],
   };
 }
 

@@ -60,34 +60,48 @@ export function whatHappens(
 ): Happening {
   const { front: a, rear: b } = axleDistances(car);
   const body = rollingBody(car);
-  const how = accelerations(car, body, state);
   const { front: forceFront, rear: forceRear } = state.sideForce;
-  const wheelsFront = wheelAcceleration(how, body.front, a);
-  const wheelsRear = wheelAcceleration(how, body.rear, -b);
-  const front = axleInMotion(car.front, body.front, forceFront, wheelsFront, state);
-  const rear = axleInMotion(car.rear, body.rear, forceRear, wheelsRear, state);
-  const weight = carMass(car) * GRAVITY;
-  const air = speed ** 2;
-  const downFront = (weight * b) / car.wheelbase + car.front.downforceFactor * air;
-  const downRear = (weight * a) / car.wheelbase + car.rear.downforceFactor * air;
-  const loadFront = tyreLoads(car.front, Math.max(0, downFront), front.transfer);
-  const loadRear = tyreLoads(car.rear, Math.max(0, downRear), rear.transfer);
+  const before = standing(car, body, speed, state, 0);
   const gaveFront = car.front.complianceSteer * forceFront; // rad out of the turn
   const gaveRear = car.rear.complianceSteer * forceRear;
   const slipFront = steer - gaveFront - Math.atan2(state.lateralSpeed + a * state.yawRate, speed);
   const slipRear = -gaveRear - Math.atan2(state.lateralSpeed - b * state.yawRate, speed);
+  const { load, tyreAngle } = before;
   const { rollAngle } = state;
-  const tyresFront = settledForces(car.front, loadFront, slipFront, rollAngle, front.tyreAngle);
-  const tyresRear = settledForces(car.rear, loadRear, slipRear, rollAngle, rear.tyreAngle);
-  const aligning = tyresFront.aligningMoment + tyresRear.aligningMoment;
+  const front = settledForces(car.front, load.front, slipFront, rollAngle, tyreAngle.front);
+  const rear = settledForces(car.rear, load.rear, slipRear, rollAngle, tyreAngle.rear);
   return {
-    lateralAcceleration: how.lateralAcceleration,
-    yawAcceleration: how.yawAcceleration + aligning / car.yawInertia,
-    rollAcceleration: how.rollAcceleration,
+    ...standing(car, body, speed, state, front.aligningMoment + rear.aligningMoment),
+    settledSideForce: { front: front.sideForce, rear: rear.sideForce },
+  };
+}
+
+/** How a car accelerates and what that does to its wheels, with a moment of its tyres in N·m. */
+function standing(
+  car: HandlingCar,
+  body: RollingBody,
+  speed: number,
+  state: MovingState,
+  aligningMoment: number,
+): Omit<Happening, "settledSideForce"> {
+  const { front: a, rear: b } = axleDistances(car);
+  const how = accelerations(car, body, state, aligningMoment);
+  const wheelsFront = wheelAcceleration(how, body.front, a);
+  const wheelsRear = wheelAcceleration(how, body.rear, -b);
+  const front = axleInMotion(car.front, body.front, state.sideForce.front, wheelsFront, state);
+  const rear = axleInMotion(car.rear, body.rear, state.sideForce.rear, wheelsRear, state);
+  const weight = carMass(car) * GRAVITY;
+  const air = speed ** 2;
+  const downFront = (weight * b) / car.wheelbase + car.front.downforceFactor * air;
+  const downRear = (weight * a) / car.wheelbase + car.rear.downforceFactor * air;
+  return {
+    ...how,
     transfer: { front: front.transfer, rear: rear.transfer },
     tyreAngle: { front: front.tyreAngle, rear: rear.tyreAngle },
-    load: { front: loadFront, rear: loadRear },
-    settledSideForce: { front: tyresFront.sideForce, rear: tyresRear.sideForce },
+    load: {
+      front: tyreLoads(car.front, Math.max(0, downFront), front.transfer),
+      rear: tyreLoads(car.rear, Math.max(0, downRear), rear.transfer),
+    },
   };
 }
 
@@ -98,15 +112,20 @@ function wheelAcceleration(how: Accelerations, end: RollingEnd, ahead: number): 
 }
 
 /**
- * ΣFy = m·ay − l·φ̈, Iz·ṙ = Σ x·Fy, I·φ̈ + C·φ̇ + K·φ = l·ay + what the axles hand on of the moment of
+ * ΣFy = m·ay − l·φ̈, Iz·ṙ = Σ x·Fy + Σ Mz, I·φ̈ + C·φ̇ + K·φ = l·ay + what the axles hand on of the moment of
  * links and wheels by giving way on their tyres; l = Σ ms·d and the wheels that lean
  * – Abe, Vehicle Handling Dynamics, ch. 6, with axles on tyres.
  */
-function accelerations(car: HandlingCar, body: RollingBody, state: MovingState): Accelerations {
+function accelerations(
+  car: HandlingCar,
+  body: RollingBody,
+  state: MovingState,
+  aligningMoment: number,
+): Accelerations {
   const { front: a, rear: b } = axleDistances(car);
   const mass = carMass(car);
   const { front, rear } = state.sideForce;
-  const yawAcceleration = (a * front - b * rear) / car.yawInertia;
+  const yawAcceleration = (a * front - b * rear + aligningMoment) / car.yawInertia;
   const [handedFront, handedRear] = [
     handedOn(car.front, body.front, front),
     handedOn(car.rear, body.rear, rear),

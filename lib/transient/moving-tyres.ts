@@ -2,9 +2,8 @@ import type { HandlingAxle } from "../balance/handling-car.js";
 import type { Sides } from "../load/wheels.js";
 import { leanInRoll, turnInRoll } from "../load/wheels-in-roll.js";
 import { slipAngleRange } from "../tyre/magic-formula-61.js";
-import { aligningMoment61 } from "../tyre/magic-formula-61-moment.js";
-import { sideForce61 } from "../tyre/magic-formula-61-side.js";
-import { clampTo, isLoaded } from "../tyre/valid-range.js";
+import { momentWith, newWheel, prepareWheel, sideOf } from "../tyre/prepared-wheel.js";
+import { clampTo } from "../tyre/valid-range.js";
 
 /** What both tyres of an axle do to it. */
 export interface SettledForces {
@@ -47,7 +46,7 @@ export function settledForces(
   };
 }
 
-const nothing: SettledForces = { sideForce: 0, aligningMoment: 0 };
+const wheel = newWheel(); // filled anew for each tyre
 
 function tyreForces(
   { tyre }: HandlingAxle,
@@ -56,13 +55,8 @@ function tyreForces(
   inclination: number,
   pressure: number,
 ): SettledForces {
-  if (!isLoaded(load)) return nothing;
-  const slip = clampTo(slipAngleRange, slipAngle);
-  const Fz = clampTo(tyre.valid.load, load);
-  const p = clampTo(tyre.valid.pressure, pressure);
-  const lean = clampTo(tyre.valid.inclination, inclination);
-  return {
-    sideForce: sideForce61(tyre, slip, Fz, p, lean),
-    aligningMoment: aligningMoment61(tyre, 0, slip, Fz, p, lean),
-  };
+  prepareWheel(wheel, tyre, load, pressure, inclination);
+  const tan = Math.tan(clampTo(slipAngleRange, slipAngle));
+  const sideForce = sideOf(wheel, 0, tan);
+  return { sideForce, aligningMoment: momentWith(wheel, 0, tan, 0, sideForce) };
 }

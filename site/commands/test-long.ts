@@ -1,49 +1,78 @@
 import { spawnSync } from "node:child_process";
+import { readFileSync, writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
+import { keepTable } from "../bench/keep-table.js";
+import { CourseError } from "../build/notebook.js";
 import { inRoot } from "../build/paths.js";
-import { ensureTestTools } from "./needs.js";
+import { keepRecord, recordsOf, tableOf } from "./long/record.js";
+import { runShard } from "./long/shard.js";
 import { reportFaults } from "./report-faults.js";
 
-/** How far the long run goes; each can be set for a shorter or a longer one. */
+/** How far all shards go together; each can be set for a shorter or a longer run. */
 const { values } = parseArgs({
   options: {
+    shard: { type: "string", default: "1-5/5" },
+    seed: { type: "string", default: "1" },
     cars: { type: "string", default: "100000" },
     files: { type: "string", default: "100000" },
     cases: { type: "string", default: "1000000" },
     seconds: { type: "string", default: "30" },
+    minutes: { type: "string", default: "38" },
+    write: { type: "boolean", default: false },
   },
 });
 
-let failed = false;
+/** Shards to run, and how many there are: 2/5, or 1-5/5. */
+function chosenShards(text: string): { shards: number[]; of: number } {
+  const [, from = "", to = from, of = ""] = /^(\d+)(?:-(\d+))?\/(\d+)$/.exec(text) ?? [];
+  const [first, last, count] = [Number(from), Number(to), Number(of)];
+  if (!(first >= 1 && last >= first && count >= last))
+    throw new CourseError(
+      `shard takes one of several, such as 2/5, or some, such as 1-5/5, not ${text}.`,
+    );
+  return { shards: Array.from({ length: last - first + 1 }, (_, i) => first + i), of: count };
+}
 
-/** Runs tests whatever became of those before, so that one night finds all there is. */
-function run(title: string, names: readonly string[], settings: Record<string, string>): void {
-  console.log(`\n${title}`);
-  const patience = "--testTimeout=86400000"; // a day
-  const { status } = spawnSync(
-    process.execPath,
-    [inRoot("node_modules/vitest/vitest.mjs"), "run", patience, ...names],
-    { cwd: inRoot("."), stdio: "inherit", env: { ...process.env, ...settings } },
-  );
-  failed ||= status !== 0;
+const git = (...args: string[]): string =>
+  spawnSync("git", args, { cwd: inRoot("."), encoding: "utf8" }).stdout.trim();
+
+/** The commit at hand, with a mark where files differ from it. */
+function commitNow(): string {
+  const changed = git("status", "--porcelain", "--untracked-files=no", "--", ":!docs") !== "";
+  return git("rev-parse", "--short=12", "HEAD") + (changed ? "+" : "");
+}
+
+function run(shard: number, of: number, commit: string): boolean {
+  const part = (total: string) => Math.ceil(Number(total) / of / 100) * 100; // so that tenths are whole
+  const seed = Number(values.seed) * 1000 + shard;
+  const started = performance.now();
+  console.log(`\nShard ${shard} of ${of}, seed ${seed}`);
+  const { passed, counts } = runShard({
+    cars: part(values.cars),
+    files: part(values.files),
+    cases: part(values.cases),
+    seconds: Number(values.seconds) / of,
+    minutes: Number(values.minutes),
+    seed,
+  });
+  const minutes = (performance.now() - started) / 60_000;
+  const date = new Date().toISOString().slice(0, 10);
+  keepRecord({ shard, of, seed, commit, date, minutes, passed, counts });
+  for (const [kind, { laws, tried, cut }] of Object.entries(counts))
+    console.log(`${kind}: ${tried} tried by ${laws} laws${cut > 0 ? `, ${cut} cut short` : ""}`);
+  return passed;
 }
 
 await reportFaults(async () => {
-  ensureTestTools();
-  run(
-    `Laws on ${values.cars} cars over the whole parameter table`,
-    ["laws.test.ts", "--project=lib"],
-    { LAW_RUNS: values.cars },
-  );
-  run(
-    `Broken files, links, logs, notebooks and stores, ${values.files} of each`,
-    ["fuzz.test.ts", "parse.test.ts", "log-file.test.ts", "site/map/map.test.ts"],
-    { FUZZ_RUNS: values.files },
-  );
-  run(
-    `Every other law on ${values.cases} cases, or on as many as ${values.seconds} s allow`,
-    ["--project=lib"],
-    { LONG_RUNS: values.cases, LONG_SECONDS: values.seconds },
-  );
-  if (failed) process.exitCode = 1;
+  const { shards, of } = chosenShards(values.shard);
+  const commit = commitNow();
+  const passed = shards.map((shard) => run(shard, of, commit));
+  const table = tableOf(recordsOf(commit, of), of);
+  console.log(`\n${table}`);
+  if (values.write) {
+    const path = inRoot("docs/long-tests.md");
+    const marks = { opening: "<!-- run -->", ending: "<!-- end -->" };
+    writeFileSync(path, keepTable(readFileSync(path, "utf8"), marks, table));
+  }
+  if (passed.includes(false)) process.exitCode = 1;
 });

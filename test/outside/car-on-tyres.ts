@@ -134,7 +134,7 @@ function footModel({ tyreStiffness }: AxleOnTyres, name: string, pos: string): s
   return `
     <body name="${name}foot" pos="${pos}" gravcomp="1">
       <joint name="${name}squash" type="slide" axis="0 0 1" damping="${tyreStiffness / 100}"/>
-      <inertial pos="0 0 0" mass="0.5" diaginertia="0.1 0.1 0.1"/>
+      <inertial pos="0 0 0" mass="10" diaginertia="1 1 1"/>
     </body>`;
 }
 
@@ -240,4 +240,53 @@ export function standingOf(car: CarOnTyres, { forces, readings }: AtRest): Stand
     front: loads(car.front, 0),
     rear: loads(car.rear, rowsInFront),
   };
+}
+
+const TURNING_IN = 5; // s
+const SETTLED = 2e-5; // rad in a second
+
+/** How a car stands at the end of a turn that is entered slowly, or as both left tyres are up. */
+export function standingSlowly(
+  mechanics: Mechanics,
+  car: CarOnTyres,
+  lateralAcceleration: number,
+): Standing {
+  let [time, before, seen] = [0, 0, 0];
+  let state: Standing | undefined;
+  mechanics.follow(
+    modelOnTyres(car, 0),
+    (seconds) => {
+      time = seconds;
+      return [0, -lateralAcceleration * Math.min(1, time / TURNING_IN), -GRAVITY];
+    },
+    (now) => {
+      state = standingOf(car, now);
+      if (time > 1 && tips(state)) return true;
+      if (time < TURNING_IN || time - seen < 1) return false;
+      const still = Math.abs(state.roll - before) < SETTLED;
+      [before, seen] = [state.roll, time];
+      return still;
+    },
+  );
+  if (state === undefined) throw new Error("The engine said nothing.");
+  return state;
+}
+
+/** Both left tyres are off the ground. */
+function tips({ front, rear }: Standing): boolean {
+  return front.left === 0 && rear.left === 0;
+}
+
+/**
+ * Whether a car tips over in a turn that is entered slowly. All side force is at its right tyres, as
+ * it is there where nothing is left on the others.
+ */
+export function tipsIn(
+  mechanics: Mechanics,
+  car: CarOnTyres,
+  lateralAcceleration: number,
+): boolean {
+  const right = (axle: AxleOnTyres): AxleOnTyres => ({ ...axle, rightShare: 1 });
+  const onRight = { ...car, front: right(car.front), rear: right(car.rear) };
+  return tips(standingSlowly(mechanics, onRight, lateralAcceleration));
 }

@@ -1,4 +1,5 @@
 import { mirrorFrontView } from "../../lib/linkage/front-view.js";
+import { frontViewAxle } from "../../lib/linkage/front-view-axle.js";
 import { frontViewSwingArm } from "../../lib/linkage/instant-centre.js";
 import { rollCentre } from "../../lib/linkage/roll-centre.js";
 import type { AxleInRoll, CarInRoll } from "../../lib/load/car-in-roll.js";
@@ -16,6 +17,9 @@ export interface Kind {
 
 /** Low to tall cars of a club's paddock, arms or beams, no two alike. */
 export const clubCars: Kind = { height: [0.38, 0.6], beams: [0.15, 0.4] };
+
+/** The same up to the height of a van. */
+export const lowAndTall: Kind = { height: [0.4, 0.9], beams: [0.15, 0.4] };
 
 /** A random car on tyres of 150 to 300 N/mm and springs of 1.3 to 2.4 Hz. */
 export function randomCarOnTyres(between: Between, { height, beams }: Kind): CarOnTyres {
@@ -104,5 +108,13 @@ function axleInRoll(axle: AxleOnTyres): AxleInRoll {
     rollCentreHeight: rollCentre(linkage, mirrorFrontView(linkage)).height,
     ownForceShare: track / 2 / frontViewSwingArm(linkage),
     independent: true,
+    wheelRate,
+    rollCentreMigration: migration(linkage),
   };
+}
+
+/** m of roll centre height for each m that both wheels rise. */
+function migration(linkage: ArmsOnTyres["linkage"]): number {
+  const height = (heave: number) => frontViewAxle(linkage, { heave }).rollCentre.height;
+  return (height(-0.001) - height(0.001)) / 0.002;
 }

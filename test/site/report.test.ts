@@ -107,9 +107,19 @@ describe("a car asked for more than it can do", () => {
   test("tips over in one direction and turns in the other when its driver sits far out", () => {
     const driver = { mass: 120, behindFrontAxle: 1.35, leftOfCentre: 0.45, height: 0.48 };
     const car = { ...demoCar, driver };
-    const { status, stdout, stderr } = run(formatCar(car), "--ay", "13.5", "--samples", "0");
+    const { leftTurn, rightTurn } = setUpReport(car, asked).inTurn;
+    expect(rightTurn.tipsOverAt).toBeLessThan(leftTurn.tipsOverAt - 0.5);
+    const between = (leftTurn.tipsOverAt + rightTurn.tipsOverAt) / 2;
+    const { status, stdout, stderr } = run(
+      formatCar(car),
+      "--ay",
+      String(between),
+      "--samples",
+      "0",
+    );
     expect([status, stderr]).toEqual([0, ""]);
-    expect(stdout).toContain("In a right turn the car tips over before it turns so hard: at 13.05");
+    const at = rightTurn.tipsOverAt.toFixed(2);
+    expect(stdout).toContain(`In a right turn the car tips over before it turns so hard: at ${at}`);
     expect(stdout).toContain("\n  left turn");
     expect(stdout).not.toContain("\n  right turn");
     expect(stdout).toContain("Load transfer in that left turn, N");
@@ -138,7 +148,7 @@ describe("a car asked for more than it can do", () => {
     expect(leftTurn.harderThanLimit).toBe(true);
     expect(leftTurn.limit).toBeCloseTo(report.balance.phases.middle.lateralAcceleration, 6);
     expect(text(demoCar, 11)).toMatch(
-      /^That is harder than this car can turn, whose own limit is 10\.\d\d m\/s² to the left and 10\.\d\d m\/s² to the right: /m,
+      /^That is harder than this car can turn, whose own limit is \d+\.\d\d m\/s² to the left and \d+\.\d\d m\/s² to the right: /m,
     );
   });
 });
@@ -149,8 +159,8 @@ describe("a car that tips over before its tyres let go", () => {
   const lines = reportText(tall, car, "metric").split("\n");
 
   test("is said to tip over, without a margin", () => {
-    expect(tall.balance.tips).toContain("middle");
-    expect(lines.find((line) => line.startsWith("  middle"))).toMatch(/ – +tips over/);
+    expect(tall.balance.tips).toContain("turn-in");
+    expect(lines.find((line) => line.startsWith("  turn-in"))).toMatch(/ – +tips over/);
   });
 
   test("has dashes for shifts of a balance that is not there, and one sentence for them", () => {
@@ -159,7 +169,7 @@ describe("a car that tips over before its tyres let go", () => {
     expect(lines.filter((line) => line.startsWith("–: before or after the change"))).toHaveLength(
       1,
     );
-    expect(tall.changes[0]?.tips).toContain("middle");
+    expect(tall.changes[0]?.tips).toContain("turn-in");
   });
 });
 
@@ -190,7 +200,91 @@ describe("the table of changes", () => {
   test("tells what toe and pressure do below the limit", () => {
     const also = (label: string) => lines.find((line) => line.startsWith(`  ${label}:`));
     expect(also("front toe-in per wheel 0.00° → 0.05°")).toContain("understeer gradient −0.02");
-    expect(also("front tyre pressure 200 kPa → 205 kPa")).toContain("yaw response −0.002 s");
+    expect(also("front tyre pressure 200 kPa → 205 kPa")).toContain("yaw response −0.00");
+  });
+});
+
+describe("what the figures at the limit take for granted", () => {
+  const text = (car: Car) => reportText(setUpReport(car, asked), car, "metric");
+  const demo = reportText(report, demoCar, "metric").replaceAll("\u00a0", " ");
+  const { differential: _, ...unknown } = demoCar.rear;
+
+  test("is an open differential where the file names none, with what others would move", () => {
+    expect(demo).not.toContain("differential");
+    expect(text({ ...demoCar, rear: unknown })).toMatch(
+      /^The file does not say what kind of differential the rear axle has: figures take it as open\. A limited-slip one \(locking 40.% under power, 20.% on the overrun\) would move the margin by 0\.\d\d.m\/s² towards oversteer .*; a locked one would .* with power on\.$/m,
+    );
+  });
+
+  test("is a yaw acceleration of zero, with what it would take", () => {
+    const taken = -report.balance.phases["turn-in"].yawAccelerationMargin;
+    expect(demo).toContain(`and ${taken.toFixed(2)} m/s² at turn-in.`);
+  });
+
+  test("is that nobody tips it over, where it comes within a tenth of that", () => {
+    const tall = { ...demoCar, body: { ...demoCar.body, height: 0.72 } };
+    expect(text(tall)).toMatch(/^Beware: at turn-in this car can turn to within a tenth of where/m);
+    expect(demo).not.toContain("Beware");
+  });
+
+  test("is braking that the car can do: on little grip it says what it can", () => {
+    const axle = (end: "front" | "rear") => ({
+      ...demoCar[end],
+      tyre: { ...demoCar[end].tyre, grip: 0.5 },
+    });
+    const car = { ...demoCar, front: axle("front"), rear: axle("rear"), brakeFrontShare: 0.1 };
+    const { eased, phases } = setUpReport(car, asked).balance;
+    expect(eased.map(({ phase }) => phase)).toContain("braking in");
+    expect(phases["braking in"].given).toBe(false);
+    const able = -(eased.find(({ phase }) => phase === "braking in")?.given ?? 0);
+    expect(able).toBeLessThan(4);
+    expect(text(car).replaceAll("\u00a0", " ")).toContain(
+      `While braking in the car cannot brake with the usual 4.0 m/s²: its figures there are for ${able.toFixed(1)} m/s², nearly the most that it can.`,
+    );
+  });
+
+  test("is said of pressure, lean and dampers beside their changes", () => {
+    expect(demo).toContain(
+      "Nobody has put in at which pressure the front and rear tyres grip best.",
+    );
+    expect(demo).toContain("Dampers decide how the car arrives in a turn");
+    expect(demo).not.toContain("what lean costs");
+    const known = { ...demoCar.front.tyre, bestPressure: 210e3 };
+    const road = { ...demoCar.rear.tyre, name: "published road" };
+    const other = text({
+      ...demoCar,
+      front: { ...demoCar.front, tyre: known },
+      rear: { ...demoCar.rear, tyre: road },
+    });
+    expect(other).toContain("Nobody has put in at which pressure the rear tyres grip best.");
+    expect(other).toContain("The data of the rear tyres say nothing of what lean costs");
+  });
+});
+
+describe("travel", () => {
+  test("stands beside what there is, wheel by wheel", () => {
+    const text = reportText(report, demoCar, "metric");
+    expect(text).toMatch(/^ {2}free upwards +\+60 +\+60 +\+65 +\+65$/m);
+    const { right } = report.balance.phases["braking in"].wheels.front;
+    const shown = Math.round(right.travel * 1000);
+    expect(text).toMatch(new RegExp(`^ {2}braking in +−\\d+ +\\+${shown} +−\\d+ +\\+\\d+$`, "m"));
+  });
+
+  test("that a change uses up is told with it, and where the file gives none there is a dash", () => {
+    const change = reportText(report, demoCar, "metric")
+      .split("\n")
+      .find((line) => line.includes("60\u00a0N/mm → 55\u00a0N/mm: "));
+    expect(change).toBeDefined();
+    const softer = report.changes.find(
+      ({ label }) => label.startsWith("front spring rate") && label.includes("→ 55"),
+    );
+    const back = softer?.putBack?.onStops ?? [];
+    expect(change?.includes("comes to be on its bump stop")).toBe(back.length > 0);
+    const { bumpTravel: _, ...geometry } = demoCar.front.geometry;
+    const car = { ...demoCar, front: { ...demoCar.front, geometry } };
+    expect(reportText(setUpReport(car, asked), car, "metric")).toMatch(
+      /^ {2}free upwards +– +– +\+65 +\+65$/m,
+    );
   });
 });
 

@@ -1,4 +1,6 @@
+import { asItIs, carByHand } from "./demo-car-by-hand.js";
 import type { Pins } from "./pins.js";
+import { evenTurn, leaningOut } from "./roll-by-hand.js";
 
 // The demo car, typed again from its description.
 const g = 9.80665; // m/s², standard gravity
@@ -7,8 +9,6 @@ const driver = { mass: 80, behind: 1.35, height: 0.48 };
 const fuel = { mass: 30, behind: 2.2, height: 0.4 };
 const [frontUnsprung, rearUnsprung, unsprungHeight] = [75, 85, 0.29]; // kg, kg, m
 const [wheelbase, frontTrack, rearTrack] = [2.4, 1.44, 1.45]; // m
-const [frontRollCentre, rearRollCentre] = [0.05, 0.09]; // m
-const tyreRate = 215e3; // N/m at 200 kPa
 
 const sprung = 810 + 80 + 30; // kg
 const sprungMoment =
@@ -21,22 +21,16 @@ const sprungBehind =
 const behind = (sprung * sprungBehind + rearUnsprung * wheelbase) / mass;
 const frontAtRest = mass * g * (1 - behind / wheelbase);
 
-// Roll stiffness, N·m/rad: springs ½k·i²·t², bar k·i²·t², tyres ½k·t² in series.
-const series = (a: number, b: number) => (a * b) / (a + b);
-const frontSuspension = (0.5 * 60e3 * 0.65 ** 2 + 22e3 * 0.6 ** 2) * frontTrack ** 2;
-const rearSuspension = (0.5 * 50e3 * 0.75 ** 2 + 5e3 * 0.6 ** 2) * rearTrack ** 2;
-const stiffness =
-  series(frontSuspension, 0.5 * tyreRate * frontTrack ** 2) +
-  series(rearSuspension, 0.5 * tyreRate * rearTrack ** 2);
-const frontShare = 1 - sprungBehind / wheelbase;
-const rollAxis = frontShare * frontRollCentre + (1 - frontShare) * rearRollCentre;
-const arm = sprungMoment / sprung - rollAxis;
-const roll = (sprung * 7 * arm) / (stiffness - sprung * g * arm); // rad at 7 m/s²
+const car = carByHand(asItIs);
+const leaning = leaningOut(car, evenTurn(car, 7)); // N·m at 7 m/s²
 
 export const pins: Pins = {
   weight: { value: 1080 * g, from: "m·g" },
   "front-wheel": { value: frontAtRest / 2, from: "moments about the rear axle" },
-  "lean-extra": { value: (sprung * g * arm * roll) / track, from: "ms·g·d·φ/t with φ by hand" },
+  "lean-extra": {
+    value: leaning / track,
+    from: "weights of body and wheels times how far out, by hand",
+  },
   transfer: { value: (mass * 7 * height) / track, from: "m·a·h/t" },
   tip: { value: (track / (2 * height)) * g, from: "NHTSA: static stability factor T/2h, times g" },
   lower: { value: (0.01 * sprung) / mass / height, from: "920 of 1080 kg come down 10 mm" },

@@ -1,4 +1,6 @@
+import { asItIs, carByHand } from "./demo-car-by-hand.js";
 import type { Pins } from "./pins.js";
+import { evenTurn, movedBy } from "./roll-by-hand.js";
 
 // The demo car, retyped
 const g = 9.80665;
@@ -18,24 +20,9 @@ const lost = (transfer: number) => 2 * s * transfer ** 2;
 const frontLoad = frontWeight / 2;
 const frontTransfer = ((frontWeight / g) * 8 * height) / frontTrack;
 
-// Share of the front axle, as sums over springs, bars, tyres, links and wheels at 1 m/s²
-const sprung = 810 + 80 + 30;
-const sprungHeight = (810 * 0.54 + 80 * 0.48 + 30 * 0.4) / sprung;
-const sprungFront = sprung - (810 * 1.07 + 80 * 1.35 + 30 * 2.2) / 2.4;
-const inSeries = (a: number, b: number) => 1 / (1 / a + 1 / b);
-const rollStiffness = (spring: number, ratio: number, bar: number, t: number) =>
-  inSeries(0.5 * spring * ratio ** 2 * t ** 2 + bar * 0.6 ** 2 * t ** 2, 0.5 * 215e3 * t ** 2);
-const front = { k: rollStiffness(60e3, 0.65, 22e3, frontTrack), ms: sprungFront, rc: 0.05, mu: 75 };
-const rear = {
-  k: rollStiffness(50e3, 0.75, 5e3, rearTrack),
-  ms: sprung - sprungFront,
-  rc: 0.09,
-  mu: 85,
-};
-const arms = front.ms * (sprungHeight - front.rc) + rear.ms * (sprungHeight - rear.rc);
-const roll = arms / (front.k + rear.k - g * arms);
-const moved = ({ k, ms, rc, mu }: typeof front, t: number) => (k * roll + ms * rc + mu * 0.29) / t;
-const share = moved(front, frontTrack) / (moved(front, frontTrack) + moved(rear, rearTrack));
+// Share of the front axle, from the balance of body and axles
+const turning = evenTurn(carByHand(asItIs), 8);
+const share = movedBy(turning.front) / (movedBy(turning.front) + movedBy(turning.rear));
 
 const total = (mass * 8 * height) / track;
 const frontGain = lost(share * total) - lost((share - 0.1) * total);
@@ -72,8 +59,14 @@ export const pins: Pins = {
     from: "greatest sum of the curves of SAE 870421 and SAE 890087 at 2 and 6 kN; given to 0.01 N",
     within: 2e-6,
   },
-  "ten-points-front": { value: frontGain, from: "2·s·(ΔF² − ΔF′²), shares from springs and links" },
-  "ten-points-rear": { value: rearGain, from: "2·s·(ΔF² − ΔF′²), shares from springs and links" },
+  "ten-points-front": {
+    value: frontGain,
+    from: "2·s·(ΔF² − ΔF′²), shares from body and axles in balance",
+  },
+  "ten-points-rear": {
+    value: rearGain,
+    from: "2·s·(ΔF² − ΔF′²), shares from body and axles in balance",
+  },
   "ten-points-balance": {
     value:
       frontGain / (2 * grip(frontLoad) - lost(share * total)) -

@@ -1,12 +1,12 @@
+import { asItIs, carByHand, g } from "./demo-car-by-hand.js";
 import type { Pins } from "./pins.js";
+import { evenTurn, movedBy } from "./roll-by-hand.js";
 
 // The demo car, retyped
-const g = 9.80665; // m/s²
 const [body, driver, fuel] = [810, 80, 30]; // kg
-const [unsprungFront, unsprungHeight] = [75, 0.29]; // kg, m
+const unsprungFront = 75; // kg
 const wheelbase = 2.4; // m
 const [trackFront, trackRear] = [1.44, 1.45]; // m
-const [rollCentreFront, rollCentreRear] = [0.05, 0.09]; // m
 const wheelRateFront = 60e3 * 0.65 ** 2; // N/m
 const wheelRateRear = 50e3 * 0.75 ** 2; // N/m
 const barFront = 22e3 * 0.6 ** 2 * trackFront ** 2; // N·m/rad
@@ -16,15 +16,22 @@ const [warm, more] = [200e3, 220e3]; // Pa: four steps of 5 kPa
 // Where the mass is
 const sprung = body + driver + fuel;
 const sprungBehind = (body * 1.07 + driver * 1.35 + fuel * 2.2) / sprung;
-const sprungHeight = (body * 0.54 + driver * 0.48 + fuel * 0.4) / sprung;
 const sprungFront = sprung * (1 - sprungBehind / wheelbase);
-const sprungRear = sprung - sprungFront;
 const massFront = sprungFront + unsprungFront;
 const load = (massFront * g) / 2; // N on one front tyre
 
 // The club tyre, retyped: stiffness, grip and cornering stiffness against pressure
 const relative = (pressure: number) => (pressure - 200e3) / 200e3;
-const stiffness = (pressure: number) => 215e3 * (1 + 0.65 * relative(pressure));
+const parabola = Math.sqrt(((215e3 * 0.29) / 3000) ** 2 - 4 * 20); // Pacejka 2012, eq. A3.4
+const underLoad = (tyreLoad: number, pressure: number) => {
+  const air = 3000 * (1 + 0.65 * relative(pressure)); // N
+  const slope = Math.sqrt(parabola ** 2 + (4 * 20 * tyreLoad) / air);
+  return {
+    stiffness: (air / 0.29) * slope, // of load = air·(parabola·x + 20·x²), x = squash / 0.29 m
+    squash: (0.29 * (slope - parabola)) / (2 * 20),
+  };
+};
+const stiffness = (pressure: number, tyreLoad = load) => underLoad(tyreLoad, pressure).stiffness;
 const flatness = (pressure: number) => 1 - 0.6 * relative(pressure) ** 2;
 const gripAtNoLoad = 1.15 + 0.15; // 1.15 at 3 kN, 0.05 less for each kN
 const gripFall = 0.15 / 3000; // 1/N
@@ -38,18 +45,16 @@ function cornering(tyreLoad: number, pressure: number) {
 const series = (a: number, b: number) => 1 / (1 / a + 1 / b);
 const rideRate = (pressure: number) => series(wheelRateFront, stiffness(pressure));
 const roll = (wheelRate: number, bar: number, track: number, pressure: number) =>
-  series(0.5 * wheelRate * track ** 2 + bar, 0.5 * stiffness(pressure) * track ** 2);
+  series(0.5 * wheelRate * track ** 2 + bar, 0.5 * stiffness(pressure, 3000) * track ** 2);
 const rollFront = (pressure: number) => roll(wheelRateFront, barFront, trackFront, pressure);
 const rollRear = roll(wheelRateRear, barRear, trackRear, warm);
 const frontShare = (pressure: number) => rollFront(pressure) / (rollFront(pressure) + rollRear);
 
 // Limit of the front axle: m·ay = f·(2(μ0 − sF)F − 2s(T·ay)²), a quadratic in ay
 function frontLimit(pressure: number) {
-  const arm = sprungHeight - (sprungFront * rollCentreFront + sprungRear * rollCentreRear) / sprung;
-  const upright = rollFront(pressure) + rollRear - sprung * g * arm;
-  const perAcceleration = (sprung * arm) / upright; // rad/(m/s²)
-  const links = sprungFront * rollCentreFront + unsprungFront * unsprungHeight;
-  const transfer = (rollFront(pressure) * perAcceleration + links) / trackFront;
+  const car = carByHand(asItIs);
+  const front = { ...car.front, tyres: 0.5 * stiffness(pressure) * trackFront ** 2 };
+  const transfer = movedBy(evenTurn({ ...car, front }, 1).front); // N for each m/s²
   const f = flatness(pressure);
   const a = 2 * f * gripFall * transfer ** 2;
   const c = -2 * f * (gripAtNoLoad - gripFall * load) * load;
@@ -70,15 +75,18 @@ export const pins: Pins = {
     value: (5e3 * (292.7e3 - 228.5e3)) / (12 * 6894.757293168),
     from: "Tse 2021, 255/40R17 at 24 and 36 psi; psi from NIST SP 811",
   },
-  "stiffness-per-step": { value: (215e3 * 0.65 * 5) / 200, from: "k0·c·Δp/p0, club tyre" },
-  "tyre-stiffness-gain": { value: 0.65 * 0.1, from: "c·Δp/p0" },
+  "stiffness-per-step": {
+    value: stiffness(warm + 5e3) - stiffness(warm),
+    from: "slope of load against squash, eq. A3.3 of Pacejka 2012 with the club tyre",
+  },
+  "tyre-stiffness-gain": { value: stiffness(more) / stiffness(warm) - 1, from: "the same slope" },
   "ride-rate-gain": {
     value: rideRate(more) / rideRate(warm) - 1,
-    from: "1/(1/25.35 + 1/228.975) over 1/(1/25.35 + 1/215)",
+    from: "in series with 25.35 N/mm",
   },
   "height-rise": {
-    value: load / stiffness(warm) - load / stiffness(more),
-    from: "2752.6/215 − 2752.6/228.975 mm",
+    value: underLoad(load, warm).squash - underLoad(load, more).squash,
+    from: "root of the parabola of load against squash",
   },
   "share-shift": {
     value: frontShare(more) - frontShare(warm),

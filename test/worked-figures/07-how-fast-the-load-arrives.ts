@@ -1,54 +1,47 @@
+import { type AxleByHand, asItIs, type CarByHand, carByHand, g } from "./demo-car-by-hand.js";
 import type { Pins } from "./pins.js";
+import { type AxleStands, bodyInRoll, movedBy } from "./roll-by-hand.js";
+import { stance } from "./whole-demo-car.js";
 
 // The demo car, from its description: kg, m, N/m, N·s/m, kg·m²
-const g = 9.80665;
-const ay = 8;
+const ay = 7.5;
 const wheelbase = 2.4;
 const frontTrack = 1.44;
 const rearTrack = 1.45;
 const sprung = 810 + 80 + 30; // body, driver, fuel
 const behindFront = (810 * 1.07 + 80 * 1.35 + 30 * 2.2) / sprung;
-const height = (810 * 0.54 + 80 * 0.48 + 30 * 0.4) / sprung;
 const sprungRear = (sprung * behindFront) / wheelbase;
 const sprungFront = sprung - sprungRear;
 const frontMass = sprungFront + 75;
 const rearMass = sprungRear + 85;
 const mass = frontMass + rearMass;
-const tyreRate = 215e3;
 const perDegree = 180 / Math.PI;
 
-// Roll stiffness: springs and bar in series with the tyres
-const inSeries = (a: number, b: number) => (a * b) / (a + b);
 const pair = (rate: number, track: number) => 0.5 * rate * track ** 2;
-const frontSprings = pair(60e3 * 0.65 ** 2, frontTrack);
-const frontBar = 22e3 * (0.6 * frontTrack) ** 2;
-const frontTyres = pair(tyreRate, frontTrack);
-const frontStiffness = inSeries(frontSprings + frontBar, frontTyres);
-const rearStiffness = inSeries(
-  pair(50e3 * 0.75 ** 2, rearTrack) + 5e3 * (0.6 * rearTrack) ** 2,
-  pair(tyreRate, rearTrack),
-);
-const frontArm = height - 0.05;
-const rearArm = height - 0.09;
-const lever = sprungFront * frontArm + sprungRear * rearArm;
+const own = carByHand(asItIs);
+const frontStiffness = pair(60e3 * 0.65 ** 2, frontTrack) + 22e3 * (0.6 * frontTrack) ** 2;
+const rearStiffness = pair(50e3 * 0.75 ** 2, rearTrack) + 5e3 * (0.6 * rearTrack) ** 2;
 
-// The steady turn
-const lean = (lever * ay) / (frontStiffness + rearStiffness - lever * g);
-const atOnce = (sprungPart: number, rollCentre: number, wheels: number) =>
-  ay * (sprungPart * rollCentre + wheels * 0.29);
-const frontAtOnce = atOnce(sprungFront, 0.05, 75);
-const rearAtOnce = atOnce(sprungRear, 0.09, 85);
+// The steady turn, on four springs and four tyres
+const { front: standsFront, rear: standsRear } = stance({}, ay);
+const atOnce = (a: AxleByHand) => ay * (a.sprung * a.rollCentre + a.ownShare * a.unsprung * 0.29);
+const part = (a: AxleByHand, stands: AxleStands) =>
+  atOnce(a) / (movedBy(stands, a.leftExcess) * a.track);
 
-// Roll damping ½·(cb + cr)/2·i²·t², and the body as one mass on its axis
-const frontDamping = pair(((3200 + 5600) / 2) * 0.65 ** 2, frontTrack);
-const rearDamping = pair(((2800 + 4800) / 2) * 0.75 ** 2, rearTrack);
+// The body as one mass on its axis, ΣK and ΣC as it feels them over the tyres
 const bodyInertia = 350 - (75 + 85) * ((frontTrack + rearTrack) / 4) ** 2; // without the wheels
-const inertia = bodyInertia + lever ** 2 / sprung; // ms·d², with d the mean arm
-const stiffnessIn = (front: number) => front + rearStiffness - lever * g;
-const frequency = Math.sqrt(stiffnessIn(frontStiffness) / inertia) / (2 * Math.PI);
-const ratio = (front: number) =>
-  (frontDamping + rearDamping) / (2 * Math.sqrt(stiffnessIn(front) * inertia));
-const withMoreBar = inSeries(frontSprings + frontBar + 130 * perDegree, frontTyres);
+const swings = (a: AxleByHand) =>
+  a.sprung * a.arm ** 2 + a.unsprung * ((1 - a.ownShare) * 0.29) ** 2;
+const inertia = bodyInertia + swings(own.front) + swings(own.rear);
+const rolling = (car: CarByHand) => {
+  const { stiffness, damping } = bodyInRoll(car);
+  return {
+    frequency: Math.sqrt(stiffness / inertia) / (2 * Math.PI),
+    ratio: damping / (2 * Math.sqrt(stiffness * inertia)),
+  };
+};
+const moreBar = { ...own.front, springs: own.front.springs + 130 * perDegree };
+const [frontDamping, rearDamping] = [own.front.damping, own.rear.damping];
 
 // Dampers of the front axle at 12°/s
 const rollRate = 12 / perDegree;
@@ -71,16 +64,16 @@ function yawFrequency(speed: number) {
 
 export const pins: Pins = {
   "front-at-once": {
-    value: frontAtOnce / (frontAtOnce + frontStiffness * lean),
-    from: "links and wheels over links, wheels and Kf·φ",
+    value: part(own.front, standsFront),
+    from: "links and wheels over all that the tyres move",
   },
   "rear-at-once": {
-    value: rearAtOnce / (rearAtOnce + rearStiffness * lean),
-    from: "links and wheels over links, wheels and Kr·φ",
+    value: part(own.rear, standsRear),
+    from: "links and wheels over all that the tyres move",
   },
-  "roll-frequency": { value: frequency, from: "√((ΣK − ms·g·d)/I)/2π" },
-  "roll-damping": { value: ratio(frontStiffness), from: "ΣC/(2·√(I·(ΣK − ms·g·d)))" },
-  "stiffness-share": { value: stiffnessShare, from: "Kf/(Kf + Kr)" },
+  "roll-frequency": { value: rolling(own).frequency, from: "√((ΣK − ms·g·d)/I)/2π" },
+  "roll-damping": { value: rolling(own).ratio, from: "ΣC/(2·√(I·(ΣK − ms·g·d)))" },
+  "stiffness-share": { value: stiffnessShare, from: "Kf/(Kf + Kr) of springs and bars" },
   "damping-share": { value: dampingShare, from: "Cf/(Cf + Cr)" },
   pressed: { value: force(3200), from: "cb·i²·φ̇·t/2" },
   relieved: { value: force(5600), from: "cr·i²·φ̇·t/2" },
@@ -94,7 +87,7 @@ export const pins: Pins = {
     within: 2e-5,
   },
   "damping-after-bar": {
-    value: ratio(withMoreBar),
+    value: rolling({ ...own, front: moreBar }).ratio,
     from: "the damping ratio with 130 N·m/° more front bar",
   },
   "ex-overshoot": {
@@ -104,7 +97,7 @@ export const pins: Pins = {
   },
   "ex-faster": { value: yawFrequency(60 / 3.6) / 1.5, from: "1/v" },
   "ex-slow-corner": {
-    value: (frontDamping * lean) / 2 / frontTrack,
+    value: (frontDamping * standsFront.between) / 2 / frontTrack,
     from: "C·(φ/2 s)/t",
   },
   "ex-swap": { value: 2 * force(400), from: "a click less in rebound, a click more in bump" },

@@ -19,7 +19,7 @@ export interface Contour {
 export interface Grid {
   readonly columns: number;
   readonly rows: number;
-  readonly values: Float64Array;
+  readonly values: ArrayLike<number>;
 }
 
 /** Which corners the labels of a set of lines run between. */

@@ -1,4 +1,5 @@
 import { fromShown, type SetUpMap, toShown, type UnitSystem } from "@rollbook/lib";
+import { drawnOf } from "./drawn.js";
 import { rangeOf, roundStep } from "./levels.js";
 
 /** Steps between lines and the balance of the deepest colour, m/s², round in the shown unit. */
@@ -14,8 +15,9 @@ const lines = 8;
 export function scalesOf(map: SetUpMap, units: UnitSystem): Scales {
   const step = (span: number) =>
     fromShown("acceleration", roundStep(toShown("acceleration", span, units), lines), units);
-  const balance = rangeOf(map.understeerMargin);
-  const grip = rangeOf(map.lateralAcceleration);
+  const balance = rangeOf(drawnOf(map, map.understeerMargin));
+  const grip = rangeOf(drawnOf(map, map.lateralAcceleration));
+  if (balance.least > balance.most) return { balance: step(1), grip: step(1), deepest: step(1) };
   const furthest = Math.max(Math.abs(balance.least), Math.abs(balance.most));
   const between = step(Math.max(1e-3, balance.most - balance.least));
   return {

@@ -3,6 +3,7 @@ import {
   carOnMap,
   handlingCarOf,
   hardestOn,
+  hasLimits,
   type MapAxis,
   type MapOf,
   type MapReading,
@@ -12,6 +13,7 @@ import {
   type SetUpMap,
   tipsNear,
 } from "@rollbook/lib";
+import { drawnOf } from "./drawn.js";
 import { rangeOf } from "./levels.js";
 import { words } from "./words.js";
 
@@ -39,19 +41,18 @@ export function readingText(of: MapOf, reading: MapReading, format: Format): str
   const { along, up } = of;
   const { x, y, balance, broken } = reading;
   const here = x === along.present && y === up.present ? words.isCar : "";
+  const settings = capital(settingsText(along, up, x, y, format)) + here;
   const { first, understeerMargin, lateralAcceleration, lifted, tips } = balance;
+  const turn = acceleration(lateralAcceleration, format);
+  const rest = easedText(balance, format) + outsideText(broken);
+  if (tips) return words.tipsOver(settings, turn, rest);
   const margin = acceleration(Math.abs(understeerMargin), format);
   const ahead = first === "both" ? words.ahead.both : words.ahead[first](margin);
   const ends = (["front", "rear"] as const).filter((end) => lifted[end]);
-  const wheels = tips ? words.tips : ends.map(words.lifts).join("");
-  const near = tips ? undefined : nearTippingOf(of, reading);
-  const tippingText = near === undefined ? "" : words.nearTipping(acceleration(near, format));
-  return words.reading(
-    capital(settingsText(along, up, x, y, format)) + here,
-    ahead,
-    acceleration(lateralAcceleration, format) + wheels + tippingText,
-    easedText(balance, format) + outsideText(broken),
-  );
+  const wheels = ends.map(words.lifts).join("");
+  const near = nearTippingOf(of, reading);
+  const tipping = near === undefined ? "" : words.nearTipping(acceleration(near, format));
+  return words.reading(settings, ahead, turn + wheels + tipping, rest);
 }
 
 /** Where the car of a place tips over, m/s², if its hardest turn comes near to that. */
@@ -83,8 +84,9 @@ function sided(margin: number, format: Format): string {
 
 /** The whole map in one sentence: how far balance and grip go, and where grip is greatest. */
 export function resultText(of: MapOf, map: SetUpMap, format: Format): string {
-  const balance = rangeOf(map.understeerMargin);
-  const grip = rangeOf(map.lateralAcceleration);
+  const balance = rangeOf(drawnOf(map, map.understeerMargin));
+  const grip = rangeOf(drawnOf(map, map.lateralAcceleration));
+  if (balance.least > balance.most) return words.nothing;
   return words.result(
     sided(balance.least, format),
     sided(balance.most, format),
@@ -98,7 +100,7 @@ function hardestText(of: MapOf, map: SetUpMap, format: Format): string {
   const at = hardestOn(of, map);
   if (at === undefined) return words.nowhere;
   const settings = settingsText(of.along, of.up, at.x, at.y, format);
-  return map.room.length > 0 ? words.inside(settings) : words.anywhere(settings);
+  return hasLimits(map) ? words.inside(settings) : words.anywhere(settings);
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -4,7 +4,7 @@ import type { PhaseName } from "@rollbook/lib";
 export const words = {
   title: "Set-up map",
   description:
-    "Balance and grip of your car over two levers at once, solved again while a third one moves, with the limits of the class.",
+    "Balance and grip of your car over two levers at once, drawn anew while a third one moves, with the limits of the class.",
   lead: "Two levers at once: which end gives up first, and how hard the car can turn, at every pair of settings. Move a third lever and watch the whole map move with it.",
   needs:
     "The map is worked out in this page and needs JavaScript. It draws the balance of a car over any two of its levers as contour lines, marks the present set-up, hatches what the class does not allow, and can be read point by point with the arrow keys, by touch or as a table. The chapters tell what each lever does, without JavaScript too.",
@@ -46,8 +46,23 @@ export const words = {
   oversteer: (value: string) => `${value} oversteer`,
   understeer: (value: string) => `${value} understeer`,
   between: "Between the positions of a bar the map is a blend; only the positions can be set.",
-  blended: (error: string) =>
-    `The map works a few cars out in full and blends between them. Half way between those, where a blend is worst, this map is off by at most ${error}. What the sentence under the map and the table say is worked out in full.`,
+  exactness: {
+    moving: (error: string) =>
+      `Within ${error} while you move, as checked at places between; worked out in full once you stop.`,
+    beyond: (error: string, allowed: string) =>
+      `Off by up to ${error} while you move, as checked at places between: more than the ${allowed} it should be, because the balance bends here where a wheel meets its stop, lifts or slides in another way. Wait until you stop: then the map is worked out in full.`,
+    working: (error: string) =>
+      `Within ${error}, as checked at places between; now being worked out in full.`,
+    exact: "Exact now: every place of the map is worked out in full.",
+  },
+  working: "The whole map is being worked out.",
+  undrawn: (why: string) => `Dotted: no balance to draw, for there ${why}`,
+  why: {
+    tips: "the car tips over before its tyres let go",
+    "cannot give": "it cannot brake or gain speed as hard as is usual in this part of the corner",
+    "cannot stand": "it cannot stand on its springs or hold its speed",
+  },
+  or: ", or ",
 
   // Sentences
   setting: (name: string, value: string) => `${name} ${value}`,
@@ -60,8 +75,9 @@ export const words = {
     both: "both ends give up together",
   },
   lifts: (end: string) => `, inner ${end} wheel in the air`,
-  tips: ", where the car tips over",
   nearTipping: (at: string) => `, within a tenth of where it tips over, ${at}: beware`,
+  tipsOver: (settings: string, turn: string, rest: string) =>
+    `${settings}: the car tips over at ${turn}, before its tyres let go, so there is no balance to read${rest}.`,
   brakesLess: (able: string) =>
     `; it cannot brake as hard as is usual there, and this is for ${able}, nearly the most that it can`,
   drivesLess: (able: string) =>
@@ -71,6 +87,7 @@ export const words = {
   cannot: (settings: string, reason: string) => `${settings}: not worked out, ${reason}`,
   result: (from: string, to: string, least: string, most: string, where: string) =>
     `Over this map the balance runs from ${from} to ${to} and the hardest turn from ${least} to ${most}; the hardest ${where}.`,
+  nothing: "Nowhere on this map is there a balance to draw.",
   inside: (settings: string) => `within the limits is near ${settings}`,
   anywhere: (settings: string) => `of all is near ${settings}`,
   nowhere: "is nowhere within the limits",
@@ -80,9 +97,11 @@ export const words = {
   // The table
   table: "The map as a table",
   caption: (along: string, up: string) =>
-    `Understeer margin and hardest turn; ${along} across, ${up} downwards. × is outside a limit of the class, ! tips the car over or comes within a tenth of it.`,
+    `Understeer margin and hardest turn; ${along} across, ${up} downwards. × is outside a limit of the class, – where the car cannot brake or gain speed as hard as is usual there, ! where it comes within a tenth of tipping over.`,
   cross: " ×",
   tipping: " !",
+  cellTips: (turn: string) => `tips over at ${turn}`,
+  cellEased: "–",
   corner: (up: string, along: string) => `${up} \\ ${along}`,
 
   // Links

@@ -108,7 +108,8 @@ test("each axle is held at the slip angle that is asked, and yaws with the path"
       const { front: a, rear: b } = axleDistances(car);
       const { sideSlip, steer, speed, yawRate } = whole;
       const curvature = held.lateralAcceleration / speed ** 2;
-      const goes = (x: number) => Math.atan2(Math.sin(sideSlip) + curvature * x, Math.cos(sideSlip));
+      const goes = (x: number) =>
+        Math.atan2(Math.sin(sideSlip) + curvature * x, Math.cos(sideSlip));
       expect(steer - goes(a)).toBeCloseTo(held.front, 9);
       expect(-goes(-b)).toBeCloseTo(held.rear, 9);
       expect(yawRate * speed).toBeCloseTo(held.lateralAcceleration, 9); // r·V = ay
@@ -119,7 +120,7 @@ test("each axle is held at the slip angle that is asked, and yaws with the path"
 test("round a corner it is the same car as at the speed that its lateral acceleration asks", () => {
   fc.assert(
     fc.property(anyCar, anyDriving, anyHeld, between(15, 120), (car, driving, held, radius) => {
-      const { speed: _, ...rest } = driving;
+      const { speed: _, cornerRadius: __, ...rest } = driving;
       const speed = Math.sqrt(held.lateralAcceleration * radius); // V² = ay·R
       const round = { ...wholeCar(car, { ...rest, cornerRadius: radius }).hold(held) };
       const fast = wholeCar(car, { ...rest, speed }).hold(held);
@@ -131,7 +132,10 @@ test("round a corner it is the same car as at the speed that its lateral acceler
 });
 
 const loadOf = ({ wheels: { front, rear } }: WholeCar) =>
-  [front.left, front.right, rear.left, rear.right].reduce((sum, { stance }) => sum + stance.load, 0);
+  [front.left, front.right, rear.left, rear.right].reduce(
+    (sum, { stance }) => sum + stance.load,
+    0,
+  );
 
 test("a hill asks for push as gaining speed does, and takes a little off the weight", () => {
   fc.assert(
@@ -163,7 +167,11 @@ test("a bank presses the car on the road and takes over side force, and all of i
   // by hand: on a bank b nothing across is asked at ay = g·tan b, and m·g/cos b presses down
   const bank = 0.12;
   const ay = gravity * Math.tan(bank);
-  const straight = { ...neutralCar, front: upright(neutralCar.front), rear: upright(neutralCar.rear) };
+  const straight = {
+    ...neutralCar,
+    front: upright(neutralCar.front),
+    rear: upright(neutralCar.rear),
+  };
   const state = trim(straight, { speed: 40, bank }, ay);
   if (state === undefined) throw new Error("a bank that needs no side force is no limit");
   const { front, rear } = state.wheels;
@@ -180,7 +188,8 @@ function upright(axle: HandlingAxle): HandlingAxle {
 }
 
 test("a bank the other way asks for more side force in the same turn", () => {
-  const slip = (bank: number) => trim(lightCar, { speed: 25, bank }, 5)?.wheels.front.right.slipAngle;
+  const slip = (bank: number) =>
+    trim(lightCar, { speed: 25, bank }, 5)?.wheels.front.right.slipAngle;
   expect(slip(-0.1)).toBeGreaterThan(slip(0) ?? Number.NaN);
   expect(slip(0.1)).toBeLessThan(slip(0) ?? Number.NaN);
 });

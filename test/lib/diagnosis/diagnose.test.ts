@@ -27,6 +27,19 @@ const looseOnBrakes: Report = {
   confidence: "certain",
 };
 
+const turningIn: Report = {
+  ...pushesInTheMiddle,
+  phase: "turn-in",
+  input: "releasing the brake",
+};
+
+/** The same car on tyres of which somebody has found out at which pressure they grip best. */
+const tyresKnown: Car = {
+  ...demoCar,
+  front: { ...demoCar.front, tyre: { ...demoCar.front.tyre, bestPressure: 180e3 } },
+  rear: { ...demoCar.rear, tyre: { ...demoCar.rear.tyre, bestPressure: 180e3 } },
+};
+
 const ask = (complaint: Partial<Complaint>) =>
   diagnose({ car: demoCar, venue: exampleVenue, reports: [pushesInTheMiddle], ...complaint });
 
@@ -73,12 +86,11 @@ describe("questions come first", () => {
 });
 
 test("proposes nothing for a place where the car tips over before it slides, and says so", () => {
-  const body = { ...demoCar.body, height: 0.8 };
-  const [front, rear] = [demoCar.front, demoCar.rear].map((axle) => ({ ...axle, track: 1.1 }));
-  const car = { ...demoCar, body, front: front ?? demoCar.front, rear: rear ?? demoCar.rear };
-  const { proposals, summary } = ask({ car });
+  const car = { ...demoCar, body: { ...demoCar.body, height: 1.1 } };
+  const { proposals, summary, nearTipping } = ask({ car, reports: [turningIn] });
   expect(proposals).toEqual([]);
   expect(summary).toContain("tips over");
+  expect(nearTipping.map(({ phase }) => phase)).toEqual(["turn-in"]);
 });
 
 describe("proposals", () => {
@@ -101,7 +113,8 @@ describe("proposals", () => {
 
   test("for a rear that is loose on the brakes begin with the brakes, which move nothing else", () => {
     const [first] = ask({ reports: [looseOnBrakes] }).proposals;
-    expect(first?.change).toEqual({ lever: "brakeFrontShare", by: 0.02 });
+    expect(first?.change.lever).toBe("brakeFrontShare");
+    expect(first?.change.by).toBeGreaterThan(0);
     expect(first?.phases.middle).toBeCloseTo(0, 9);
   });
 
@@ -112,7 +125,7 @@ describe("proposals", () => {
     const before = behaviourOf(demoCar, demoCar, 27);
     const shift =
       (after?.phases.middle.understeerMargin ?? 0) - before.phases.middle.understeerMargin;
-    expect(first?.phases.middle).toBeCloseTo(shift, 4);
+    expect(first?.phases.middle).toBeCloseTo(shift, 2); // found from a neighbour, and from nothing
   });
 
   test("say what to put back after a spring, and what else it moves", () => {
@@ -122,8 +135,20 @@ describe("proposals", () => {
     expect(spring?.sideEffects.some((words) => words.startsWith("rear bounce"))).toBe(true);
   });
 
+  test("rank neither pressure nor dampers where nobody knows what they do, and say why", () => {
+    const { asks, proposals, notProposed } = ask({ pressureOff: ["rear"] });
+    const why = (lever: string) => notProposed.find(({ place }) => place.lever === lever)?.why;
+    const levers = proposals.map(({ change }) => change.lever);
+    expect(levers).not.toContain("tyrePressure");
+    expect(why("tyrePressure")).toContain("at which pressure this tyre grips best");
+    expect(why("damperBump")).toContain("how the car arrives in a turn");
+    expect(asks.map((one) => one.ask)).toEqual([
+      expect.stringContaining("Which warm pressure do these tyres grip best at?"),
+    ]);
+  });
+
   test("put pressure last, and ask whether it was measured", () => {
-    const { asks, proposals } = ask({});
+    const { asks, proposals } = ask({ car: tyresKnown });
     const levers = proposals.map(({ change }) => change.lever);
     const first = levers.indexOf("tyrePressure");
     expect(first).toBeGreaterThan(0);
@@ -134,7 +159,7 @@ describe("proposals", () => {
   });
 
   test("put pressure first at an end where it was measured and is off", () => {
-    const { asks, proposals } = ask({ pressureOff: ["rear"] });
+    const { asks, proposals } = ask({ car: tyresKnown, pressureOff: ["rear"] });
     expect(proposals[0]?.change).toMatchObject({ lever: "tyrePressure", end: "rear" });
     expect(asks).toEqual([]);
   });
@@ -188,7 +213,7 @@ describe("why not the others", () => {
   });
 
   test("brakes do nothing in the middle, and it is said where they act", () => {
-    const brakes = ask({}).notProposed.find(({ place }) => place.lever === "brakeFrontShare");
+    const brakes = ask({ leastFelt: 0.05 }).notProposed.find(({ place }) => place.lever === "brakeFrontShare");
     expect(brakes?.why).toContain("too little to feel; it acts in braking in.");
   });
 
@@ -207,6 +232,6 @@ describe("why not the others", () => {
 });
 
 test("labels follow the reader's units", () => {
-  const us = diagnose({ car: demoCar, venue: exampleVenue, reports: [pushesInTheMiddle] }, "us");
+  const us = diagnose({ car: tyresKnown, venue: exampleVenue, reports: [pushesInTheMiddle] }, "us");
   expect(us.proposals.some(({ label }) => label.includes("psi"))).toBe(true);
 });

@@ -1,23 +1,27 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
-import { knotsOf, smoothKnots, straightKnots } from "../../../lib/map/knots.js";
-import { mapAxesOf } from "../../../lib/map/map-axis.js";
+import { chebyshev, knotsOf, polynomialKnots, straightKnots } from "../../../lib/map/knots.js";
+import { type MapAxis, mapAxesOf } from "../../../lib/map/map-axis.js";
+import { gridOf } from "../../../lib/map/map-grid.js";
 import { numbersBetween } from "../../../lib/map/numbers-between.js";
 import { between } from "../evenly.js";
 
-const weightsAt = ({ at, weigh }: ReturnType<typeof smoothKnots>, place: number): number[] => {
+const weightsAt = ({ at, weigh }: ReturnType<typeof straightKnots>, place: number): number[] => {
   const into = new Float64Array(at.length);
   weigh(place, into);
   return [...into];
 };
+
+const smoothKnots = (count: number) => polynomialKnots(chebyshev(count));
+const placesOf = (axis: MapAxis) => gridOf({ along: axis, up: axis }).along;
 
 const everyKind = [
   smoothKnots(4),
   smoothKnots(7),
   straightKnots(2),
   straightKnots(5),
-  ...mapAxesOf(demoCar).map(knotsOf),
+  ...mapAxesOf(demoCar).map((axis) => knotsOf(axis, placesOf(axis))),
 ];
 
 test("weights sum to one anywhere, and at a knot that knot alone counts", () => {
@@ -57,4 +61,14 @@ test("straight knots join their values by straight lines", () => {
   expect(blend(0.25, 0.5)[0]).toBeCloseTo(5, 12);
   expect(blend(0.5, 1)[0]).toBeCloseTo(10, 12);
   expect(blend(0.9, 0)[0]).toBeCloseTo(2, 12);
+});
+
+test("knots of every lever are among the places that are worked out, those of a bar its positions", () => {
+  for (const axis of mapAxesOf(demoCar)) {
+    const places = placesOf(axis);
+    const { at } = knotsOf(axis, places);
+    for (const knot of at) expect(places).toContain(knot);
+    if (axis.parameter === "barPosition") expect(at).toEqual(places);
+    else expect(at.length).toBeLessThan(7);
+  }
 });

@@ -56,7 +56,7 @@ test("an entry nested without end is refused, not followed", () => {
   expect(logFromJson(json).faults).toEqual(["Entry 1: is nested deeper than 60."]);
 });
 
-/** A few entries of every kind, so that ten thousand of them are soon read. */
+/** A few entries of every kind, so that many of them are soon read. */
 const short = {
   kind: "rollbook log",
   version: 2,
@@ -83,11 +83,10 @@ test("a zero is read without its sign, which writing it would lose", () => {
   expect(readLog(signed).log).toEqual(exampleLog);
 });
 
-describe("ten thousand corrupted logs", () => {
+describe("corrupted logs", () => {
   const spots = spotsOf(short).length;
 
   test("with nonsense in the place of any known field, each is refused with sentences", () => {
-    let refused = 0;
     fc.assert(
       fc.property(fc.nat(spots - 1), nonsense, (place, wrong) => {
         const copy = structuredClone(short);
@@ -96,12 +95,10 @@ describe("ten thousand corrupted logs", () => {
         const read = logFromJson(copy);
         const sentences = read.faults ?? [];
         for (const sentence of sentences) expect(sentence).toMatch(/\.$/);
-        if (sentences.length > 0) refused += 1;
         expect(sentences.length).toBeGreaterThan(0);
       }),
       { numRuns: FUZZ_RUNS / 2 },
     );
-    expect(refused).toBeGreaterThanOrEqual(FUZZ_RUNS / 2);
   });
 
   test("cut off anywhere, each is refused with a sentence", () => {

@@ -68,7 +68,7 @@ def check_longitudinal(q):
 
 def check_transfer():
     """Barton and Fieldhouse, Automotive Chassis Engineering, 2018, p. 174: 10.912 deg/g of roll,
-    and what links and wheels move. Tyres rigid."""
+    and what links and wheels move. Tyres rigid, axles on pins at their roll centres, as that book has them."""
     car = Car(barton())
     left = 0.6 * GRAVITY
     loads = [x.mass * GRAVITY for x in (car.front, car.rear)]
@@ -96,7 +96,7 @@ def barton():
             "pressure": even,
             "camber": even,
             "toe": even,
-            "independent": True,
+            "independent": False,
             "wheelRate": 2e4,
         }
 

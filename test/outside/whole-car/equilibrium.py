@@ -111,7 +111,7 @@ class Ground:
         """False position across; the push is found anew at each acceleration."""
         low, high, step = None, None, 0.5
         x = self.lateral
-        for _ in range(60):
+        for turn in range(60):
             p = self._with_push(front, rear, x)
             if p is None:
                 return None
@@ -124,8 +124,8 @@ class Ground:
             if low and high:
                 x = (low[0] * high[1] - high[0] * low[1]) / (high[1] - low[1])
                 if not min(low[0], high[0]) < x < max(low[0], high[0]):
-                    return p
-                if _ % 3 == 2:
+                    return p if abs(p.across) < 1e-6 else None
+                if turn % 3 == 2:  # false position can stand still at one end
                     x = (low[0] + high[0]) / 2
             else:
                 x, step = (x + step, 2 * step) if low else (x - step, 2 * step)

@@ -1,10 +1,11 @@
 """The balanced path from straight running, followed by arc length in the slip angles of both
 axles, and the greatest acceleration across on it."""
 
-from math import cos, hypot, radians, sin, atan2
+from math import atan2, cos, pi, radians, sin
 
 from scipy.optimize import minimize_scalar
 
+from car import GRAVITY
 from equilibrium import Ground
 
 WIDEST = radians(20)
@@ -17,7 +18,7 @@ class BalancedPath:
     def __init__(self, car, drive):
         self.car = car
         self.ground = Ground(car, drive)
-        self.unit = car.mass * 9.80665 * car.wheelbase
+        self.unit = car.mass * GRAVITY * car.wheelbase
         self.slope = None  # of the yaw moment across the path
 
     def on(self, at, way):
@@ -77,7 +78,7 @@ class BalancedPath:
             p = self.on(at, way)
             if p is not None and not p.tips and max(abs(p.front), abs(p.rear)) <= WIDEST:
                 new = atan2(p.rear - last.rear, p.front - last.front)
-                turned = abs((new - way + 3.14159265) % 6.2831853 - 3.14159265)
+                turned = abs((new - way + pi) % (2 * pi) - pi)
                 if turned < 0.5 or step < 4 * LEAST_STEP:
                     states.append(p)
                     way = new

@@ -13,6 +13,7 @@ from state import point_at
 
 WIDEST = radians(20)
 GRID = [radians(x) for x in (3.0, 5.0, 7.5, 10.5, 14.5)]
+LAST = 1 - 1e-7  # of all the push there is
 DEAR = 10.0  # what a missing m/s² along costs across, more than it can ever bring
 
 
@@ -108,9 +109,6 @@ def sharpened(ground, car, drive, at):
     )
     p = state(found.x)
     return p if abs(p.ahead) + abs(p.across) < 1e-5 else None
-
-
-LAST = 1 - 1e-7  # of all the push there is
 
 
 def margin_of(car, point):

@@ -4,8 +4,6 @@ from math import inf
 
 from car import GRAVITY
 
-PER_G = GRAVITY
-
 
 class Stance:
     """Attitude of one axle: angles rad, heave of the wheels against the body m, loads N."""
@@ -44,7 +42,7 @@ def stop_force(axle, side, travel):
 def heave(axle, load, spring_angle):
     """How far both wheels have risen towards the body, m, with the moment of the stops and its
     slope by the angle of the springs: (heave, N·m, N·m/rad)."""
-    extra = load - axle.mass * PER_G
+    extra = load - axle.mass * GRAVITY
     z = extra / (2 * axle.wheel_rate)
     if not axle.stops:
         return z, 0.0, 0.0
@@ -67,7 +65,7 @@ def axle_line(axle, stiffness, extra, lateral, given):
     linked = axle.sprung_mass * axle.centre_height
     if given is None and axle.tyre_stiffness == inf:
         return 0.0, 0.0
-    resist = stiffness - PER_G * (linked + s * s * hanging)
+    resist = stiffness - GRAVITY * (linked + s * s * hanging)
     push = extra + lateral * (linked + s * hanging)
     if given is None:
         resist += axle.tyre_stiffness
@@ -75,7 +73,7 @@ def axle_line(axle, stiffness, extra, lateral, given):
         up = (axle.sprung_mass + axle.unsprung_mass) * axle.track / 2 * lateral
         resist -= up
         push -= given * (1 + up / axle.tyre_stiffness)
-    return (stiffness + s * (1 - s) * hanging * PER_G) / resist, push / resist
+    return (stiffness + s * (1 - s) * hanging * GRAVITY) / resist, push / resist
 
 
 def body_line(axle, stiffness, extra, lateral, line):
@@ -84,9 +82,9 @@ def body_line(axle, stiffness, extra, lateral, line):
     s = axle.own_share
     hanging = (1 - s) * axle.unsprung_mass * axle.unsprung_height
     leaning = axle.sprung_mass * axle.arm
-    resist = stiffness * (1 - slope) - PER_G * (leaning + hanging * (1 - s + s * slope))
+    resist = stiffness * (1 - slope) - GRAVITY * (leaning + hanging * (1 - s + s * slope))
     push = stiffness * offset - extra + lateral * (leaning + hanging)
-    return resist, push + hanging * PER_G * s * offset
+    return resist, push + hanging * GRAVITY * s * offset
 
 
 def body_angles(car, parts):
@@ -148,8 +146,8 @@ def tyre_moment(axle, lateral, angles, extra):
     """Moment that an axle's two tyres hold, N·m."""
     body, tyres = angles
     s = axle.own_share
-    own = lateral + PER_G * ((1 - s) * body + s * tyres)
-    linked = axle.sprung_mass * axle.centre_height * (lateral + PER_G * tyres)
+    own = lateral + GRAVITY * ((1 - s) * body + s * tyres)
+    linked = axle.sprung_mass * axle.centre_height * (lateral + GRAVITY * tyres)
     hanging = s * axle.unsprung_mass * axle.unsprung_height * own
     return axle.stiffness * (body - tyres) + extra + linked + hanging
 

@@ -98,7 +98,7 @@ def eased(asked, most):
     return asked / (1 + x**6) ** (1 / 6)
 
 
-def push_moment(left, right, total, free):
+def left_push(left, right, total):
     """What the left wheel pushes when both turn equally fast, N, with the sum given."""
     fast, slow = 1e-9, inf
     for w in (left, right):
@@ -149,7 +149,7 @@ def axle_pushes(car, axle, left, right, level):
     if most == 0 or not (left.loaded or right.loaded):
         return base
     total = base[0] + base[1]
-    shift = held(-most, push_moment(left, right, total, most) - base[0], most)
+    shift = held(-most, left_push(left, right, total) - base[0], most)
     return [base[0] + shift, base[1] - shift]
 
 

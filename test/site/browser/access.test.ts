@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { fileAllPredictions, pages, useBrowser } from "./browser.js";
+import { eachPage, fileAllPredictions, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 
@@ -21,7 +21,7 @@ const focusNow = (page: Page) =>
     };
   });
 
-describe.each(pages)("page %s", (name) => {
+describe.each(eachPage)("page %s", (name) => {
   it("shows the focus wherever the Tab key takes it, and lets it out again", async () => {
     const { page } = await open(name);
     const seen = new Set<string>();

@@ -1,18 +1,41 @@
-import { createServer, type Server } from "node:http";
-import type { AddressInfo } from "node:net";
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import sirv from "sirv";
-import { afterAll, afterEach, beforeAll } from "vitest";
-import { readNotebooks } from "../../../site/build/build.js";
+import { readdirSync } from "node:fs";
+import { basename } from "node:path";
+import { buffer } from "node:stream/consumers";
+import {
+  type Browser,
+  type BrowserContextOptions,
+  chromium,
+  type Download,
+  type Page,
+} from "playwright-core";
+import { afterEach, beforeAll, expect, inject } from "vitest";
 import { inRoot } from "../../../site/build/paths.js";
-import { chromiumPath } from "../../../site/commands/needs.js";
 import { pages as sitePages } from "../../../site/pages/pages.js";
+import { looksAt } from "./covers.js";
+import { fileEvery } from "./file-every.js";
+import { pictureText } from "./picture-text.js";
 
-export const chapters = readNotebooks().map(({ name }) => name);
-export const pages = ["index", ...chapters, ...sitePages.map(({ name }) => name)];
+export const chapters = readdirSync(inRoot("notebooks"))
+  .filter((file) => file.endsWith(".ipynb"))
+  .map((file) => basename(file, ".ipynb"))
+  .sort();
+const pages = ["index", ...chapters, ...sitePages.map(({ name }) => name)];
 
-/** For a test that answers a request itself: a service worker that has the file would answer first. */
-export const noWorker: BrowserContextOptions = { serviceWorkers: "block" };
+const { PAGES } = process.env; // where `npm test -- --changed` looks at some pages alone
+const wanted = (page: string): boolean => PAGES === undefined || PAGES.split(",").includes(page);
+
+/** Chapters and pages for a test that goes through all of them. */
+export const eachChapter = chapters.filter(wanted);
+export const eachPage = pages.filter(wanted);
+
+/**
+ * For a test of what works without network. Elsewhere no worker is let in: it would put the whole
+ * course by for each new page, and answer requests that a test answers itself.
+ */
+export const withWorker: BrowserContextOptions = { serviceWorkers: "allow" };
+
+/** Only a failing test waits so long, ms; a busy machine may be ten times as slow as a quiet one. */
+const patience = 120_000;
 
 /** A page under watch: what it logged as an error and what it asked of other hosts. */
 export interface WatchedPage {
@@ -21,37 +44,51 @@ export interface WatchedPage {
   readonly foreign: string[];
 }
 
-/** A browser and a server of dist/ for the tests of one file. */
-export function useBrowser() {
-  let browser: Browser;
-  let server: Server;
-  let origin = "";
-  beforeAll(async () => {
-    server = createServer(sirv(process.env.DIST ?? inRoot("dist"), { dev: true }));
-    await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
-    origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-    browser = await chromium.launch({
-      executablePath: chromiumPath() ?? "chromium",
-      args: ["--no-sandbox"],
-    });
+/** Fails a test file that went to a page of the course of which covers.ts does not know. */
+function watchPlaces(page: Page, undeclared: Set<string>): void {
+  const file = basename(expect.getState().testPath ?? "");
+  page.on("framenavigated", (frame) => {
+    const [, name = ""] = /([^/]*?)(?:\.html)?(?:[?#].*)?$/.exec(frame.url()) ?? [];
+    const known = pages.includes(name.replace(/\.code$/, ""));
+    if (known && !looksAt(file, name)) undeclared.add(`${file} looks at ${name}`);
   });
-  afterEach(() => Promise.all(browser.contexts().map((context) => context.close())));
-  afterAll(async () => {
-    await browser.close();
-    server.close();
+}
+
+let connection: Promise<Browser> | undefined;
+
+/** The browser that all tests share; a worker connects to it once. */
+const connected = (): Promise<Browser> => {
+  connection ??= chromium.connect(inject("browser"));
+  return connection;
+};
+
+/** The shared browser and the served course, for the tests of one file; each page has a context of its own. */
+export function useBrowser() {
+  const origin = inject("origin");
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await connected();
+  });
+  const undeclared = new Set<string>();
+  afterEach(async () => {
+    await Promise.all(browser.contexts().map((context) => context.close()));
+    expect([...undeclared], "in covers.ts").toEqual([]);
   });
 
   async function open(name: string, options: BrowserContextOptions = {}): Promise<WatchedPage> {
     const context = await browser.newContext({
       viewport: { width: 1280, height: 900 },
+      serviceWorkers: "block",
       ...options,
     });
+    context.setDefaultTimeout(patience);
     const page = await context.newPage();
+    watchPlaces(page, undeclared);
     const errors: string[] = [];
     const foreign: string[] = [];
     page.on("console", (message) => {
       const text = message.text();
-      if (text.endsWith("blocked by Playwright")) return; // its own word on noWorker
+      if (text.endsWith("blocked by Playwright")) return; // its own word on workers
       if (message.type() === "error" || message.type() === "warning") errors.push(text);
     });
     page.on("pageerror", (error) => errors.push(error.message));
@@ -68,25 +105,13 @@ export function useBrowser() {
   };
 }
 
-/** Files every prediction of the page, so that all sliders open. */
-export async function fileAllPredictions(page: Page): Promise<void> {
-  const open = page.locator("form.filing:visible");
-  while ((await open.count()) > 0) {
-    const form = open.first();
-    await form.locator("input[type=radio]").first().check();
-    await form.locator("input[name$=reason]").fill("it feels so");
-    await form.locator(".inline input[type=radio]").first().check();
-    await form.locator("button[type=submit]").click();
-  }
-}
+/** What a page saved as a file. */
+export const savedText = async (download: Download): Promise<string> =>
+  (await buffer(await download.createReadStream())).toString();
+
+/** Files every prediction of the page, so that all sliders open; that a hand can do it is tested once, with the questions. */
+export const fileAllPredictions = (page: Page): Promise<void> => page.evaluate(fileEvery);
 
 /** What a figure shows: each mark with its attributes in a fixed order, and its sentence. */
 export const shownBy = (page: Page, id: string): Promise<string> =>
-  page.locator(`#${id}`).evaluate((figure) =>
-    [...figure.querySelectorAll("[data-layer] *, .says")]
-      .map(({ tagName, attributes, textContent }) => {
-        const said = [...attributes].map(({ name, value }) => `${name}="${value}"`).sort();
-        return tagName === "P" ? textContent : [tagName, ...said, textContent].join(" ");
-      })
-      .join("\n"),
-  );
+  page.locator(`#${id}`).evaluate(pictureText);

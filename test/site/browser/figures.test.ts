@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { chapters, fileAllPredictions, shownBy, useBrowser } from "./browser.js";
+import { eachChapter, fileAllPredictions, shownBy, useBrowser } from "./browser.js";
 
 const { open, fileUrl } = useBrowser();
 
@@ -12,7 +12,7 @@ const figuresOn = (page: Awaited<ReturnType<typeof open>>["page"]) =>
     })),
   );
 
-describe.each(chapters)("figures of %s", (chapter) => {
+describe.each(eachChapter)("figures of %s", (chapter) => {
   it("start, live, from the very picture that the kernel left", async () => {
     const still = await open(chapter, { javaScriptEnabled: false });
     const live = await open(chapter);

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { chapters, noWorker, useBrowser } from "./browser.js";
+import { eachChapter, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 
@@ -34,7 +34,7 @@ const framed = (page: Page) =>
     [...document.querySelectorAll("[data-frame]")].every(({ children }) => children.length > 0),
   );
 
-describe.each(chapters)("axes of %s", (chapter) => {
+describe.each(eachChapter)("axes of %s", (chapter) => {
   it("are the kernel's for the workbook's own car in metric units, with no script of their own", async () => {
     const { page } = await open(chapter);
     expect((await framesOf(page)).length).toBeGreaterThan(0);
@@ -43,7 +43,7 @@ describe.each(chapters)("axes of %s", (chapter) => {
 
   it("come out of the page's script as they came out of the kernel", async () => {
     const still = await open(chapter, { javaScriptEnabled: false });
-    const { page, errors } = await open(chapter, noWorker);
+    const { page, errors } = await open(chapter);
     await page.route("**/*.html", async (route) => {
       const body = await (await route.fetch()).text();
       await route.fulfill({
@@ -68,7 +68,7 @@ describe.each(chapters)("axes of %s", (chapter) => {
   });
 
   it("that cannot be loaded leave no false axis, and a sentence in their place", async () => {
-    const { page } = await open(chapter, noWorker);
+    const { page } = await open(chapter);
     await chooseUs(page);
     await page.route("**/frame.js", (route) => route.abort());
     await page.reload();

@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import {
@@ -13,7 +12,7 @@ import {
 } from "../../../lib/index.js";
 import { otherCars } from "../other-cars.js";
 import { axeFaults } from "./axe.js";
-import { useBrowser } from "./browser.js";
+import { savedText, useBrowser } from "./browser.js";
 
 const { open, fileUrl } = useBrowser();
 
@@ -223,7 +222,7 @@ describe("cars as files", () => {
     await page.getByRole("button", { name: "Save as file: Bustard" }).click();
     const saved = await download;
     expect(saved.suggestedFilename()).toBe("Bustard.car.json");
-    const text = readFileSync(await saved.path(), "utf8");
+    const text = await savedText(saved);
     expect(text).toBe(formatCar(otherCars[2] as Car));
     await page.locator("#files").setInputFiles(file("b.json", text));
     await told(page, "There was a Bustard already, so it is called Bustard 2.");

@@ -7,7 +7,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { inRoot } from "../../../site/build/paths.js";
 import { nginxPath } from "../../../site/commands/needs.js";
-import { chapters, useBrowser } from "./browser.js";
+import { chapters, useBrowser, withWorker } from "./browser.js";
 
 const nginx = nginxPath();
 const why = nginx ? "" : " (skipped: nginx is not installed; on Debian, apt-get install nginx)";
@@ -92,7 +92,7 @@ describe.skipIf(!nginx)(`the course under nginx as docs/hosting.md shows it${why
   });
 
   it("is live below its path, and stays when the host is gone", async () => {
-    const { page, errors } = await open(`${url}${chapters[0]}.html`);
+    const { page, errors } = await open(`${url}${chapters[0]}.html`, withWorker);
     await page.locator(".figure[data-live]").first().waitFor();
     await page.locator(".offline", { hasText: "Ready without network." }).waitFor();
     host.kill();

@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { writeOffline } from "../../../site/build/offline.js";
 import { inRoot } from "../../../site/build/paths.js";
-import { chapters, useBrowser } from "./browser.js";
+import { chapters, useBrowser, withWorker } from "./browser.js";
 import { type ServedFolder, serveCopy } from "./served-folder.js";
 
 const { open, fileUrl } = useBrowser();
@@ -19,7 +19,7 @@ afterEach(async () => {
 const sign = (page: Page) => page.locator(".offline");
 const says = (page: Page, text: string) => sign(page).filter({ hasText: text }).waitFor();
 const firstVisit = async () => {
-  const visit = await open(`${course.url}index.html`);
+  const visit = await open(`${course.url}index.html`, withWorker);
   await says(visit.page, "Ready without network.");
   return visit;
 };
@@ -112,7 +112,7 @@ describe("the course without network", () => {
 
   it("says so when the first visit could not keep everything", async () => {
     rmSync(`${course.folder}/LICENSE`);
-    const { page } = await open(`${course.url}index.html`);
+    const { page } = await open(`${course.url}index.html`, withWorker);
     await says(page, "Not yet ready without network: not all of it arrived");
     expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(0);
   });
@@ -132,7 +132,7 @@ describe("the course without network", () => {
   it("tells users of an iPhone that their browser may clear it", async () => {
     const userAgent =
       "Mozilla/5.0 (iPhone; CPU iPhone OS 18_0 like Mac OS X) AppleWebKit/605.1.15 (KHTML, like Gecko) Mobile/15E148";
-    const { page } = await open(`${course.url}index.html`, { userAgent });
+    const { page } = await open(`${course.url}index.html`, { ...withWorker, userAgent });
     await says(page, "put the course on the Home Screen");
   });
 
@@ -143,7 +143,7 @@ describe("the course without network", () => {
   });
 
   it("can be installed: a manifest with names, icons and a start below its own folder", async () => {
-    const { page } = await open(`${course.url}index.html`);
+    const { page } = await open(`${course.url}index.html`, withWorker);
     const href = await page.locator("link[rel=manifest]").getAttribute("href");
     const manifest = await (await page.request.get(new URL(href ?? "", course.url).href)).json();
     expect(new URL(manifest.start_url, course.url).href).toBe(`${course.url}index.html`);

@@ -10,10 +10,10 @@ import {
 import { readNotebooks } from "../../../site/build/build.js";
 import { compiled, onCar } from "../../notebooks/chapter-on-car.js";
 import { otherCars } from "../other-cars.js";
-import { noWorker, useBrowser } from "./browser.js";
+import { eachChapter, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
-const notebooks = readNotebooks();
+const notebooks = readNotebooks().filter(({ name }) => eachChapter.includes(name));
 const named = otherCars.map((car) => [car.name, car] as const);
 
 /** Opens a page for a reader who has this car on the device. */
@@ -101,7 +101,7 @@ describe("what does not hold for another car", () => {
   });
 
   it("is taken away, with the reason, where the chapter fails", async () => {
-    const { page } = await open("01-load-transfer", noWorker);
+    const { page } = await open("01-load-transfer");
     await keepCar(page, light);
     await page.route("**/01-load-transfer.js", (route) =>
       route.fulfill({

@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { axeFaults } from "./axe.js";
-import { fileAllPredictions, pages, useBrowser } from "./browser.js";
+import { eachPage, fileAllPredictions, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 
-describe.each(pages)("page %s", (name) => {
+describe.each(eachPage)("page %s", (name) => {
   it("logs no error and asks no other host for anything", async () => {
     const { page, errors, foreign } = await open(name);
-    await page.waitForLoadState("networkidle");
+    await page.locator(".offline:not(:empty)").waitFor(); // said last of all, once the page is loaded
     expect(errors).toEqual([]);
     expect(foreign).toEqual([]);
   });

@@ -1,11 +1,10 @@
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { misconceptions } from "../../../site/pages/questions/bank/index.js";
 import { toFile } from "../../../site/pages/questions/record/answers-file.js";
 import { type Given, today } from "../../../site/pages/questions/record/given.js";
 import { axeFaults } from "./axe.js";
-import { useBrowser } from "./browser.js";
+import { savedText, useBrowser } from "./browser.js";
 
 const { open, fileUrl } = useBrowser();
 const parts = ["before", "one", "review", "after", "class", "file"] as const;
@@ -245,9 +244,10 @@ describe("answers as a file", () => {
     await bring(page, [given({}), given({ asked: "more-camber-grips" })]);
     const download = page.waitForEvent("download");
     await page.getByRole("button", { name: "Save as a file" }).click();
-    const path = await (await download).path();
-    expect(JSON.parse(readFileSync(path, "utf8")).answers).toHaveLength(2);
-    await page.locator("#file input[type=file]").first().setInputFiles(path);
+    const text = await savedText(await download);
+    expect(JSON.parse(text).answers).toHaveLength(2);
+    const file = { name: "answers.json", mimeType: "application/json", buffer: Buffer.from(text) };
+    await page.locator("#file input[type=file]").first().setInputFiles(file);
     await page.getByText("0 answers added.").waitFor();
     page.on("dialog", (dialog) => dialog.accept());
     await page.getByRole("button", { name: "Forget all answers" }).click();

@@ -1,9 +1,22 @@
+import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { chapters, fileAllPredictions, useBrowser } from "./browser.js";
+import { eachChapter, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 
-describe.each(chapters)("questions of %s", (chapter) => {
+/** Files every prediction of the page as a hand does. */
+async function fileAllPredictions(page: Page): Promise<void> {
+  const open = page.locator("form.filing:visible");
+  while ((await open.count()) > 0) {
+    const form = open.first();
+    await form.locator("input[type=radio]").first().check();
+    await form.locator("input[name$=reason]").fill("it feels so");
+    await form.locator(".inline input[type=radio]").first().check();
+    await form.locator("button[type=submit]").click();
+  }
+}
+
+describe.each(eachChapter)("questions of %s", (chapter) => {
   it("keep the sliders locked until a choice, a reason and a confidence are filed", async () => {
     const { page } = await open(chapter);
     const locked = page.locator("fieldset.controls:disabled");

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { axeFaults } from "./axe.js";
-import { chapters, noWorker, useBrowser } from "./browser.js";
+import { eachChapter, useBrowser } from "./browser.js";
 
 const { open, fileUrl } = useBrowser();
 const earlier = (name: string) => Number(name.slice(0, 2)) >= 2;
 
-describe.each(chapters)("warming up for %s", (chapter) => {
+describe.each(eachChapter)("warming up for %s", (chapter) => {
   it(earlier(chapter) ? "is offered under its idea" : "is not offered", async () => {
     const { page } = await open(chapter);
     expect(await page.locator("h1 + p + details.warm-up").count()).toBe(earlier(chapter) ? 1 : 0);
@@ -63,7 +63,7 @@ describe("a warm-up", () => {
   });
 
   it("says so when the questions cannot be had", async () => {
-    const { page } = await open("03-distribution-between-axles", noWorker);
+    const { page } = await open("03-distribution-between-axles");
     await page.route("**/questions.js", (route) => route.abort());
     await page.locator(".warm-up summary").click();
     await page.locator(".warm-up .fault").waitFor();

@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { axeFaults } from "./axe.js";
 import { bench, last } from "./bench.js";
-import { useBrowser } from "./browser.js";
+import { useBrowser, withWorker } from "./browser.js";
 import { serveCopy } from "./served-folder.js";
 
 const { open, fileUrl } = useBrowser();
@@ -149,7 +149,7 @@ describe("cells without network", () => {
   it("run once the course is kept on the device and the bench was used before", async () => {
     const course = await serveCopy("workbench");
     try {
-      const { page, errors } = await open(`${course.url}${listing}.html`);
+      const { page, errors } = await open(`${course.url}${listing}.html`, withWorker);
       await page.locator(".offline", { hasText: "Ready without network." }).waitFor();
       await page.reload();
       await bench(page).open();

@@ -1,5 +1,5 @@
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
+import { savedText } from "./browser.js";
 
 /** Goes to a view of the workshop and waits until it is filled. */
 export async function goTo(page: Page, view: string): Promise<void> {
@@ -18,7 +18,7 @@ export async function savedLog(page: Page): Promise<string> {
   await goTo(page, "log");
   const download = page.waitForEvent("download");
   await page.locator("#save-log").click();
-  return readFileSync(await (await download).path(), "utf8");
+  return savedText(await download);
 }
 
 /** Takes files into the log. */

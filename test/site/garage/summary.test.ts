@@ -69,17 +69,34 @@ describe("what a car comes to", () => {
     if (along === undefined || up === undefined) throw new Error("no levers");
     const driving = { speed: USUAL_SPEED };
     const of = { car: demoCar, measured: demoCar, along, up, driving };
-    const onMap = readingText(readMap(of, along.present, up.present), along, up, show);
+    const onMap = readingText(of, readMap(of, along.present, up.present), show);
     const [, middle = ""] = summaryOf(demoCar, units, show).balance[2] ?? [];
     const numbers = (text: string) => text.match(/\d+\.\d+\s(m\/s²|g)/g)?.sort();
     expect(numbers(middle)).toHaveLength(2);
     expect(numbers(onMap.split(": ")[1] ?? "")).toEqual(numbers(middle));
   });
 
-  it("notes a pressure that the tyre's data do not reach, and nothing else of the demo car", () => {
-    expect(told().notes).toEqual([]);
+  it("notes a pressure that the tyre's data do not reach, and none of the demo car", () => {
+    expect(told().notes.join(" ")).not.toContain("data of the tyre");
     const tyre = { name: "published road", pressure: { left: 270e3, right: 270e3 } };
     const notes = told({ ...demoCar, front: { ...demoCar.front, tyre } }).notes;
-    expect(notes[0]).toMatch(/^Front tyre pressure is 270.kPa but the data of the tyre/);
+    expect(notes.at(-1)).toMatch(/^Front tyre pressure is 270.kPa but the data of the tyre/);
+  });
+
+  it("says what the figures at the limit take for granted", () => {
+    const { differential: _, ...rear } = demoCar.rear;
+    const { notes, bewares } = told({ ...demoCar, rear });
+    const all = notes.join(" ");
+    expect(all).toContain("Margins take the yaw acceleration as zero");
+    expect(all).toContain("what kind of differential the rear axle has");
+    expect(all).toContain("Nobody has put in at which pressure the front and rear tyres grip best");
+    expect(all).not.toContain("what lean costs");
+    expect(told().notes.join(" ")).not.toContain("differential");
+    expect(bewares).toEqual([]);
+  });
+
+  it("warns of a car that can turn to within a tenth of where it tips over", () => {
+    const tall = { ...demoCar, body: { ...demoCar.body, height: 0.72 } };
+    expect(told(tall).bewares).toEqual([expect.stringMatching(/^Beware: at turn-in this car can/)]);
   });
 });

@@ -1,17 +1,22 @@
 import fc from "fast-check";
 import { describe, expect, test, vi } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
+import { exactMap, exactRow } from "../../../lib/map/exact-map.js";
 import { type MapAxis, mapAxesOf } from "../../../lib/map/map-axis.js";
+import { gridOf } from "../../../lib/map/map-grid.js";
+import type { MapOf } from "../../../lib/map/map-of.js";
 import { readMap } from "../../../lib/map/map-reading.js";
-import { setUpMap } from "../../../lib/map/set-up-map.js";
+import type { SetUpMap } from "../../../lib/map/set-up-map.js";
 import { decimalsOfStep } from "../../../lib/shown-range.js";
 import { format } from "../../../lib/units.js";
 import { contourLines } from "../../../site/pages/map/contours.js";
-import { details, pace } from "../../../site/pages/map/detail.js";
-import { levelsBetween, roundStep } from "../../../site/pages/map/levels.js";
+import { drawnOf, undrawnIn } from "../../../site/pages/map/drawn.js";
+import { levelsBetween, rangeOf, roundStep } from "../../../site/pages/map/levels.js";
 import { linkToMap, mapFromLink } from "../../../site/pages/map/link.js";
 import { mapOf } from "../../../site/pages/map/map-of.js";
 import { scalesOf } from "../../../site/pages/map/scales.js";
+import { jobFor } from "../../../site/pages/map/solve/job.js";
+import { workInSlices } from "../../../site/pages/map/solve/slices.js";
 import { axesIn, firstState, type MapState, withLever } from "../../../site/pages/map/state.js";
 import { markAfter, markAt } from "../../../site/pages/map/steer.js";
 import { readingText, resultText } from "../../../site/pages/map/tell.js";
@@ -139,34 +144,6 @@ describe("a link to the map", () => {
   });
 });
 
-describe("how fine the map is while something moves", () => {
-  test("falls on a slow device until a frame fits, and never below the coarsest", () => {
-    const speed = pace();
-    for (let i = 0; i < 20; i++) speed.took(400);
-    expect(speed.detail()).toBe(details.at(-1));
-  });
-
-  test("settles where frames fit, and does not swing", () => {
-    const speed = pace();
-    const cost = (cells: number) => (40 * cells ** 2) / 64 ** 2;
-    const seen = Array.from({ length: 40 }, () => {
-      speed.took(cost(speed.detail()));
-      return speed.detail();
-    });
-    expect(new Set(seen.slice(20)).size).toBe(1);
-    expect(cost(speed.detail())).toBeLessThan(16);
-  });
-
-  test("is full again on a fast device, and one slow frame changes nothing", () => {
-    const speed = pace();
-    speed.took(30);
-    expect(speed.detail()).toBe(64);
-    for (let i = 0; i < 20; i++) speed.took(40);
-    for (let i = 0; i < 20; i++) speed.took(1);
-    expect(speed.detail()).toBe(64);
-  });
-});
-
 describe("levels", () => {
   test("have round steps that cut a span into no more than so many parts", () => {
     expect(roundStep(1.5, 8)).toBe(0.2);
@@ -258,28 +235,58 @@ describe("what the map says", () => {
     up: named("rear-springRate"),
     driving: { speed: 25 },
   };
+  const drawn = (over: MapOf) => exactMap(over, gridOf(over, 12));
   const show: typeof format = (quantity, value, decimals) => format(quantity, value, decimals);
 
   test("of one place names settings, balance, hardest turn and the limits it breaks", () => {
     const read = readMap(of, 60e3, 50e3);
-    expect(readingText(read, of.along, of.up, show)).toMatch(
+    expect(readingText(of, read, show)).toMatch(
       /^Front spring rate 60\u00a0N\/mm, rear spring rate 50\u00a0N\/mm \(as the car is set\): the front gives up first, 0\.\d\d\u00a0m\/s² before the rear, hardest turn \d+\.\d\d\u00a0m\/s²\.$/,
     );
-    expect(readingText(readMap(of, 40e3, 50e3), of.along, of.up, show)).toMatch(
+    expect(readingText(of, readMap(of, 40e3, 50e3), show)).toMatch(
       /; outside the class limits: ride height front left, ride height front right\.$/,
     );
   });
 
   test("of the whole is how far balance and grip go", () => {
-    expect(resultText(of, setUpMap(of, 16), show)).toMatch(
+    expect(resultText(of, drawn(of), show)).toMatch(
       /^Over this map the balance runs from .* of oversteer to .* of understeer and the hardest turn from .* to .*; the hardest within the limits is near front spring rate /,
     );
+  });
+
+  test("of a place where the car tips over is no margin, only where that is", () => {
+    const read = readMap(of, 60e3, 50e3);
+    const tipped = { ...read, balance: { ...read.balance, tips: true } };
+    expect(readingText(of, tipped, show)).toMatch(
+      /: the car tips over at \d+\.\d\d\u00a0m\/s², before its tyres let go, so there is no balance to read\.$/,
+    );
+  });
+
+  test("of a place where it cannot brake so hard is what it is for instead", () => {
+    const hard = { ...of, driving: { speed: 25, longitudinalAcceleration: -15 } };
+    const read = readMap(hard, 60e3, 50e3);
+    expect(readingText(hard, read, show)).toMatch(
+      /; it cannot brake as hard as is usual there, and this is for \d+\.\d\u00a0m\/s², nearly the most that it can\.$/,
+    );
+  });
+
+  test("of the whole leaves out where there is no balance, and says so where there is none", () => {
+    const map = drawn(of);
+    const hidden = { ...map, state: map.state.map((_, at) => (at % map.columns < 6 ? 1 : 0)) };
+    const { least } = rangeOf(drawnOf(hidden, hidden.understeerMargin));
+    const { least: whole } = rangeOf(map.understeerMargin);
+    expect(least).toBeGreaterThan(whole);
+    expect(resultText(of, hidden, show)).not.toBe(resultText(of, map, show));
+    expect(undrawnIn(hidden)).toEqual(["tips"]);
+    const none = { ...map, state: map.state.map(() => 2) };
+    expect(resultText(of, none, show)).toBe("Nowhere on this map is there a balance to draw.");
+    expect(Number.isFinite(scalesOf(none, "metric").balance)).toBe(true);
   });
 
   test("never names a setting outside the limits as the hardest within them", () => {
     const up = named("rear-barPosition");
     const rear = { ...of, along: named("rear-springRate"), up };
-    const said = resultText(rear, setUpMap(rear), show);
+    const said = resultText(rear, drawn(rear), show);
     const found = /rear spring rate (\d+).*rear bar position (\d)\.$/.exec(said);
     expect(found).not.toBeNull();
     const [, rate, position] = found ?? [];
@@ -287,10 +294,48 @@ describe("what the map says", () => {
   });
 
   test("scales are round in the reader's unit", () => {
-    const map = setUpMap(of, 16);
+    const map = drawn(of);
     expect(scalesOf(map, "metric").balance).toBeCloseTo(0.2, 9);
     expect(scalesOf(map, "us").balance / 9.80665).toBeCloseTo(0.02, 9);
     const { deepest, balance } = scalesOf(map, "metric");
     expect(deepest / balance).toBeCloseTo(Math.round(deepest / balance), 9);
+  });
+});
+
+describe("a map that is worked out row by row", () => {
+  const over = mapOf(first, demoCar, axes);
+  const grid = gridOf(over, 4);
+
+  test("is the same to the last bit, whoever works out which row and in whatever order", () => {
+    let got: SetUpMap | undefined;
+    const parts: number[] = [];
+    const job = jobFor(
+      { of: over, grid, onPart: (part) => parts.push(part), onDone: (map) => (got = map) },
+      1,
+    );
+    const rows = Array.from({ length: 5 }, () => job.take());
+    expect(rows).toEqual([0, 1, 2, 3, undefined]);
+    for (const row of [2, 0, 3, 1]) {
+      expect(got).toBeUndefined();
+      job.put(row, exactRow(over, grid, row));
+    }
+    expect(got).toEqual(exactMap(over, grid));
+    expect(parts).toEqual([0.25, 0.5, 0.75, 1]);
+  });
+
+  test("comes out the same in slices, and stops when it is no longer wanted", async () => {
+    const inSlices = await new Promise<SetUpMap>((onDone) =>
+      workInSlices(jobFor({ of: over, grid, onDone }, 1), () => true),
+    );
+    expect(inSlices).toEqual(exactMap(over, grid));
+    const parts: number[] = [];
+    let wanted = true;
+    const onPart = (part: number) => {
+      parts.push(part);
+      wanted = false;
+    };
+    workInSlices(jobFor({ of: over, grid, onPart, onDone: () => parts.push(9) }, 2), () => wanted);
+    await new Promise((done) => setTimeout(done, 400));
+    expect(parts).toEqual([0.25]);
   });
 });

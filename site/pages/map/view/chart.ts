@@ -11,6 +11,7 @@ import {
 } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
 import { type Contour, contourLines, type Frame } from "../contours.js";
+import { drawnOf } from "../drawn.js";
 import { levelsBetween, rangeOf } from "../levels.js";
 import type { Scales } from "../scales.js";
 import { ticksOf } from "../ticks.js";
@@ -40,6 +41,7 @@ export function chart() {
   const grip = svg("path", { class: "grip", "clip-path": "url(#map-clip)" });
   const balance = svg("path", { class: "balance", "clip-path": "url(#map-clip)" });
   const neutral = svg("path", { class: "neutral", "clip-path": "url(#map-clip)" });
+  const undrawn = svg("path", { class: "undrawn", "clip-path": "url(#map-clip)" });
   const border = svg("rect", { class: "border" });
   const axes = svg("g", { class: "axes" });
   const labels = svg("g", { class: "labels" });
@@ -52,11 +54,12 @@ export function chart() {
   const drawing = svg(
     "svg",
     { "aria-hidden": "true", focusable: "false" },
-    svg("defs", {}, svg("clipPath", { id: "map-clip" }, clip), hatch()),
+    svg("defs", {}, svg("clipPath", { id: "map-clip" }, clip), hatch(), dots()),
     limit,
     grip,
     balance,
     neutral,
+    undrawn,
     border,
     axes,
     labels,
@@ -114,28 +117,35 @@ export function chart() {
   }
 
   function drawLines({ map, scales }: Look): void {
-    const grid = (values: Float64Array) => ({ columns: map.columns, rows: map.rows, values });
+    const grid = (values: ArrayLike<number>) => ({ columns: map.columns, rows: map.rows, values });
     const levels = (values: Float64Array, step: number) => {
-      const { least, most } = rangeOf(values);
+      const { least, most } = rangeOf(drawnOf(map, values));
       return levelsBetween(least, most, step);
     };
-    const { understeerMargin, lateralAcceleration, room } = map;
+    const { understeerMargin, lateralAcceleration, room, state } = map;
     const margins = levels(understeerMargin, scales.balance);
     const lines = contourLines(grid(understeerMargin), margins, frame);
     const turns = levels(lateralAcceleration, scales.grip);
     const gripLines = contourLines(grid(lateralAcceleration), turns, frame, "falling");
-    const allowed = room.length > 0 && rangeOf(room).least < 0;
-    const outside = allowed ? contourLines(grid(room.map((steps) => -steps)), [0], frame) : [];
+    const limited = rangeOf(room).least < 0;
+    const outside = limited ? contourLines(grid(room.map((steps) => -steps)), [0], frame) : [];
+    const bare = state.some((one) => one > 0);
+    const blank = bare ? contourLines(grid(state.map(Math.sign)), [BESIDE], frame) : [];
     set(balance, { d: pathOf(lines.filter(({ level }) => level !== 0)) });
     set(neutral, { d: pathOf(lines.filter(({ level }) => level === 0)) });
     set(grip, { d: pathOf(gripLines) });
     set(limit, { d: pathOf(outside) });
+    set(undrawn, { d: pathOf(blank) });
     drawLabels(
       labels,
       [
         ...lines.map((line) => labelOf(line, scales.balance, true)),
         ...gripLines.map((line) => labelOf(line, scales.grip, false)),
-      ].filter((label) => label !== undefined),
+      ]
+        .filter((label) => label !== undefined)
+        .filter(({ x, y }) =>
+          isDrawn(map, (x - frame.left) / frame.width, (y - frame.top) / frame.height),
+        ),
     );
   }
 
@@ -175,6 +185,14 @@ export function chart() {
     },
   };
 }
+
+/** Whether there is a balance at a place of the frame, both 0–1 from its upper left corner. */
+function isDrawn({ columns, rows, state }: SetUpMap, right: number, down: number): boolean {
+  const [column, row] = [Math.round(right * (columns - 1)), Math.round((1 - down) * (rows - 1))];
+  return state[row * columns + column] === 0;
+}
+
+const BESIDE = 0.02; // near 0: nothing is drawn all the way to where there is a balance again
 
 interface Label extends Point {
   readonly text: string;
@@ -231,5 +249,14 @@ function hatch(): SVGElement {
     "pattern",
     { id: "map-hatch", width: 9, height: 9, patternUnits: "userSpaceOnUse" },
     svg("path", { class: "stroke", d: "M-2,2L2,-2M-1,10L10,-1M7,11L11,7" }),
+  );
+}
+
+function dots(): SVGElement {
+  return svg(
+    "pattern",
+    { id: "map-dots", width: 10, height: 10, patternUnits: "userSpaceOnUse" },
+    svg("rect", { class: "paper", width: 10, height: 10 }),
+    svg("circle", { class: "dot", cx: 5, cy: 5, r: 1.4 }),
   );
 }

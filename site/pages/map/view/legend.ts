@@ -1,5 +1,6 @@
-import { decimalsOfStep } from "@rollbook/lib";
+import { decimalsOfStep, hasLimits, type SetUpMap } from "@rollbook/lib";
 import { element, format, spell } from "@rollbook/page";
+import { undrawnIn } from "../drawn.js";
 import type { Scales } from "../scales.js";
 import { words } from "../words.js";
 import { svg } from "./svg.js";
@@ -8,7 +9,8 @@ import { svg } from "./svg.js";
 export function legend() {
   const [balance, grip] = [element("span"), element("span")];
   const [deepOver, deepUnder] = [element("span"), element("span")];
-  const limits = element("span");
+  const [limits, why] = [element("span"), element("span")];
+  const undrawn = element("li", { hidden: true }, sample("undrawn"), why);
   const node = element(
     "div",
     { class: "legend" },
@@ -26,25 +28,29 @@ export function legend() {
       element("li", {}, sample("neutral"), words.neutral),
       element("li", {}, sample("grip"), grip),
       element("li", {}, sample("limit"), limits),
+      undrawn,
       element("li", {}, sample("present"), words.car),
       element("li", {}, sample("mark"), words.mark),
     ),
   );
   return {
     node,
-    show({ balance: between, grip: turns, deepest }: Scales, limited: boolean): void {
+    show({ balance: between, grip: turns, deepest }: Scales, map: SetUpMap): void {
       const text = (value: number, step: number) =>
         format("acceleration", value, Math.max(2, decimalsOfStep(step)));
       balance.textContent = words.solid(text(between, between));
       grip.textContent = words.dashed(text(turns, turns));
       deepOver.textContent = words.oversteer(text(deepest, between));
       deepUnder.textContent = words.understeer(text(deepest, between));
-      limits.textContent = spell(limited ? words.hatched : words.noLimits);
+      limits.textContent = spell(hasLimits(map) ? words.hatched : words.noLimits);
+      const reasons = undrawnIn(map).map((state) => words.why[state]);
+      undrawn.hidden = reasons.length === 0;
+      why.textContent = spell(words.undrawn(reasons.join(words.or)));
     },
   };
 }
 
-type Kind = "balance" | "neutral" | "grip" | "limit" | "present" | "mark";
+type Kind = "balance" | "neutral" | "grip" | "limit" | "undrawn" | "present" | "mark";
 
 function sample(kind: Kind): SVGElement {
   const shape = {
@@ -52,6 +58,7 @@ function sample(kind: Kind): SVGElement {
     neutral: () => svg("path", { class: "neutral", d: "M2,9H38" }),
     grip: () => svg("path", { class: "grip", d: "M2,9H38" }),
     limit: () => svg("rect", { class: "limit", x: 2, y: 1, width: 36, height: 16 }),
+    undrawn: () => svg("rect", { class: "undrawn", x: 2, y: 1, width: 36, height: 16 }),
     present: () => svg("path", { class: "present", d: "M20,1l8,8l-8,8l-8,-8z" }),
     mark: () => svg("circle", { class: "mark", cx: 20, cy: 9, r: 7 }),
   }[kind]();

@@ -1,16 +1,19 @@
 import {
+  type ApproximateMap,
+  approximateMap,
   type Car,
+  finerMap,
+  gridOf,
   type MapAxis,
   type MapOf,
   phaseNames,
   type SetUpMap,
-  setUpMap,
 } from "@rollbook/lib";
 import { element, reader, words as shared, spell } from "@rollbook/page";
-import { pace } from "../detail.js";
 import { linkToMap, mapFromLink } from "../link.js";
 import { mapOf } from "../map-of.js";
 import { type Scales, scalesOf } from "../scales.js";
+import { mapSolver } from "../solve/solver.js";
 import { axesIn, type MapState, markOf, withLever } from "../state.js";
 import { words } from "../words.js";
 import { chart } from "./chart.js";
@@ -21,8 +24,8 @@ import { sentences } from "./sentences.js";
 import { steer } from "./steering.js";
 import { table } from "./table.js";
 
-const finest = 64;
-const rest = 150; // ms without a move until the map is drawn in full and told
+const rest = 150; // ms without a move until the map is worked out in full and told
+const coarse = 22; // places a side of a map worked out while a lever moves
 
 /** Puts the map of a car into a place, with all that belongs to it. */
 export function liveMap(
@@ -34,8 +37,12 @@ export function liveMap(
   let state = first;
   let scales: Scales | undefined;
   let [waiting, timer] = [false, 0];
-  const speed = pace();
+  let base: SetUpMap | undefined; // exact, over the same levers, with the third one nearby
+  let near: ApproximateMap | undefined; // the last one drawn
+  let [round, worst] = [0, 0];
+  const solver = mapSolver("map-worker.js");
   const [picture, key, numbers, said] = [chart(), legend(), table(), sentences()];
+  const progress = element("progress", { class: "progress", "aria-hidden": "true", max: 1 });
   const fault = element("p", { class: "fault", role: "alert", hidden: true });
   const blend = element("p", { class: "hint", hidden: true }, words.between);
   const link = linkButton(() => linkToMap(state, axes));
@@ -53,14 +60,44 @@ export function liveMap(
     read(of, false);
   }
 
-  function frame(of: MapOf, cells: number): SetUpMap {
+  /** Draws what few places tell of the map, and says how far off it is. */
+  function sketch(of: MapOf, kind: "moving" | "working"): void {
+    if (kind === "working") near = undefined; // every place anew
     const started = performance.now();
-    const map = setUpMap(of, cells);
+    const map = approximateMap(of, gridOf(of), { base, near, round: round++ });
+    near = map;
+    worst = Math.max(worst, map.error);
     draw(of, map);
+    said.howExact({ kind, error: worst });
     const took = performance.now() - started;
-    speed.took(took);
-    Object.assign(picture.node.dataset, { cells, frame: took.toFixed(2) });
-    return map;
+    Object.assign(picture.node.dataset, { drawn: kind, frame: took.toFixed(2) });
+    if (kind === "working") key.show(scales ?? scalesOf(map, reader.units), map);
+  }
+
+  function standOn(map: SetUpMap): void {
+    base = map;
+    worst = 0;
+  }
+
+  /** Has a coarse map worked out beside the page, so that what is drawn while a lever moves starts near. */
+  function keepUp(of: MapOf): void {
+    if (!solver.beside || solver.busy) return;
+    const onDone = (map: SetUpMap) => standOn(finerMap(map, gridOf(of)));
+    solver.begin({ of, grid: gridOf(of, coarse), onDone });
+  }
+
+  /** Draws and tells everything in full. */
+  function finish(of: MapOf, map: SetUpMap): void {
+    standOn(map);
+    const fresh = scalesOf(map, reader.units);
+    scales = fresh;
+    draw(of, map);
+    picture.node.dataset.drawn = "exact";
+    progress.classList.remove("on");
+    key.show(fresh, map);
+    said.howExact({ kind: "exact" });
+    said.tell(of, map);
+    numbers.show(of);
   }
 
   function read(of: MapOf, aloud: boolean): void {
@@ -77,27 +114,34 @@ export function liveMap(
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       picture.node.hidden = true;
+      progress.classList.remove("on");
       said.refuse(error.message);
     }
   }
 
-  /** Draws and tells everything in full. */
+  /** Has the map worked out in full. */
   function settle(): void {
     clearTimeout(timer);
+    solver.drop();
     unlessRefused(() => {
       const of = now();
-      const map = frame(of, finest);
-      const fresh = scalesOf(map, reader.units);
-      scales = fresh;
-      draw(of, map);
-      key.show(fresh, map.room.length > 0);
-      said.tell(of, map);
-      numbers.show(of);
-      blend.hidden = ![of.along, of.up].some(({ parameter }) => parameter === "barPosition");
+      sketch(of, "working");
+      progress.value = 0;
+      progress.classList.add("on");
+      solver.begin({
+        of,
+        grid: gridOf(of),
+        onPart: (part) => {
+          progress.value = part;
+        },
+        onDone: (map) => finish(of, map),
+      });
     });
   }
 
   function move(value: number): void {
+    if (progress.classList.contains("on")) solver.drop();
+    progress.classList.remove("on");
     state = { ...state, value };
     link.forget();
     clearTimeout(timer);
@@ -106,15 +150,21 @@ export function liveMap(
     waiting = true;
     requestAnimationFrame(() => {
       waiting = false;
-      unlessRefused(() => void frame(now(), speed.detail()));
+      unlessRefused(() => {
+        sketch(now(), "moving");
+        keepUp(now());
+      });
     });
   }
 
   function change(next: MapState): void {
     state = next;
     scales = undefined;
+    [base, near, worst] = [undefined, undefined, 0];
     fault.hidden = true;
     const { along, up, third } = axesIn(state, axes);
+    blend.hidden = ![along, up].some(({ parameter }) => parameter === "barPosition");
+    said.wait();
     chooser.show(state, third);
     picture.node.setAttribute("aria-label", spell(words.map(along.name, up.name)));
     link.forget();
@@ -152,7 +202,9 @@ export function liveMap(
     { class: "figure" },
     chooser.node,
     picture.node,
+    progress,
     chooser.moving,
+    said.exactness,
     said.reading,
     element("p", { id: "map-keys", class: "hint" }, words.keys),
     said.result,
@@ -160,7 +212,7 @@ export function liveMap(
     element("div", { class: "buttons" }, reset, ...link.nodes),
     key.node,
   );
-  place.append(figure, numbers.node, blend, said.accuracy);
+  place.append(figure, numbers.node, blend);
 
   new ResizeObserver(() => {
     picture.again();

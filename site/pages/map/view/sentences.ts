@@ -1,17 +1,22 @@
-import { type MapOf, mapError, readMap, type SetUpMap } from "@rollbook/lib";
+import { MAP_ERROR_ALLOWED, type MapOf, readMap, type SetUpMap } from "@rollbook/lib";
 import { element, format, spell } from "@rollbook/page";
-import { readingText, resultText, settingsText } from "../tell.js";
+import { acceleration, readingText, resultText, settingsText } from "../tell.js";
 import { words } from "../words.js";
+
+/** How near the drawn map is to one that is worked out in full; an error in m/s². */
+export type Exactness =
+  | { readonly kind: "exact" }
+  | { readonly kind: "moving" | "working"; readonly error: number };
 
 /** What the map says: of the place under the mark, of the whole, of its own error. */
 export function sentences() {
   const reading = element("p", { class: "says reading", role: "status", "aria-live": "off" });
   const result = element("p", { class: "says", role: "status" });
-  const accuracy = element("p", { class: "hint" });
+  const exactness = element("p", { class: "hint exactness" });
   return {
     reading,
     result,
-    accuracy,
+    exactness,
     /** Tells of the place under the mark; aloud where it was the mark that moved. */
     read(of: MapOf, { x, y }: { x: number; y: number }, aloud: boolean): void {
       reading.setAttribute("aria-live", aloud ? "polite" : "off");
@@ -19,16 +24,19 @@ export function sentences() {
     },
     tell(of: MapOf, map: SetUpMap): void {
       result.textContent = spell(resultText(of, map, format));
-      accuracy.textContent = words.blended(format("acceleration", roundedUp(mapError(of)), 3));
+    },
+    wait(): void {
+      result.textContent = words.working;
     },
     refuse(reason: string): void {
       result.textContent = words.notDrawn(reason);
+      exactness.textContent = "";
+    },
+    howExact(now: Exactness): void {
+      exactness.textContent = exactnessText(now);
     },
   };
 }
-
-/** To the next thousandth above, so that what is said holds. */
-const roundedUp = (error: number): number => Math.ceil(Math.max(error, 1e-9) * 1000) / 1000;
 
 function sentenceAt(of: MapOf, x: number, y: number): string {
   try {
@@ -38,3 +46,14 @@ function sentenceAt(of: MapOf, x: number, y: number): string {
     return words.cannot(settingsText(of.along, of.up, x, y, format), error.message);
   }
 }
+
+function exactnessText(now: Exactness): string {
+  const { exact, beyond, moving, working } = words.exactness;
+  if (now.kind === "exact") return exact;
+  const error = acceleration(roundedUp(now.error), format);
+  if (now.error > MAP_ERROR_ALLOWED) return beyond(error, acceleration(MAP_ERROR_ALLOWED, format));
+  return (now.kind === "moving" ? moving : working)(error);
+}
+
+/** To the next hundredth above, so that what is said holds. */
+const roundedUp = (error: number): number => Math.ceil(Math.max(error, 1e-9) * 100) / 100;

@@ -66,11 +66,14 @@ function cellText(of: MapOf, x: number, y: number): string {
   const reading = readOrRefused(of, x, y);
   if (typeof reading === "string") return reading;
   const { balance, broken } = reading;
+  const cross = broken.length > 0 ? words.cross : "";
+  const { tips, given } = balance;
+  if (!given) return words.cellEased + cross;
   const margin = acceleration(balance.understeerMargin, format);
   const sign = balance.understeerMargin > 0 && !/^0[.0]*\D*$/.test(margin) ? "+" : "";
   const turn = acceleration(balance.lateralAcceleration, format);
   const tipping = nearTippingOf(of, reading) === undefined ? "" : words.tipping;
-  return `${sign}${margin}; ${turn}${broken.length > 0 ? words.cross : ""}${tipping}`;
+  return tips ? words.cellTips(turn) + cross : `${sign}${margin}; ${turn}${cross}${tipping}`;
 }
 
 function readOrRefused(of: MapOf, x: number, y: number): MapReading | string {

@@ -1,0 +1,34 @@
+import { appendFileSync } from "node:fs";
+import fc, { type RunDetails } from "fast-check";
+import { beforeEach, expect } from "vitest";
+import { kindOf, type Tally } from "../site/commands/long/tally.js";
+
+/** A hundred cases for a law that names no number, always the same; the long run asks for others and for more. */
+const { CASES_SEED = "1", CASES = "100", LONG_SECONDS, LONG_UNTIL, LONG_TALLY } = process.env;
+
+fc.configureGlobal({ seed: Number(CASES_SEED), numRuns: Number(CASES) });
+
+/** Fails as fast-check does by itself, and writes down how much was tried. */
+function tallied(details: RunDetails<unknown>): void {
+  if (details.failed)
+    throw new Error(fc.defaultReportMessage(details), { cause: details.errorInstance });
+  const kind = kindOf(expect.getState().testPath ?? "");
+  const tally: Tally = { kind, tried: details.numRuns, cut: details.interrupted };
+  appendFileSync(LONG_TALLY ?? "", `${JSON.stringify(tally)}\n`);
+}
+
+if (LONG_TALLY !== undefined) {
+  const tellTally = {
+    reporter: tallied,
+    asyncReporter: async (one: RunDetails<unknown>) => tallied(one),
+  };
+  beforeEach(() => {
+    const left = Number(LONG_UNTIL) - Date.now();
+    const limit = Math.max(1, Math.min(left, Number(LONG_SECONDS ?? Infinity) * 1000));
+    fc.configureGlobal({
+      ...fc.readConfigureGlobal(),
+      ...tellTally,
+      interruptAfterTimeLimit: limit,
+    });
+  });
+}

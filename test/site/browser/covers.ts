@@ -1,0 +1,41 @@
+/**
+ * The pages that each test file in a browser looks at, `index` and lists of cells among them. A test
+ * that opens another fails, and `npm test -- --changed` takes from here what a page's change concerns.
+ */
+export const covers: Readonly<Record<string, readonly string[]>> = {
+  "access.test.ts": ["every page"],
+  "figure-links.test.ts": ["01-load-transfer"],
+  "figures.test.ts": ["every chapter"],
+  "firefox.test.ts": ["every chapter", "index", "garage", "workshop"],
+  "frames.test.ts": ["every chapter"],
+  "garage.test.ts": ["garage", "01-load-transfer"],
+  "map.test.ts": ["map"],
+  "memory.test.ts": ["map", "01-load-transfer"],
+  "nginx.test.ts": ["00-start-here", "01-load-transfer"],
+  "offline.test.ts": ["every page"],
+  "other-cars.test.ts": ["every chapter"],
+  "pages.test.ts": ["every page"],
+  "policy.test.ts": ["00-start-here"],
+  "practice.test.ts": ["practice", "03-distribution-between-axles"],
+  "primer.test.ts": ["01-load-transfer", "03-distribution-between-axles"],
+  "questions-page.test.ts": ["questions", "03-distribution-between-axles"],
+  "questions.test.ts": ["every chapter"],
+  "reading.test.ts": ["02-tyre-nonlinearity", "08-say-it-and-choose-the-lever"],
+  "search.test.ts": ["search", "words"],
+  "share.test.ts": ["share", "03-distribution-between-axles"],
+  "warm-up.test.ts": ["every chapter", "questions"],
+  "words.test.ts": ["words"],
+  "workbench-hostile.test.ts": ["01-load-transfer.code"],
+  "workbench.test.ts": ["01-load-transfer.code", "01-load-transfer"],
+  "workshop-day.test.ts": ["workshop"],
+  "workshop-store.test.ts": ["workshop"],
+};
+
+const isChapter = (page: string): boolean => /^\d\d-[^.]+$/.test(page);
+
+/** Whether a test file says that it looks at a page. */
+export function looksAt(file: string, page: string): boolean {
+  const listed = covers[file] ?? [];
+  if (listed.includes("every page") || listed.includes(page)) return true;
+  return listed.includes("every chapter") && isChapter(page);
+}
