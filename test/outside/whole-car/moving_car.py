@@ -15,6 +15,7 @@ STEP = 0.04  # s
 LAG = 0.1  # s, of loads behind forces and of the push behind what is wanted
 GONE = radians(24)  # slip angle at which an axle has let go
 SLOW = radians(3)  # slip angle from which on the turn tightens slowly
+STEADY = 0.01  # m/s² along the path up to which the speed is held
 CALM = 0.08  # rad/s² of yaw acceleration up to which a turn is held
 
 
@@ -56,7 +57,7 @@ class Motion:
             tighter / self.speed if asked - yaw < 0.1 else 0.0,
         )
         lateral = (fy * cos(beta) - fx * sin(beta)) / mass
-        return rates, (lateral, front, rear, turning, speed)
+        return rates, (lateral, front, rear, turning, speed, gain)
 
     def advance(self):
         """One step by the classic method of Runge and Kutta; what was seen at its start."""
@@ -78,9 +79,9 @@ def tightening_turn(car, speed, longest=150.0):
     speed at the hardest turn."""
     motion, best, end, calm = Motion(car, speed), None, None, True
     for _ in range(int(longest / STEP)):
-        seen = lateral, front, rear, turning, now = motion.advance()
+        seen = lateral, front, rear, turning, now, gain = motion.advance()
         calm = calm and (max(front, rear) < SLOW or abs(turning) < CALM)
-        holds = calm and abs(now / speed - 1) < 0.003
+        holds = calm and abs(gain) < STEADY and abs(now / speed - 1) < 0.003
         if best is None or (holds and lateral > best[0]):
             best = seen
         if front > GONE or rear > GONE or abs(now / speed - 1) > 0.1:
