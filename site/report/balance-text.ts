@@ -17,6 +17,7 @@ export function balance(
   sure?: HowSure,
 ): string {
   const { phases, ...steady } = told;
+  const tipsAbove = phaseNames.filter((name) => phases[name].tips);
   const { value, unit } = write;
   const rows = phaseNames.map((name) => limitRow(name, phases[name], write, sure?.balance[name]));
   const head = (banded: boolean) => {
@@ -52,7 +53,7 @@ export function balance(
     textTable([head(sure !== undefined), ...rows]),
     ...(sure ? sureNotes(sure) : []),
     ...easedNotes(told.eased, value),
-    ...nearTippingNotes(told.nearTipping, told.tips, value),
+    ...nearTippingNotes(told.nearTipping, tipsAbove, value),
     ...yawNote(yawMargins(phases), value),
     ...differentialNotes(told.differentialDoubts, value),
     [...words, ...speeds, ...answer].join(" "),
