@@ -76,6 +76,7 @@ export * from "./check.js";
 export * from "./diagnosis/asks.js";
 export * from "./diagnosis/diagnose.js";
 export * from "./diagnosis/not-proposed.js";
+export { placesOf } from "./diagnosis/options.js";
 export * from "./diagnosis/proposal.js";
 export * from "./diagnosis/search.js";
 export * from "./diagnosis/target.js";

@@ -42,7 +42,15 @@ const BESIDE = 0.02; // counted slip angle, for the first bend
 const OTHER_CHARTS = charts.length - 1;
 const WORSE = 0.15; // of the best chart: another one is taken
 
-const NEXT_TOP = 0.6; // counted slip angles to either side where another top is sought
+/** Counted slip angles from one top where another one is sought, front and rear. */
+const beside = [
+  [-0.6, -0.6],
+  [0.6, 0.6],
+  [0, -0.6],
+  [0, 0.6],
+  [-0.6, 0],
+  [0.6, 0],
+] as const;
 const LIGHT = 0.06; // share of its axle's load that an inner tyre carries as it is about to lift
 
 /**
@@ -50,7 +58,8 @@ const LIGHT = 0.06; // share of its axle's load that an inner tyre carries as it
  * nothing is left over along and across the path. The yaw moment left there is the margin, by the
  * yaw-moment method – Milliken 1995, ch. 8.
  *
- * Where an inner tyre is about to lift there can be a top on both sides of that: the higher one counts.
+ * Where an inner tyre is about to lift, or a differential about to let go, there can be a top on both
+ * sides of that: the higher one counts.
  *
  * @param start - a place where nothing is left over, or near it
  * @param known - how the gain bends at the state of a similar car, whose place is then the start
@@ -62,10 +71,10 @@ export function mostSideForce(
   known?: Pick<MostSideForce, "bend" | "chart">,
 ): MostSideForce | undefined {
   const found = topFrom(car, start, known);
-  if (found === undefined || !isLight(car)) return found;
+  if (found === undefined || !(car.whole.tied || isLight(car))) return found;
   const [front, rear, push, turn] = found.at;
-  return [-NEXT_TOP, NEXT_TOP].reduce((best, by) => {
-    const other = topFrom(car, [front + by, rear + by, push, turn]);
+  return beside.reduce((best, [byFront, byRear]) => {
+    const other = topFrom(car, [front + byFront, rear + byRear, push, turn]);
     return other !== undefined && other.at[3] > best.at[3] ? other : best;
   }, found);
 }

@@ -48,6 +48,8 @@ export interface WheelForces extends PushingWheel {
 export interface WholeCar {
   /** kg */
   readonly mass: number;
+  /** the wheels of a driven axle are tied to each other: its differential is no open one */
+  readonly tied: boolean;
   readonly wheels: Axles<Sides<WheelForces>>;
   readonly stance: Stance;
   readonly leftOver: LeftOver;
@@ -90,6 +92,7 @@ export function wholeCar(car: HandlingCar, driving: Driving): WholeCar {
   const placed = { rear: Number.NaN, lateralAcceleration: Number.NaN };
   const whole: WholeCar = {
     mass,
+    tied: [front.tie, rear.tie].some((tie) => tie.underPower > 0 || tie.onOverrun > 0),
     wheels: { front: front.wheels, rear: rear.wheels },
     stance,
     leftOver,

@@ -103,3 +103,11 @@ function firstToLift({ moment, lifted }: Rolled, most: Axles<number>) {
   const sign: 1 | -1 = moment[end] > 0 ? 1 : -1;
   return { used: used[end], lifted: { ...lifted, [end]: sign } };
 }
+
+/** How far each axle with a wheel in the air has gone up, m. */
+export function riseOf(car: CarInRoll, { tyres, lifted, moment }: Rolled): Axles<number> {
+  return eachAxle(lifted, (sign, end) => {
+    const { track, tyreRollStiffness = Infinity } = car[end];
+    return sign * (track / 2) * (sign === 0 ? 0 : tyres[end] - moment[end] / tyreRollStiffness);
+  });
+}

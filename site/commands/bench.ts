@@ -8,7 +8,7 @@ import { pageTimes } from "../bench/page-times.js";
 import { table } from "../bench/row.js";
 import { solverTimes } from "../bench/solver.js";
 import { inRoot } from "../build/paths.js";
-import { ensureTestTools } from "./needs.js";
+import { ensureBenchmarkTools } from "./needs.js";
 import { reportFaults } from "./report-faults.js";
 
 const { values } = parseArgs({
@@ -26,7 +26,7 @@ const marks = values.beside
   : { opening: "<!-- measured -->", ending: "<!-- end -->" };
 
 await reportFaults(async () => {
-  ensureTestTools();
+  ensureBenchmarkTools();
   const rows = values.beside ? await compared() : await measured();
   console.log(rows);
   if (!values.write) return;

@@ -10,20 +10,19 @@ const firstOf = (paths: readonly (string | undefined)[]): string | undefined =>
   paths.find((path) => path !== undefined && existsSync(path));
 
 const shell = "/usr/bin/chromium-headless-shell";
-const browsers = [
+const withWindows = [
   process.env.CHROMIUM_PATH,
   "/usr/bin/chromium",
   "/usr/bin/chromium-browser",
   "/usr/bin/google-chrome",
   "/Applications/Chromium.app/Contents/MacOS/Chromium",
   "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
-  shell,
 ];
 
 /** Path of a Chromium on this machine, if there is one. */
-export const chromiumPath = (): string | undefined => firstOf(browsers);
+export const chromiumPath = (): string | undefined => firstOf([...withWindows, shell]);
 
-/** The same, but where there is one without windows that: it opens a page in a third of the time. */
+/** One without windows where there is one: it opens a page in a third of the time. */
 export const quickChromiumPath = (): string | undefined =>
   firstOf([process.env.CHROMIUM_PATH, shell]) ?? chromiumPath();
 
@@ -43,37 +42,70 @@ const hasScipy = (): boolean =>
   spawnSync(debianPython, ["-c", "import scipy.optimize"]).status === 0;
 
 /** Path of nginx, for the one test that runs it; it is skipped where there is none. */
-export const nginxPath = (): string | undefined =>
-  ["/usr/sbin/nginx", "/usr/bin/nginx"].find((path) => existsSync(path));
+export const nginxPath = (): string | undefined => firstOf(["/usr/sbin/nginx", "/usr/bin/nginx"]);
 
-function missingPackages(): string[] {
-  const browser = chromiumPath() ? [] : ["chromium", "fonts-liberation"];
-  const client = hasJupyterClient() ? [] : ["jupyter-core", "python3-nbclient"];
-  const solver = hasScipy() ? [] : ["python3-scipy"];
-  return [...browser, ...client, ...solver];
+/** What tests use, the Debian packages that bring it, and what becomes of the tests without it. */
+interface Tool {
+  readonly packages: readonly string[];
+  readonly there: () => boolean;
+  /** Said where it cannot be had; tools without a sentence are needed. */
+  readonly without?: string;
 }
 
-function install(packages: readonly string[]): boolean {
-  const apt = (...args: string[]) =>
-    spawnSync("apt-get", args, {
-      stdio: "inherit",
-      // Run level 1: what is installed is not started as a service.
-      env: { ...process.env, DEBIAN_FRONTEND: "noninteractive", RUNLEVEL: "1" },
-    }).status === 0;
-  return (
-    apt("update", "-qq") && apt("install", "-y", "-qq", "--no-install-recommends", ...packages)
-  );
+const forTests: readonly Tool[] = [
+  {
+    packages: ["chromium-headless-shell", "fonts-liberation"],
+    there: () => firstOf([process.env.CHROMIUM_PATH, shell]) !== undefined,
+    without: "the tests take a Chromium with windows and a third longer",
+  },
+  { packages: ["chromium", "fonts-liberation"], there: () => chromiumPath() !== undefined },
+  { packages: ["jupyter-core", "python3-nbclient"], there: hasJupyterClient },
+  { packages: ["python3-scipy"], there: hasScipy },
+  {
+    packages: ["firefox-esr"],
+    there: () => firefoxPath() !== undefined,
+    without: "the tests in a second engine are left out",
+  },
+  {
+    packages: ["nginx"],
+    there: () => nginxPath() !== undefined,
+    without: "the test of docs/hosting.md is left out",
+  },
+];
+
+const forBenchmark: readonly Tool[] = [
+  {
+    packages: ["chromium", "fonts-liberation"],
+    there: () => firstOf(withWindows) !== undefined,
+    without: "pages are measured in a Chromium without windows",
+  },
+];
+
+const permitted = (): boolean => process.getuid?.() === 0 && existsSync("/usr/bin/apt-get");
+
+const apt = (...args: string[]) =>
+  spawnSync("apt-get", args, {
+    stdio: ["ignore", "ignore", "inherit"],
+    // Run level 1: what is installed is not started as a service.
+    env: { ...process.env, DEBIAN_FRONTEND: "noninteractive", RUNLEVEL: "1" },
+  });
+
+/** Installs each missing tool from Debian where that is permitted; else, or where one cannot be had, says so. */
+function ensure(tools: readonly Tool[]): void {
+  if (permitted() && tools.some(({ there }) => !there())) apt("update", "-qq");
+  for (const { packages, there, without } of tools) {
+    if (there()) continue;
+    if (permitted()) {
+      console.log(`Installing ${packages.join(", ")} …`);
+      apt("install", "-y", "-qq", "--no-install-recommends", ...packages);
+      if (there()) continue;
+    }
+    const names = packages.join(" ");
+    if (without === undefined)
+      throw new CourseError(`The tests need ${names}; on Debian: sudo apt-get install ${names}`);
+    console.log(`Without ${packages[0]}, ${without} (on Debian: sudo apt-get install ${names}).`);
+  }
 }
 
-/** Installs what is missing from Debian where that is permitted, nginx with it; else says what to install. */
-export function ensureTestTools(): void {
-  const missing = missingPackages();
-  if (missing.length === 0) return;
-  const wanted = nginxPath() ? missing : [...missing, "nginx"];
-  const permitted = process.getuid?.() === 0 && existsSync("/usr/bin/apt-get");
-  if (permitted) console.log(`Installing ${wanted.join(", ")} …`);
-  if (permitted && install(wanted) && missingPackages().length === 0) return;
-  throw new CourseError(
-    `The tests need ${missing.join(", ")}; on Debian, run: sudo apt-get install ${missing.join(" ")}`,
-  );
-}
+export const ensureTestTools = (): void => ensure(forTests);
+export const ensureBenchmarkTools = (): void => ensure(forBenchmark);

@@ -39,13 +39,13 @@ export function easedClauses(eased: readonly Eased[], write: Write): string[] {
   });
 }
 
-/** Parts whose hardest turn comes near to tipping over; where it tips is said elsewhere. */
+/** Parts whose hardest turn comes near to tipping over, but those of which it is said already. */
 export function nearTippingNotes(
   near: readonly NearTipping[],
-  tips: readonly PhaseName[],
+  told: readonly PhaseName[],
   write: Write,
 ): string[] {
-  const found = near.filter(({ phase }) => !tips.includes(phase));
+  const found = near.filter(({ phase }) => !told.includes(phase));
   if (found.length === 0) return [];
   const where = inList(found.map(({ phase }) => inPart[phase]));
   const least = Math.min(...found.map(({ tipsOverAt }) => tipsOverAt));

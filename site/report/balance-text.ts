@@ -1,6 +1,9 @@
-import { phaseNames } from "../../lib/balance/phases.js";
+import { type PhaseName, phaseNames } from "../../lib/balance/phases.js";
+import type { MarginBand } from "../../lib/certainty/margin-bands.js";
 import { differentialNotes, easedNotes, nearTippingNotes, yawNote } from "./balance-notes.js";
+import type { HowSure } from "./how-sure.js";
 import type { SetUpReport } from "./set-up-report.js";
+import { bandsNote, widestNote } from "./sure-text.js";
 import { textTable } from "./text-table.js";
 import type { Writer } from "./writer.js";
 
@@ -8,25 +11,29 @@ import type { Writer } from "./writer.js";
 export const DASH = "–";
 
 /** How hard the car can turn in each part of a corner, and which end gives up first. */
-export function balance({ balance: told, figures }: SetUpReport, write: Writer): string {
+export function balance(
+  { balance: told, figures }: SetUpReport,
+  write: Writer,
+  sure?: HowSure,
+): string {
   const { phases, ...steady } = told;
-  const { number, value, change, unit } = write;
-  const ay = (x: number) => number("acceleration", x, 2);
-  const rows = phaseNames.map((name) => {
-    const { lateralAcceleration, mostLateralAcceleration, first, understeerMargin, lifted, tips } =
-      phases[name];
-    const up = (["front", "rear"] as const).filter((end) => lifted[end]).join(", ");
-    const margin = tips ? DASH : change("acceleration", understeerMargin, 2);
+  const tipsAbove = phaseNames.filter((name) => phases[name].tips);
+  const { value, unit } = write;
+  const rows = phaseNames.map((name) => limitRow(name, phases[name], write, sure?.balance[name]));
+  const head = (banded: boolean) => {
+    const band = banded ? [BAND] : [];
+    const first = banded ? ["first", ""] : ["first"];
     return [
-      name,
-      ay(lateralAcceleration),
-      ay(mostLateralAcceleration),
-      margin,
-      tips ? "tips over" : first,
-      up,
+      "",
+      "hardest turn",
+      ...band,
+      "most side force",
+      "margin",
+      ...band,
+      ...first,
+      "wheel up",
     ];
-  });
-  const head = ["", "hardest turn", "most side force", "margin", "first", "wheel up"];
+  };
   const gradient = steady.understeerGradient;
   const speeds = [
     ["Characteristic", steady.characteristicSpeed] as const,
@@ -43,13 +50,60 @@ export function balance({ balance: told, figures }: SetUpReport, write: Writer):
     : [];
   return [
     `Limit in a left corner, ${unit("acceleration")} (margin above 0: the front gives up first)`,
-    textTable([head, ...rows]),
+    textTable([head(sure !== undefined), ...rows]),
+    ...(sure ? sureNotes(sure) : []),
     ...easedNotes(told.eased, value),
-    ...nearTippingNotes(told.nearTipping, told.tips, value),
+    ...nearTippingNotes(told.nearTipping, tipsAbove, value),
     ...yawNote(yawMargins(phases), value),
     ...differentialNotes(told.differentialDoubts, value),
     [...words, ...speeds, ...answer].join(" "),
   ].join("\n");
+}
+
+const BAND = "5 to 95 %";
+
+/** One part of a corner; figures have no more digits than their bands. */
+function limitRow(
+  name: PhaseName,
+  phase: SetUpReport["balance"]["phases"][PhaseName],
+  { number, change }: Writer,
+  sure?: MarginBand,
+): string[] {
+  const { lateralAcceleration, mostLateralAcceleration, first, understeerMargin, lifted } = phase;
+  const tips = phase.tips || (sure?.tips ?? 0) > 0.5;
+  const [turn, margin] = [sure?.lateralAcceleration.band, sure?.understeerMargin.band];
+  const ay = (x: number) => number("acceleration", x, 2, turn);
+  const by = (x: number) => change("acceleration", x, 2, margin);
+  const up = (["front", "rear"] as const).filter((end) => lifted[end]).join(", ");
+  const verdict = tips ? "" : (sure?.understeerMargin.sign.verdict ?? "");
+  return [
+    name,
+    ay(lateralAcceleration),
+    ...(turn ? [`${ay(turn.low.value)} to ${ay(turn.high.value)}`] : []),
+    ay(mostLateralAcceleration),
+    tips ? DASH : by(understeerMargin),
+    ...(margin ? [tips ? DASH : `${by(margin.low.value)} to ${by(margin.high.value)}`] : []),
+    tips ? "tips over" : first,
+    ...(sure ? [verdict] : []),
+    up,
+  ];
+}
+
+/** What the bands are, and what widens them. */
+function sureNotes({ balance: bands, samples, seed }: HowSure): string[] {
+  const widest = phaseNames.flatMap((name) => {
+    const most = widestNote(bands[name].widest);
+    return most === undefined ? [] : [`  ${name}: ${most}`];
+  });
+  return [
+    bandsNote(samples.balance, seed),
+    ...(widest.length > 0
+      ? [
+          "Whose doubt widens the band of the margin most, with its share of the variance:",
+          ...widest,
+        ]
+      : []),
+  ];
 }
 
 const GRADIENT =

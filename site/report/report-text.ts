@@ -3,13 +3,19 @@ import type { UnitSystem } from "../../lib/units.js";
 import { balance } from "./balance-text.js";
 import { heading, limits, rates, tyreNotes } from "./car-text.js";
 import { changes } from "./changes-text.js";
+import type { HowSure } from "./how-sure.js";
 import { loads, transfer } from "./loads-text.js";
 import type { SetUpReport } from "./set-up-report.js";
 import { travel } from "./travel-text.js";
 import { writer } from "./writer.js";
 
-/** The report as plain text, in the units of the reader. */
-export function reportText(report: SetUpReport, car: Car, system: UnitSystem): string {
+/** The report as plain text, in the units of the reader; with bands where it was worked out how sure it is. */
+export function reportText(
+  report: SetUpReport,
+  car: Car,
+  system: UnitSystem,
+  sure?: HowSure,
+): string {
   const write = writer(system);
   const moving = transfer(report, write);
   const sections = [
@@ -17,11 +23,11 @@ export function reportText(report: SetUpReport, car: Car, system: UnitSystem): s
     loads(report, write),
     ...(moving === "" ? [] : [moving]),
     rates(report, write),
-    balance(report, write),
+    balance(report, write, sure),
     travel(report, write),
     ...tyreNotes(report, system),
     limits(report.limits, write),
-    changes(report, car, system, write),
+    changes(report, car, system, write, sure),
   ];
   return `${sections.join("\n\n")}\n`;
 }

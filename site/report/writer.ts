@@ -1,3 +1,5 @@
+import type { Band } from "../../lib/certainty/band.js";
+import { digitsFor } from "../../lib/certainty/digits.js";
 import { signed } from "../../lib/change/moved.js";
 import { decimalsIn } from "../../lib/shown-range.js";
 import {
@@ -9,25 +11,31 @@ import {
   unitOf,
 } from "../../lib/units.js";
 
-/** Writes a quantity with so many digits in metric units, alone or with its unit. */
+/** Writes a quantity with so many digits in metric units, or as few as its band has. */
+type WriteNumber = (quantity: Quantity, value: number, decimals: number, band?: Band) => string;
+
+/** Writes quantities alone or with their unit. */
 export interface Writer {
-  readonly number: (quantity: Quantity, value: number, decimals: number) => string;
-  readonly value: (quantity: Quantity, value: number, decimals: number) => string;
+  readonly number: WriteNumber;
+  readonly value: WriteNumber;
   /** With + or − in front. */
-  readonly change: (quantity: Quantity, value: number, decimals: number) => string;
+  readonly change: WriteNumber;
   readonly unit: (quantity: Quantity) => string;
 }
 
 /** A writer for the units of the reader. */
 export function writer(system: UnitSystem): Writer {
-  const digits = (quantity: Quantity, decimals: number) => decimalsIn(quantity, decimals, system);
+  const digits = (quantity: Quantity, decimals: number, band?: Band) =>
+    band === undefined
+      ? decimalsIn(quantity, decimals, system)
+      : digitsFor(band, quantity, decimals, system);
   return {
-    number: (quantity, value, decimals) =>
-      formatNumber(toShown(quantity, value, system), digits(quantity, decimals)),
-    change: (quantity, value, decimals) =>
-      signed(toShown(quantity, value, system), digits(quantity, decimals)),
-    value: (quantity, value, decimals) =>
-      format(quantity, value, digits(quantity, decimals), system).replace("\u00a0", " "),
+    number: (quantity, value, ...to) =>
+      formatNumber(toShown(quantity, value, system), digits(quantity, ...to)),
+    change: (quantity, value, ...to) =>
+      signed(toShown(quantity, value, system), digits(quantity, ...to)),
+    value: (quantity, value, ...to) =>
+      format(quantity, value, digits(quantity, ...to), system).replace("\u00a0", " "),
     unit: (quantity) => unitOf(quantity, system),
   };
 }

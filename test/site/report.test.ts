@@ -7,6 +7,8 @@ import { describe, expect, test } from "vitest";
 import type { Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { formatCar } from "../../lib/car/file/parse.js";
+import { howSure } from "../../site/report/how-sure.js";
+import { numberInWords } from "../../site/report/number-names.js";
 import { reportText } from "../../site/report/report-text.js";
 import { type ReportQuestion, setUpReport } from "../../site/report/set-up-report.js";
 import { anyCar } from "../lib/car/any-car.js";
@@ -25,21 +27,32 @@ function run(content: string, ...options: string[]) {
 
 describe("the command", () => {
   test("prints the report of a car file", () => {
-    const { status, stdout, stderr } = run(formatCar(demoCar));
+    const { status, stdout, stderr } = run(formatCar(demoCar), "--samples", "0");
     expect([status, stderr]).toEqual([0, ""]);
     expect(stdout).toBe(reportText(report, demoCar, "metric"));
   });
 
+  test("samples as many cars as it is asked to, the same each time", () => {
+    const { status, stdout } = run(formatCar(demoCar), "--samples", "3");
+    expect(status).toBe(0);
+    expect(stdout).toBe(reportText(report, demoCar, "metric", howSure(demoCar, report, 3)));
+  });
+
   test("prints the same as JSON in SI units", () => {
-    const { status, stdout } = run(formatCar(demoCar), "--json", "--ay", "5");
+    const { status, stdout } = run(formatCar(demoCar), "--json", "--ay", "5", "--samples", "1");
     const printed = JSON.parse(stdout);
     expect(status).toBe(0);
     expect(printed.asked).toEqual({ lateralAcceleration: 5, speed: 25 });
     expect(printed.mass.total).toBe(1080);
+    expect(printed.howSure.samples).toEqual({ balance: 4, changes: 1 });
   });
 
   test("tells unknown fields and goes on", () => {
-    const { status, stderr } = run(formatCar({ ...demoCar, colour: "green" } as typeof demoCar));
+    const { status, stderr } = run(
+      formatCar({ ...demoCar, colour: "green" } as typeof demoCar),
+      "--samples",
+      "0",
+    );
     expect(status).toBe(0);
     expect(stderr).toBe("Note: colour is not a field this workbook knows: it is kept as it is.\n");
   });
@@ -54,6 +67,8 @@ describe("the command", () => {
     ],
     ["an impossible corner", formatCar(demoCar), ["--ay", "99"], /^--ay is 99 m\/s² but must be/],
     ["a corner that is no number", formatCar(demoCar), ["--ay", "fast"], /^--ay is NaN/],
+    ["too many samples", formatCar(demoCar), ["--samples", "501"], /^--samples is 501 but must be/],
+    ["half a sample", formatCar(demoCar), ["--samples", "2.5"], /^--samples is 2.5 but must be/],
     ["an unknown option", formatCar(demoCar), ["--fast"], /^Unknown option '--fast'/],
     ["two files", formatCar(demoCar), ["other.json"], /^Usage: /],
   ])("ends with 1 and a sentence for %s", (_, content, options, sentence) => {
@@ -95,7 +110,13 @@ describe("a car asked for more than it can do", () => {
     const { leftTurn, rightTurn } = setUpReport(car, asked).inTurn;
     expect(rightTurn.tipsOverAt).toBeLessThan(leftTurn.tipsOverAt - 0.5);
     const between = (leftTurn.tipsOverAt + rightTurn.tipsOverAt) / 2;
-    const { status, stdout, stderr } = run(formatCar(car), "--ay", String(between));
+    const { status, stdout, stderr } = run(
+      formatCar(car),
+      "--ay",
+      String(between),
+      "--samples",
+      "0",
+    );
     expect([status, stderr]).toEqual([0, ""]);
     const at = rightTurn.tipsOverAt.toFixed(2);
     expect(stdout).toContain(`In a right turn the car tips over before it turns so hard: at ${at}`);
@@ -267,6 +288,76 @@ describe("travel", () => {
   });
 });
 
+describe("a report that says how sure it is", () => {
+  const sure = howSure(demoCar, report, 10);
+  const text = reportText(report, demoCar, "metric", sure).replaceAll("\u00a0", " ");
+  const lines = text.split("\n");
+  const numbers = (line: string) => [...line.matchAll(/[+−]?\d+\.?\d*/g)].map(([number]) => number);
+  const decimals = (number: string) => number.split(".")[1]?.length ?? 0;
+
+  test("gives margin and hardest turn with bands about them, and a verdict in words", () => {
+    for (const name of ["braking in", "turn-in", "middle", "power on"] as const) {
+      const line = lines.find((one) => one.startsWith(`  ${name} `)) ?? "";
+      expect(line).toMatch(/(sure|likely|cannot say)$/);
+      const [turn, low, high, , margin, least, most] = numbers(line.replaceAll("−", "-")).map(
+        Number,
+      );
+      const { lateralAcceleration, understeerMargin } = sure.balance[name];
+      expect(low).toBeCloseTo(lateralAcceleration.band.low.value, 0);
+      expect(high).toBeCloseTo(lateralAcceleration.band.high.value, 0);
+      expect(turn).toBeGreaterThan(low ?? 0);
+      expect(turn).toBeLessThan(high ?? 0);
+      expect(line).toContain(understeerMargin.value < 0 ? "rear" : "front");
+      expect([margin, least, most].every(Number.isFinite)).toBe(true);
+    }
+  });
+
+  test("has no figure with more digits than its band, here about 2 m/s² wide: tenths", () => {
+    const middle = lines.find((line) => line.startsWith("  middle ")) ?? "";
+    const { low, high } = sure.balance.middle.understeerMargin.band;
+    expect(high.value - low.value).toBeGreaterThan(0.71); // half of it has one digit, a tenth, from 0.355 on
+    expect(new Set(numbers(middle).map(decimals))).toEqual(new Set([1]));
+  });
+
+  test("says of a change how sure its way is, and nothing of those that are not ranked", () => {
+    const bar = lines.find((line) => line.startsWith("  front bar position 3 → 4  "));
+    expect(bar).toMatch(/ {3}(sure|likely|cannot say)(; .*)?$/);
+    const damper = lines.find((line) => line.startsWith("  front damper rate in bump"));
+    expect(damper).toMatch(/\d$/);
+    report.changes.forEach(({ change }, i) => {
+      expect(sure.changes[i] === undefined).toBe(/^damper|^tyrePressure/.test(change.lever));
+    });
+  });
+
+  test("puts the strongest changes in groups, one way and the other, each change once", () => {
+    const from = lines.findIndex((line) => line.startsWith("The strongest in the middle"));
+    const [under, over] = ["  towards understeer", "  towards oversteer"].map((line) =>
+      lines.indexOf(line, from),
+    );
+    const listed = (start = 0) =>
+      lines.slice(start + 1).findIndex((line) => !/^ {4}\d/.test(line)) + start + 1;
+    const first = lines.slice((under ?? 0) + 1, listed(under)).join("\n");
+    expect(first).toContain("front bar position 3 → 4");
+    expect(first).not.toContain("front bar position 3 → 2");
+    expect(lines.slice((over ?? 0) + 1, listed(over)).join("\n")).toContain("3 → 2");
+    const { groups } = sure;
+    expect(new Set(groups.understeer.flat()).size).toBe(groups.understeer.flat().length);
+  });
+
+  test("names what widens the band in words", () => {
+    const widest = [{ path: "rear.tyre.grip", share: 0.52 }];
+    const middle = { ...sure.balance.middle, widest };
+    const named = { ...sure, balance: { ...sure.balance, middle } };
+    expect(reportText(report, demoCar, "metric", named)).toMatch(
+      /Whose doubt widens .*\n(.*\n)* {2}middle: about rear tyre grip \(50 %\)\n/,
+    );
+    expect(numberInWords("rear.tyre.grip")).toBe("rear tyre grip");
+    expect(numberInWords("body.height")).toBe("height of the centre of gravity");
+    expect(numberInWords("front.geometry.rollCentreHeight")).toBe("front roll centre height");
+    expect(numberInWords("gripOfTheDay")).toBe("grip of the day");
+  });
+});
+
 test("pressures outside the tyre's data are noted, in the text and in the figures", () => {
   const tyre = { name: "published road", pressure: { left: 270e3, right: 270e3 } };
   const { limits: _, ...free } = demoCar;
@@ -330,7 +421,7 @@ test("every key of the report is documented, and every documented key is there",
   const documented = [...table.matchAll(/^\| (`[^|]+)\|/gm)].flatMap(([, cell = ""]) =>
     [...cell.matchAll(/`([^`]+)`/g)].map(([, key = ""]) => key),
   );
-  const first = Object.keys(report).concat("notes");
+  const first = Object.keys(report).concat("notes", "howSure");
   const inside = ["asked", "mass", "atRest", "inTurn", "balance"] as const;
   const keys = first.flatMap((key) => {
     const group = inside.find((name) => name === key);

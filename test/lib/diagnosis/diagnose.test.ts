@@ -213,7 +213,9 @@ describe("why not the others", () => {
   });
 
   test("brakes do nothing in the middle, and it is said where they act", () => {
-    const brakes = ask({ leastFelt: 0.05 }).notProposed.find(({ place }) => place.lever === "brakeFrontShare");
+    const brakes = ask({ leastFelt: 0.05 }).notProposed.find(
+      ({ place }) => place.lever === "brakeFrontShare",
+    );
     expect(brakes?.why).toContain("too little to feel; it acts in braking in.");
   });
 

@@ -12,7 +12,7 @@ export const bench = (page: Page) => {
   const status = page.locator(".bench-bar [role=status]");
   const section = (id: string) => page.locator(`.listing h2[id="${id}"] + .editor`);
   const says = async (text: string | RegExp) => {
-    await status.filter({ hasText: text }).waitFor({ timeout: 20_000 });
+    await status.filter({ hasText: text }).waitFor();
     return (await status.textContent()) ?? "";
   };
   return {

@@ -51,7 +51,7 @@ describe("the course without network", () => {
     await page.goto(course.url);
     expect(await page.locator("h1").count()).toBe(1);
     expect(errors).toEqual([]);
-  }, 180_000);
+  });
 
   it("keeps three megabytes at most, and no file that is not there", async () => {
     const worker = readFileSync(`${course.folder}/sw.js`, "utf8");

@@ -21,7 +21,9 @@ async function openFor(car: Car, name: string) {
   const watched = await open(name);
   await keepCar(watched.page, car);
   await watched.page.reload();
-  await watched.page.waitForLoadState("networkidle");
+  await watched.page.waitForFunction(() =>
+    [...document.querySelectorAll("[data-frame]")].every(({ children }) => children.length > 0),
+  );
   return watched;
 }
 

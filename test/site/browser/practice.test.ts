@@ -5,16 +5,15 @@ import { useBrowser } from "./browser.js";
 
 const { open, fileUrl } = useBrowser();
 const puzzle = "#?seed=7&level=1&radius=50&speed=80&grade=0&turn=left";
-const long = { timeout: 30_000 }; // a corner is worked out at every place, on a busy machine too
 
 async function goTo(page: Page, hash: string): Promise<void> {
   await page.goto(page.url().replace(/#.*|$/s, hash));
 }
 
 async function driveBoth(page: Page): Promise<void> {
-  await page.locator("#drive-known").click(long);
-  await page.locator("#drive-changed").click(long);
-  await page.locator("#report").waitFor(long);
+  await page.locator("#drive-known").click();
+  await page.locator("#drive-changed").click();
+  await page.locator("#report").waitFor();
 }
 
 const focused = (page: Page) => page.evaluate(() => document.activeElement?.id);
@@ -27,7 +26,7 @@ async function chooseByKeys(page: Page, group: string, index: number): Promise<v
 }
 
 async function press(page: Page, id: string): Promise<void> {
-  await page.locator(id).focus(long);
+  await page.locator(id).focus();
   await page.keyboard.press("Enter");
 }
 
@@ -36,15 +35,15 @@ describe("practice", () => {
     const { page, errors, foreign } = await open("practice");
     await goTo(page, puzzle);
     await press(page, "#drive-known");
-    await page.locator("#traces").waitFor(long);
+    await page.locator("#traces").waitFor();
     expect(await focused(page)).toBe("drive-h");
     await press(page, "#drive-changed");
-    await page.locator("#report").waitFor(long);
+    await page.locator("#report").waitFor();
     expect(await page.locator("#traces .says").textContent()).toMatch(
       /changed car needs [\d.]+° at the steering wheel, the one you know [\d.]+°/,
     );
     expect(await page.locator("#traces svg.chart").count()).toBe(5);
-    await page.locator("#traces svg.chart [data-frame] text").first().waitFor(long);
+    await page.locator("#traces svg.chart [data-frame] text").first().waitFor();
 
     await press(page, "#file-report");
     expect(await page.locator("#report [role=alert]").textContent()).toMatch(/^Still asked:When/);
@@ -53,7 +52,7 @@ describe("practice", () => {
     await chooseByKeys(page, "#ask-balance", 4); // −3 … +3: a little towards the front
     await chooseByKeys(page, "#ask-sure", 2);
     await press(page, "#file-report");
-    await page.locator("#cause").waitFor(long);
+    await page.locator("#cause").waitFor();
     expect(await focused(page)).toBe("cause-h");
 
     await press(page, "#file-cause");
@@ -68,7 +67,7 @@ describe("practice", () => {
     await page.selectOption("#next-where", { label: "front bar position" });
     await page.selectOption("#next-by", { label: "−1" });
     await press(page, "#drive-again");
-    await page.locator("#score").waitFor(long);
+    await page.locator("#score").waitFor();
     expect(await focused(page)).toBe("score-h");
     expect(await page.locator(".total").textContent()).toBe("100 of 100");
     expect(await page.locator("#score").textContent()).toContain(
@@ -121,8 +120,8 @@ describe("practice", () => {
   it("goes part by part where less motion is asked for", async () => {
     const { page } = await open("practice", { reducedMotion: "reduce" });
     await goTo(page, puzzle);
-    await page.locator("#drive-known").click(long);
-    await page.locator("#play").click(long);
+    await page.locator("#drive-known").click();
+    await page.locator("#play").click();
     expect(await page.locator(".here").textContent()).toContain("power on");
     await page.locator("#play").click();
     expect(await page.locator(".here").textContent()).toMatch(/^At 0\s/);
@@ -140,7 +139,7 @@ describe("practice", () => {
     expect(await page.locator("#practice > [role=alert]").textContent()).toContain(told);
     expect(await page.locator("#practice img").count()).toBe(0);
     await page.locator("#begin").click();
-    await page.locator("#drive-known").waitFor(long);
+    await page.locator("#drive-known").waitFor();
     expect(errors).toEqual([]);
   });
 

@@ -44,7 +44,7 @@ describe("the primer", () => {
     const asked: string[] = [];
     page.on("request", (request) => asked.push(request.url()));
     await page.reload();
-    await page.waitForTimeout(300);
+    await page.locator(".figure[data-live]").last().waitFor();
     expect(asked.filter((address) => !address.startsWith("data:"))).toEqual([url]);
     const { twice, nowhere, away } = await page.evaluate(() => {
       const ids = [...document.querySelectorAll("[id]")].map(({ id }) => id);

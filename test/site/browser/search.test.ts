@@ -10,7 +10,7 @@ describe("the search page", () => {
     const { page } = await open("search");
     const asked: string[] = [];
     page.on("request", (request) => asked.push(request.url()));
-    await page.waitForLoadState("networkidle");
+    await page.locator(".offline:not(:empty)").waitFor(); // said once the page is loaded
     expect(asked.filter((url) => url.endsWith("search-index.js"))).toEqual([]);
     await page.fill(box, "sway bar");
     await page.waitForSelector(answers);

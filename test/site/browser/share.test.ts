@@ -48,7 +48,7 @@ describe("sharing", () => {
       "%",
     ]) {
       await page.goto(page.url().replace(/#.*|$/, `#${hash}`));
-      await page.waitForTimeout(50);
+      await page.evaluate(() => new Promise((done) => setTimeout(done))); // the page has heard of it
       const codes = await page.locator(shown).allTextContents();
       for (const link of codes) expect(link).toMatch(/^https:\/\/club\.example\//);
       expect(await page.locator("#share img").count()).toBe(0);

@@ -189,7 +189,7 @@ describe("a link to edited cells", () => {
     await press(/^Run/);
     await says("All cells ran");
     await other.page.locator(".worked", { hasText: "Mine “ü”: 42" }).waitFor();
-    await other.page.waitForTimeout(600);
+    await other.page.reload(); // at the latest now it would keep them
     expect(await other.page.evaluate(() => Object.keys(localStorage))).toEqual([]);
     expect(other.errors).toEqual([]);
   });

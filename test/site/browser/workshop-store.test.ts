@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { type EventEntry, exampleLog, formatLog, type LogEntry, readLog } from "@rollbook/lib";
 import { chromium, type Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { chromiumPath } from "../../../site/commands/needs.js";
+import { quickChromiumPath } from "../../../site/commands/needs.js";
 import { useBrowser } from "./browser.js";
 import { goTo, kept, openExample, savedLog, sayWho, takeIn, tap } from "./workshop.js";
 
@@ -41,7 +41,7 @@ describe("what the device keeps", () => {
     const profile = mkdtempSync(join(tmpdir(), "rollbook-"));
     const launch = () =>
       chromium.launchPersistentContext(profile, {
-        executablePath: chromiumPath() ?? "chromium",
+        executablePath: quickChromiumPath() ?? "chromium",
         args: ["--no-sandbox"],
       });
     try {

@@ -33,7 +33,6 @@ import {
   restOf,
   rideRateOf,
   rollStiffnessOf,
-  tipsIn,
   toShown,
   totalMassOf,
   tyreDoubtInWords,
@@ -102,6 +101,7 @@ export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
   const handling = handlingCarOf(car, car, rest);
   const figures = figuresOf(car, car, speed, rest, handling);
   const corners = cornersOf(handling, speed);
+  const tipsAbove = phaseNames.filter((name) => corners.left[name].tips);
   const doubts = tyreDoubts(car, speed, handling).map((doubt) => tyreDoubtInWords(doubt, units));
   return {
     ...atRest(car, rest, handling, write),
@@ -109,7 +109,7 @@ export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
     turn: inTurn(figures, write),
     balance: toldBalance(corners.left, write),
     balanceWithin: (bands) => toldBalance(corners.left, write, bands),
-    bewares: nearTippingNotes(nearTippingIn(handling, speed, corners), tipsIn(corners), write),
+    bewares: nearTippingNotes(nearTippingIn(handling, speed, corners), tipsAbove, write),
     notes: [...notesOn(car, handling, corners, write), ...doubts],
     limits: toldLimits(marginsOf(car, car, rest), units, write),
   };

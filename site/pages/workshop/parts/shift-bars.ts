@@ -1,5 +1,8 @@
 import {
+  type Banded,
+  type BandedPhase,
   decimalsIn,
+  digitsFor,
   type PhaseName,
   type PhaseShifts,
   phaseNames,
@@ -14,8 +17,10 @@ import { words } from "../words.js";
 const FULL = 0.5;
 
 /** A shift of balance as text, such as "+0.20 m/s²". */
-export function shiftText(shift: number): string {
-  const decimals = decimalsIn("acceleration", 2, reader.units);
+export function shiftText(
+  shift: number,
+  decimals = decimalsIn("acceleration", 2, reader.units),
+): string {
   const unit = unitOf("acceleration", reader.units);
   return `${signed(toShown("acceleration", shift, reader.units), decimals)}\u00a0${unit}`;
 }
@@ -39,32 +44,64 @@ export function shiftBar(shift: number): SVGElement {
   return picture;
 }
 
-function row(phase: PhaseName, shift: number): HTMLElement {
+/** A row of the table: it takes in how sure its shift is, once that is known. */
+interface ShiftRow {
+  readonly whole: HTMLElement;
+  tell(banded: Banded): void;
+}
+
+function shiftRow(phase: PhaseName, shift: number, withVerdict: boolean): ShiftRow {
   const picture = element("td", {});
   picture.append(shiftBar(shift));
-  return element(
-    "tr",
-    {},
-    element("th", { scope: "row" }, phase),
-    element("td", { class: "number" }, shiftText(shift)),
-    picture,
-  );
+  const number = element("td", { class: "number" }, shiftText(shift));
+  const verdict = element("td", { class: "verdict" }, words.sure.waiting);
+  return {
+    whole: element(
+      "tr",
+      {},
+      element("th", { scope: "row" }, phase),
+      number,
+      picture,
+      ...(withVerdict ? [verdict] : []),
+    ),
+    tell({ band, sign }) {
+      const decimals = digitsFor(band, "acceleration", 2, reader.units);
+      number.textContent = shiftText(shift, decimals);
+      verdict.textContent = /[1-9]/.test(number.textContent) ? words.sure[sign.verdict] : "";
+    },
+  };
 }
 
 /** How far balance moves in each part of a corner: a table with bars. */
 export function shiftBars(phases: PhaseShifts, caption: string): HTMLElement {
+  return shiftTable(phases, caption, false).whole;
+}
+
+/** The same, with a column for how sure each shift is. */
+export function sureShiftBars(phases: PhaseShifts, caption: string) {
+  return shiftTable(phases, caption, true);
+}
+
+function shiftTable(phases: PhaseShifts, caption: string, withVerdict: boolean) {
   const heading = element(
     "tr",
     {},
     element("th", { scope: "col" }, words.phase),
     element("th", { scope: "col" }, words.shift),
     element("th", { scope: "col", class: "ends" }, words.rearOrFront),
+    ...(withVerdict ? [element("th", { scope: "col" }, words.sure.way)] : []),
   );
-  return element(
+  const rows = phaseNames.map((phase) => shiftRow(phase, phases[phase], withVerdict));
+  const whole = element(
     "table",
     { class: "shifts" },
     element("caption", {}, caption),
     element("thead", {}, heading),
-    element("tbody", {}, ...phaseNames.map((phase) => row(phase, phases[phase]))),
+    element("tbody", {}, ...rows.map((row) => row.whole)),
   );
+  const tell = (banded: Readonly<Record<PhaseName, BandedPhase>>) =>
+    phaseNames.forEach((phase, i) => {
+      rows[i]?.tell(banded[phase].understeerMargin);
+    });
+  return { whole, tell };
 }

@@ -1,4 +1,10 @@
-import { type Diagnosis, isBrakesRearwards, type Proposal } from "@rollbook/lib";
+import {
+  type Diagnosis,
+  isBrakesRearwards,
+  type Proposal,
+  placesOf,
+  venueSpeed,
+} from "@rollbook/lib";
 import { element, format, spell } from "@rollbook/page";
 import {
   easedNotes,
@@ -6,20 +12,38 @@ import {
   nearTippingNotes,
   onStopClauses,
 } from "../../../report/balance-notes.js";
+import { type BandsOf, bandsFrom } from "../../bands/bands.js";
 import { change as changeDay, theDay } from "../day/open-day.js";
 import { button, listOf } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
 import { say } from "../parts/notice.js";
-import { shiftBars } from "../parts/shift-bars.js";
+import { sureShiftBars } from "../parts/shift-bars.js";
 import { words } from "../words.js";
 
 const { talk: said } = words;
 
+/** The car that the diagnosis is of. */
+type Of = Pick<BandsOf, "car" | "measured">;
+
+/** One at a time: a new diagnosis ends what was being worked out for the last. */
+const bands = bandsFrom("workshop-worker.js");
+
 /** What to ask, what to change next, and why not the others. */
-export function told(diagnosis: Diagnosis): HTMLElement[] {
-  const { summary, asks, proposals, notProposed, nearTipping, eased } = diagnosis;
+export function told(diagnosis: Diagnosis, { car, measured }: Of): HTMLElement[] {
+  const { summary, asks, targets, proposals, notProposed, nearTipping, eased } = diagnosis;
   const asked = [...new Set(asks.map(({ ask }) => ask))];
-  const items = proposals.map(proposal);
+  const sure = proposals.map(({ phases }) => sureShiftBars(phases, said.effect));
+  const items = proposals.map((one, i) => proposal(one, i, sure[i]?.whole));
+  const progress = element("p", { class: "quiet" }, words.sure.working);
+  const changes = proposals.map(({ change }) => change);
+  if (changes.length === 0) bands.drop();
+  else
+    bands.begin({ car, measured, changes, speed: venueSpeed(placesOf(targets)) }, (told) => {
+      progress.textContent = words.sure.progress(told.count, told.of);
+      told.changes.forEach((band, i) => {
+        if (band.phases) sure[i]?.tell(band.putBack ?? band.phases);
+      });
+    });
   const others = notProposed.map(({ name, why }) => said.because(name, why));
   return [
     element("p", { class: "summary" }, spell(summary)),
@@ -27,7 +51,12 @@ export function told(diagnosis: Diagnosis): HTMLElement[] {
     ...easedNotes(eased, format).map((note) => element("p", { class: "quiet" }, spell(note))),
     ...(asked.length > 0 ? [element("h3", {}, said.asks), listOf(asked)] : []),
     ...(items.length > 0
-      ? [element("h3", {}, said.proposals), element("ol", { class: "proposals" }, ...items)]
+      ? [
+          element("h3", {}, said.proposals),
+          progress,
+          element("p", { class: "quiet" }, words.sure.help),
+          element("ol", { class: "proposals" }, ...items),
+        ]
       : []),
     ...(others.length > 0
       ? [fold("not-proposed", said.others(others.length), listOf(others))]
@@ -48,7 +77,7 @@ function asideOf({ change, onStops, eased, leanCostUnknown }: Proposal): string[
   ].map((sentence) => spell(sentence));
 }
 
-function proposal(one: Proposal, index: number): HTMLElement {
+function proposal(one: Proposal, index: number, shifts = element("div", {})): HTMLElement {
   const add = () => {
     const day = theDay();
     if (day === undefined) return;
@@ -65,7 +94,7 @@ function proposal(one: Proposal, index: number): HTMLElement {
     ...bewares(nearTippingNotes(one.nearTipping, [], format)),
     listOf([...one.reasons, ...asideOf(one)]),
     element("p", { class: "quiet" }, said.minutes(one.minutes)),
-    shiftBars(one.phases, said.effect),
+    shifts,
     one.putBack.length > 0
       ? element("div", {}, element("p", {}, `${said.putBack}:`), listOf(one.putBack))
       : element("p", { class: "quiet" }, said.nothingBack),

@@ -94,7 +94,7 @@ function placeChoice(places: readonly ReportedPlace[], chosen: Set<ReportedPlace
 function answer({ ...given }: Case, off: readonly End[] | undefined): HTMLElement[] {
   const complaint: Complaint = { ...given, ...(off && { pressureOff: off }) };
   try {
-    return told(diagnose(complaint, reader.units));
+    return told(diagnose(complaint, reader.units), given);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return [element("p", { class: "beware" }, said.cannotStand(error.message))];
