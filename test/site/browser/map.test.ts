@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { axeFaults } from "./axe.js";
-import { noWorker, useBrowser } from "./browser.js";
+import { useBrowser } from "./browser.js";
 
 const { open, fileUrl } = useBrowser();
 
@@ -97,7 +97,7 @@ describe("the set-up map", () => {
   });
 
   it("is worked out on the page where its workers cannot start", async () => {
-    const { page } = await open("index", noWorker);
+    const { page } = await open("index");
     await page.route("**/map-worker.js", (route) => route.fulfill({ status: 404, body: "" }));
     await page.goto(page.url().replace("index", "map"));
     await exact(page);
