@@ -1,7 +1,7 @@
 import { barRateOf } from "../car/axle.js";
 import type { Axle, Car } from "../car/car.js";
 import { frontShareOf, sprungMassOf } from "../car/masses.js";
-import { tyreNamed } from "../car/tyres.js";
+import { tyreOf } from "../car/tyres.js";
 import type { Sides } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
 import { measuredLoadsOf } from "./measured-loads.js";
@@ -48,9 +48,11 @@ function tyresOf(axle: Axle, before: Axle, end: End, load: Sides<number>): Elast
   return [one("left", wheelRow(end, -1, 0)), one("right", wheelRow(end, 0, -1))];
 }
 
-/** Vertical stiffness of one tyre at its pressure, N/m. */
-function tyreStiffness({ tyre }: Axle, side: "left" | "right"): number {
-  return tyreNamed(tyre.name).verticalStiffness({ load: 0, pressure: tyre.pressure[side] });
+/** Vertical stiffness of one tyre at its pressure and the load it was made for, N/m. */
+function tyreStiffness(axle: Axle, side: "left" | "right"): number {
+  const tyre = tyreOf(axle);
+  const load = tyre.coefficients.FNOMIN;
+  return tyre.verticalStiffness({ load, pressure: axle.tyre.pressure[side] });
 }
 
 /** Both springs of an axle; on a beam they stand closer together than the wheels. */

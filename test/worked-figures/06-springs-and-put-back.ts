@@ -1,4 +1,6 @@
+import { asItIs } from "./demo-car-by-hand.js";
 import type { Pins } from "./pins.js";
+import { braking, middle, shift, stance } from "./whole-demo-car.js";
 
 // The demo car, typed again from its description.
 const g = 9.80665; // m/s², standard gravity
@@ -76,6 +78,11 @@ const crossLoad = frontWeight * (1 - leftShare) + rearWeight * leftShare;
 const rearLeftGain = (rearTwist * (1 - rearStiffness / held)) / rearTrack;
 const frontRightGain = (rearTwist * frontStiffness) / held / frontTrack;
 
+// Braking into a turn: both wheels sink, and the outer one again by what the body leans on them.
+const turning = stance({}, 8, braking).front;
+const outside = turning.heave + (turning.between * frontTrack) / 2;
+const halved = shift({ frontTravel: asItIs.frontTravel / 2 }, middle);
+
 export const pins: Pins = {
   held: { value: frontHeld, from: "half of front weight less 75 kg of wheels" },
   sinks: { value: sinks, from: "F/i² × (1/50 − 1/60 N/mm)" },
@@ -113,5 +120,11 @@ export const pins: Pins = {
   "ex-legal": {
     value: Math.floor(19.5 / (0.75 / 0.65)),
     from: "(130 − 110 − 0.5 mm) in half turns of 0.75/0.65 mm, whole ones",
+  },
+  "travel-braking": { value: outside, from: "heave of the nose and lean on its wheels, by hand" },
+  "half-travel": {
+    value: halved,
+    from: "margins of all four wheels in balance, stops of ½·c·δ² met by small steps",
+    within: 0.005 / Math.abs(halved),
   },
 };
