@@ -19,7 +19,7 @@ const z = 1.644854; // 95 % of a normal distribution, from tables
 const laps = (difference: number, scatter: number) =>
   Math.ceil(2 * ((z * scatter) / difference) ** 2);
 
-const within = 5e-3; // of the shift: both searches end near the top, not on it
+const within = 0.02; // of the shift, 0.004 m/s²: both searches end near the top, not on it
 const whole =
   "margins of all four wheels in balance by searches of their own, left and right turns";
 const lean = (3 * Math.PI) / 180;
