@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { balanceMap } from "../../../lib/balance/balance-map.js";
 import { carBalance } from "../../../lib/balance/car-balance.js";
 import {
   carMass,
@@ -357,27 +356,6 @@ test.each([-14, 9])(
 
 test("a car that can do what is asked says so", () => {
   expect(carBalance(demo, { speed: 25, longitudinalAcceleration: -4 }).given).toBe(true);
-});
-
-test("a map holds what single cars give", () => {
-  const at = (x: number, y: number) => ({
-    ...still,
-    front: stiffer(still.front, 0.7 + x),
-    rear: stiffer(still.rear, 0.7 + y),
-  });
-  const map = balanceMap(at, driving, 5, 4);
-  for (const [column, row] of [
-    [0, 0],
-    [4, 1],
-    [2, 3],
-  ] as const) {
-    const single = carBalance(at(column / 4, row / 3), driving);
-    const index = row * 5 + column;
-    expect(Math.abs((map.understeerMargin[index] ?? NaN) - single.understeerMargin)).toBeLessThan(
-      1e-3,
-    );
-    expect(map.lateralAcceleration[index]).toBeCloseTo(single.lateralAcceleration, 4);
-  }
 });
 
 test("any car in any phase gives finite numbers", () => {
