@@ -19,7 +19,7 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: "lib", include: ["test/{lib,outside}/**/*.test.ts"], testTimeout: 120_000 },
+        test: { name: "lib", include: ["test/{lib,outside}/**/*.test.ts"], testTimeout: 300_000 },
       },
       {
         extends: true,

@@ -152,7 +152,8 @@ function hidesATop(
 
 const EVEN = 0.05;
 
-const isWide = ({ at: [front, rear] }: PathPoint): boolean =>
+/** Whether an axle has a slip angle beyond those that are sought. */
+export const isWide = ({ at: [front, rear] }: PathPoint): boolean =>
   Math.max(Math.abs(front), Math.abs(rear)) * SCALES[0] > WIDEST;
 
 /** The top between a place where the path rises and the next one, where it falls. */

@@ -2,6 +2,7 @@ import { requireInRange } from "../check.js";
 import { axleLoads, type CarInRoll } from "../load/car-in-roll.js";
 import { distributeLoadTransfer } from "../load/distribution.js";
 import { tippingAcceleration } from "../load/tipping.js";
+import { rolledInTurn } from "../load/wheel-lift.js";
 import type { Axles } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
 import { hardestTurn } from "./hardest-turn.js";
@@ -34,7 +35,7 @@ export interface LimitBalance {
 export function limitBalance(car: CarInRoll, grip: Axles<Grip>): LimitBalance {
   const axle = { front: axleLimit(car, grip, "front"), rear: axleLimit(car, grip, "rear") };
   const [least, margin] = [Math.min(axle.front, axle.rear), axle.rear - axle.front];
-  const tip = tippingAcceleration(car);
+  const tip = tipsWithin(car, least);
   return {
     axle,
     lateralAcceleration: Math.min(least, tip),
@@ -58,7 +59,27 @@ export function axleGrip(
 /** Lateral acceleration at which an axle needs all its grip to carry its share of the mass, m/s². */
 function axleLimit(car: CarInRoll, grip: Axles<Grip>, end: "front" | "rear"): number {
   const mass = axleLoads({ ...car, longitudinalTransfer: 0 })[end] / GRAVITY;
-  const left = (ay: number) => axleGrip(car, grip[end], end, ay) - mass * ay;
-  requireInRange(`${end} grip`, left(0), 0, Infinity, "N");
+  requireInRange(`${end} grip`, axleGrip(car, grip[end], end, 0), 0, Infinity, "N");
+  const half = axleLoads(car)[end] / 2;
+  const left = (ay: number) => {
+    const moved = transferOf(car, end, half, ay);
+    return grip[end](half - moved) + grip[end](half + moved) - mass * ay;
+  };
   return hardestTurn(left, 1e-10);
+}
+
+/** Load that one axle of a car that was checked moves in a turn, N: all it has with a wheel up. */
+function transferOf(car: CarInRoll, end: "front" | "rear", half: number, ay: number): number {
+  const state = rolledInTurn(car, Math.abs(ay), undefined, 0);
+  if (state === undefined) return half; // it was found to stand, so this does not happen
+  const moved = Math.abs(state.moment[end]) / car[end].track;
+  return Math.min(half, moved);
+}
+
+const MARGIN = 1.3; // far more than what large angles take off the threshold of small ones
+
+/** Tipping threshold of a car that may be below its limit, m/s²; Infinity for one far from it. */
+function tipsWithin(car: CarInRoll, limit: number): number {
+  if (!distributeLoadTransfer(car, MARGIN * limit).tipped) return Infinity;
+  return tippingAcceleration(car);
 }

@@ -302,8 +302,8 @@ function finish(end: End, moment: number, body: number, suspension: number, lift
   const { stance, axle, load } = end;
   const inner = innerAtRest(end);
   const moved = lifted ? inner : moment / axle.track;
-  stance.left.load = Math.max(0, inner - moved);
-  stance.right.load = Math.max(0, load - inner + moved);
+  stance.left.load = Math.min(load, Math.max(0, inner - moved));
+  stance.right.load = load - stance.left.load;
   stance.left.travel = end.heave - end.half * suspension;
   stance.right.travel = end.heave + end.half * suspension;
   stance.roll = body;

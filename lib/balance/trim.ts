@@ -3,8 +3,14 @@ import type { Axles, Sides, Wheels } from "../load/wheels.js";
 import { further, ontoPath, type PathPoint, turnOf } from "./balanced-path.js";
 import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
-import { gentleTurn } from "./hardest-turn-of-car.js";
-import { type HeldNumbers, type NumberedCar, numberedCar, SCALES } from "./held-numbers.js";
+import { gentleTurn, isWide } from "./hardest-turn-of-car.js";
+import {
+  type HeldNumbers,
+  MOST_PUSH,
+  type NumberedCar,
+  numberedCar,
+  SCALES,
+} from "./held-numbers.js";
 import { mirrorCar } from "./mirror-car.js";
 import { mirrorDriving } from "./mirror-driving.js";
 import { mirrorTrim } from "./mirror-trim.js";
@@ -92,35 +98,45 @@ function leftTrim(
     ? [start.numbers[0], start.numbers[1], start.numbers[2], turn]
     : [0.2 * turn, 0.2 * turn, push, turn];
   const near = ontoPath(numbered, guess, BY_TURN);
-  const sure = near !== undefined && near.tangent[3] > 0 && !near.tips;
+  const sure = near !== undefined && near.tangent[3] > 0 && isInReach(near);
   const point = sure ? near : alongThePath(numbered, push, turn);
   return point && trimOf(numbered, point);
 }
+
+/** Whether a driver gets there: some wheel down on each side, slip angles and push within what is sought. */
+const isInReach = (point: PathPoint): boolean =>
+  !point.tips && !isWide(point) && Math.abs(point.at[2]) <= MOST_PUSH;
 
 const STEP = 0.15;
 const SHORTEST_STEP = 1e-3;
 const MOST_STEPS = 200;
 
-/** The same found by following the balanced path from a gentle turn while it rises. */
+/** The same found by following the balanced path from a gentle turn, over its tops too. */
 function alongThePath(car: NumberedCar, push: number, turn: number): PathPoint | undefined {
   let point = gentleTurn(car, push * SCALES[2]);
   let step = STEP;
   for (let i = 0; i < MOST_STEPS && point !== undefined; i++) {
     if (point.at[3] >= turn) return atTurn(car, point, turn);
-    if (!(point.tangent[3] > 0)) return undefined;
     const next = further(car, point, step);
-    if (next === undefined) step /= 4;
-    else if (next.tips) return atTurn(car, point, turn);
+    if (next === undefined || (next.at[3] < turn && !isInReach(next))) step /= 4;
+    else if (next.at[3] >= turn) return atTurn(car, between(point, next, turn), turn);
     else point = next;
     if (step < SHORTEST_STEP) return undefined;
   }
   return undefined;
 }
 
+/** Two places of the path mixed so that they turn as hard as is asked. */
+function between(from: PathPoint, to: PathPoint, turn: number): Pick<PathPoint, "at"> {
+  const share = (turn - from.at[3]) / (to.at[3] - from.at[3]);
+  const mixed = from.at.map((value, k) => value + share * ((to.at[k] as number) - value));
+  return { at: mixed as HeldNumbers };
+}
+
 /** The place on the path at a lateral acceleration, from one that is near. */
-function atTurn(car: NumberedCar, { at }: PathPoint, turn: number): PathPoint | undefined {
+function atTurn(car: NumberedCar, { at }: Pick<PathPoint, "at">, turn: number) {
   const found = ontoPath(car, [at[0], at[1], at[2], turn], BY_TURN);
-  return found?.tips ? undefined : found;
+  return found && isInReach(found) ? found : undefined;
 }
 
 function trimOf({ whole, at }: NumberedCar, point: PathPoint): Trim {

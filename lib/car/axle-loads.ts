@@ -30,7 +30,7 @@ function axleInRoll(axle: Axle, weight: number): AxleInRoll {
     independent: !isBeamAxle(axle),
     wheelRate: wheelRateOf(axle),
     rollCentreHeight: axle.geometry.rollCentreHeight,
-    rollCentreMigration: axle.geometry.rollCentreMigration ?? 0,
+    rollCentreMigration: axle.geometry.rollCentreMigration ?? -1, // unsaid: fixed to the body
     unsprungMass: axle.unsprungMass,
     unsprungHeight: axle.unsprungHeight,
   };

@@ -56,18 +56,21 @@ export function rideRateOf(axle: Axle): number {
   return rideRate(wheelRateOf(axle), tyreStiffnessOf(axle));
 }
 
-/** What the axle holds against roll with. */
-export function rollSpringsOf(axle: Axle): RollSprings {
+/** What the axle holds against roll with, its tyres at a load in N. */
+export function rollSpringsOf(axle: Axle, load?: number): RollSprings {
   return {
     wheelRate: wheelRateOf(axle),
     barRollStiffness: barRollStiffnessOf(axle),
     track: axle.track,
-    tyreStiffness: tyreStiffnessOf(axle),
+    tyreStiffness: tyreStiffnessOf(axle, load),
     springSpacing: axle.spring.spacing ?? axle.track,
   };
 }
 
-/** Roll stiffness between body and road, N·m/rad. */
-export function rollStiffnessOf(axle: Axle): number {
-  return axleRollStiffness(rollSpringsOf(axle));
+/**
+ * Roll stiffness between body and road, N·m/rad: springs and bar on top of the tyres at a load in N.
+ * For show: what a car does in roll is the business of `rollEquilibrium`.
+ */
+export function rollStiffnessOf(axle: Axle, load?: number): number {
+  return axleRollStiffness(rollSpringsOf(axle, load));
 }

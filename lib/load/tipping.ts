@@ -7,13 +7,14 @@ import {
   sprungMassOnAxles,
 } from "./car-in-roll.js";
 import { CANNOT_STAND } from "./distribution.js";
+import { rollEquilibrium } from "./roll-equilibrium.js";
 import { type Rolled, rolledInTurn } from "./wheel-lift.js";
 import { type Axles, eachAxle } from "./wheels.js";
 
 const TOO_HARD = 1e3; // m/s², more than any turn
-const HALVINGS = 60;
-const ROUNDS = 40;
-const CLOSE = 1e-9; // of the threshold
+const HALVINGS = 30;
+const ROUNDS = 30;
+const CLOSE = 1e-5; // of the threshold
 
 /**
  * Lateral acceleration to the left at which both inner wheels are off the ground and nothing holds
@@ -34,18 +35,24 @@ export function tippingAcceleration(
 ): number {
   requireCarInRoll(car);
   eachAxle(inner, (load, end) => requireInRange(`${end} inner load`, load, 0, 1e6, "N"));
+  if (rollEquilibrium(car, 0) === undefined) throw new RangeError(CANNOT_STAND);
   let [tip, shape] = [0, car];
   for (let i = 0; i < ROUNDS; i++) {
-    const state = rolledInTurn(shape, TOO_HARD, inner, HALVINGS);
-    if (state === undefined && i === 0) throw new RangeError(CANNOT_STAND);
+    const state = tipped(shape, inner, 1.2 * tip) ?? tipped(shape, inner, TOO_HARD);
+    if (state === undefined && tip === 0) return Infinity;
     if (state === undefined) break;
-    if (state.lifted.front === 0 || state.lifted.rear === 0) return Infinity;
     const before = tip;
     tip = state.lateralAcceleration;
     if (Math.abs(tip - before) < CLOSE * tip) break;
     shape = halfWay(shape, onOuterWheels(car, state));
   }
   return tip;
+}
+
+/** The car as it tips over before a turn as hard as this, if it does. */
+function tipped(car: CarInRoll, inner: Axles<number>, before: number): Rolled | undefined {
+  const state = before > 0 ? rolledInTurn(car, before, inner, HALVINGS) : undefined;
+  return state?.lifted.front && state.lifted.rear ? state : undefined;
 }
 
 /** The car as its links hold it with all side force at its outer wheels. */

@@ -1,4 +1,4 @@
-import { carBalance } from "../balance/car-balance.js";
+import { type CarBalance, carBalance } from "../balance/car-balance.js";
 import type { HandlingCar } from "../balance/handling-car.js";
 import { handlingCarOf } from "../balance/handling-car-of.js";
 import { mirrorCar } from "../balance/mirror-car.js";
@@ -7,6 +7,7 @@ import type { PhaseName } from "../balance/phases.js";
 import { type Trim, trim } from "../balance/trim.js";
 import type { Car } from "../car/car.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
+import { GRAVITY } from "../units.js";
 import type { VenueCorner } from "../workshop/venue.js";
 import { cornerPath, phaseAt } from "./corner-path.js";
 import { paceOf, shareOf } from "./pace.js";
@@ -23,7 +24,7 @@ export interface CornerMoment {
   readonly speed: number;
   /** m/s², above 0 gaining speed; a hill counts as gaining speed */
   readonly longitudinalAcceleration: number;
-  /** m/s² across the car on a level road, above 0 to the left */
+  /** m/s² across the path, above 0 to the left */
   readonly lateralAcceleration: number;
   /** rad of the steering wheel, above 0 to the left */
   readonly steeringWheel: number;
@@ -70,7 +71,7 @@ export function driveCorner(
   for (let i = 0; i < SLOWER; i++) {
     const moments = momentsAt(handling, car, corner, pace);
     if (moments !== undefined) return { ...pace, time: moments.at(-1)?.time ?? 0, moments };
-    pace = { ...pace, speed: pace.speed * 0.98 }; // real wheels do a little less than an axle by itself
+    pace = { ...pace, speed: pace.speed * 0.98 };
   }
   throw new RangeError(`The car cannot be driven through ${corner.name}.`);
 }
@@ -79,42 +80,54 @@ const SLOWER = 15;
 
 function momentsAt(handling: HandlingCar, car: Car, corner: VenueCorner, pace: Pace) {
   const path = cornerPath(corner, pace.speed);
+  const stations = stationsOf(corner, path, pace);
+  const trims = trimsAt(handling, stations);
+  if (trims === undefined) return undefined;
   const moments: CornerMoment[] = [];
-  let last: Trim | undefined;
-  for (const station of stationsOf(corner, path, pace)) {
-    const { driving, lateralAcceleration } = station;
-    last =
-      trim(handling, driving, lateralAcceleration, last) ??
-      trim(handling, driving, lateralAcceleration);
-    if (last === undefined) return undefined;
+  let found: CarBalance | undefined;
+  stations.forEach((station, i) => {
+    const before = stations[i - 1];
+    if (found === undefined || before === undefined || !isAlike(before, station))
+      found = carBalance(handling, station.driving, found);
     const plan = nextPlace(moments.at(-1), station, corner);
     const phase = phaseAt(path, station.distance);
-    moments.push({ ...momentOf(station, last, handling, car, corner), phase, ...plan });
-  }
+    moments.push({ ...momentOf(station, trims[i] as Trim, found, car, corner), phase, ...plan });
+  });
   return moments;
 }
 
-function momentOf(
-  station: Station,
-  left: Trim,
-  handling: HandlingCar,
-  car: Car,
-  corner: VenueCorner,
-) {
-  const { distance, time, speed, driving, lateralAcceleration } = station;
-  const found = carBalance(handling, driving);
+/** Whether the car does the same at two places, as all through the middle. */
+function isAlike({ driving: a }: Station, { driving: b }: Station): boolean {
+  const same = a.speed === b.speed && a.lateralJerk === b.lateralJerk && a.bank === b.bank;
+  return same && a.longitudinalAcceleration === b.longitudinalAcceleration;
+}
+
+/** The steady balance at every station; nothing where there is none at one of them. */
+function trimsAt(handling: HandlingCar, stations: readonly Station[]): Trim[] | undefined {
+  const trims: Trim[] = [];
+  for (const { driving, lateralAcceleration } of stations) {
+    const found = trim(handling, driving, lateralAcceleration, trims.at(-1));
+    if (found === undefined) return undefined;
+    trims.push(found);
+  }
+  return trims;
+}
+
+function momentOf(station: Station, left: Trim, found: CarBalance, car: Car, corner: VenueCorner) {
+  const { distance, time, speed, driving } = station;
+  const { longitudinalAcceleration = 0, grade = 0 } = driving;
   const state = corner.direction === "left" ? left : mirrorTrim(left);
   return {
     distance,
     time,
     speed,
-    longitudinalAcceleration: driving.longitudinalAcceleration ?? 0,
+    longitudinalAcceleration: longitudinalAcceleration + GRAVITY * Math.sin(grade),
     lateralAcceleration: state.lateralAcceleration,
     steeringWheel: state.steer * car.steeringRatio,
     sideSlip: state.sideSlip,
     load: eachAxle(state.wheels, (sides) => ({ left: sides.left.load, right: sides.right.load })),
     balance: found.understeerMargin,
-    used: shareOf(lateralAcceleration, found),
+    used: shareOf(station, found),
   };
 }
 

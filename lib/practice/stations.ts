@@ -1,6 +1,5 @@
 import type { Driving } from "../balance/driving.js";
-import { GRAVITY } from "../units.js";
-import { levelRoadAccelerationOf, type VenueCorner } from "../workshop/venue.js";
+import type { VenueCorner } from "../workshop/venue.js";
 import { type CornerPath, pedalsAt } from "./corner-path.js";
 
 /** One place of the driven line and what the car is to do there. */
@@ -13,7 +12,7 @@ export interface Station {
   readonly speed: number;
   /** 1/m */
   readonly curvature: number;
-  /** m/s² that the tyres are asked for across the car, into the turn */
+  /** m/s² across the path, into the turn: v² times curvature */
   readonly lateralAcceleration: number;
   readonly driving: Driving;
 }
@@ -29,8 +28,13 @@ export interface Pace {
 }
 
 /** Speeds along a corner that is driven at a pace, with the pedals of `pedalsAt`. */
-export function stationsOf(corner: VenueCorner, path: CornerPath, pace: Pace): Station[] {
-  const count = Math.ceil(path.end / STEP);
+export function stationsOf(
+  corner: VenueCorner,
+  path: CornerPath,
+  pace: Pace,
+  apart: number = STEP,
+): Station[] {
+  const count = Math.ceil(path.end / apart);
   const at = (i: number) => (path.end * i) / count;
   const squares = speedSquares(path, pace, count);
   let time = 0;
@@ -63,33 +67,36 @@ function stationAt(
 ): Station {
   const curvature = path.curvature(distance);
   const pedals = pedalsAt(path, distance, effort);
-  const uphill = GRAVITY * Math.sin(Math.atan(corner.grade ?? 0));
   return {
     distance,
     time,
     speed,
     curvature,
-    lateralAcceleration: acrossAt(corner, curvature, speed),
+    lateralAcceleration: speed ** 2 * curvature,
     driving: {
+      ...roadOf(corner, curvature),
       speed,
-      longitudinalAcceleration: pedals + uphill,
-      lateralJerk: jerkAt(corner, path, distance, speed, pedals),
+      longitudinalAcceleration: pedals,
+      lateralJerk: jerkAt(path, distance, speed, pedals),
     },
   };
 }
 
-/** The road leans as much as the line bends: none on the straight, all of it in the middle. */
-export function acrossAt(corner: VenueCorner, curvature: number, speed: number): number {
-  if (curvature === 0) return 0;
-  const banking = (corner.banking ?? 0) * curvature * corner.radius;
-  return Math.max(0, levelRoadAccelerationOf({ ...corner, speed, radius: 1 / curvature, banking }));
+/**
+ * The road of a corner, as a left one. It leans as much as the line bends: none on the straight, all
+ * of it in the middle.
+ */
+export function roadOf(
+  { grade = 0, banking = 0, radius }: VenueCorner,
+  curvature: number = 1 / radius,
+): Pick<Driving, "grade" | "bank"> {
+  return { grade: Math.atan(grade), bank: banking * curvature * radius };
 }
 
 /** d(ay)/dt = v·d(ay)/ds, by a small step ahead, m/s³. */
-function jerkAt(corner: VenueCorner, path: CornerPath, at: number, speed: number, pedals: number) {
+function jerkAt(path: CornerPath, at: number, speed: number, pedals: number) {
   const ahead = 0.1; // m
-  const faster = Math.sqrt(Math.max(1, speed ** 2 + 2 * pedals * ahead));
-  const now = acrossAt(corner, path.curvature(at), speed);
-  const then = acrossAt(corner, path.curvature(at + ahead), faster);
+  const now = speed ** 2 * path.curvature(at);
+  const then = Math.max(1, speed ** 2 + 2 * pedals * ahead) * path.curvature(at + ahead);
   return (speed * (then - now)) / ahead;
 }

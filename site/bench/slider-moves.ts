@@ -5,18 +5,18 @@ import type { Page } from "playwright-core";
  *
  * @param every - after how many moves a frame is waited for
  * @param pause - ms to wait besides, for what a page does once it is left alone
- * @returns what `data-cells` and `data-frame` of the page's map said after each frame, where it has one
+ * @returns what `data-drawn` and `data-frame` of the page's map said after each frame, where it has one
  */
 export function moveSliders(
   page: Page,
   moves: number,
   every: number,
   pause = 0,
-): Promise<{ cells: number; milliseconds: number }[]> {
+): Promise<{ drawn: string; milliseconds: number }[]> {
   return page.evaluate(
     async ([count, every, pause]) => {
       const sliders = [...document.querySelectorAll<HTMLInputElement>(".slider input[type=range]")];
-      const seen: { cells: number; milliseconds: number }[] = [];
+      const seen: { drawn: string; milliseconds: number }[] = [];
       for (let i = 0; i < count; i += 1) {
         const slider = sliders[i % sliders.length];
         if (!slider) break;
@@ -28,8 +28,8 @@ export function moveSliders(
         if (i % every !== 0) continue;
         await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
         if (pause > 0) await new Promise((done) => setTimeout(done, pause));
-        const { cells, frame } = document.querySelector<HTMLElement>(".map")?.dataset ?? {};
-        if (frame) seen.push({ cells: Number(cells), milliseconds: Number(frame) });
+        const { drawn, frame } = document.querySelector<HTMLElement>(".map")?.dataset ?? {};
+        if (frame) seen.push({ drawn: drawn ?? "", milliseconds: Number(frame) });
       }
       return seen;
     },

@@ -43,6 +43,8 @@ export const pins: Pins = {
     from: `rear bar 12e3 less 5e3 N/m: ${whole}`,
     within,
   },
+  "sure-margin": { value: 1 - below(0.8 / 0.7), from: "1 − Φ(0.8/0.7)" },
+  "sure-shift": { value: 1 - below(0.2 / 0.06), from: "1 − Φ(0.2/0.06)", within: 1e-4 },
   "time-long-left": { value: ((Math.PI / 2) * 85) / 27, from: "½π·R/v: 85 m at 27 m/s" },
   "time-gate": { value: ((Math.PI / 2) * 18) / 12.5, from: "½π·R/v: 18 m at 12.5 m/s" },
   "orchard-level": {

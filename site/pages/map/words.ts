@@ -48,11 +48,13 @@ export const words = {
   between: "Between the positions of a bar the map is a blend; only the positions can be set.",
   exactness: {
     moving: (error: string) =>
-      `Within ${error} while you move, as checked at places between; worked out in full once you stop.`,
-    beyond: (error: string, allowed: string) =>
-      `Off by up to ${error} while you move, as checked at places between: more than the ${allowed} it should be, because the balance bends here where a wheel meets its stop, lifts or slides in another way. Wait until you stop: then the map is worked out in full.`,
+      `Within ${error} while you move, as checked at places between; exact once you stop.`,
+    movingBeyond: (error: string, allowed: string) =>
+      `Off by up to ${error} while you move, more than the ${allowed} it should be: the balance bends somewhere here. Stop, and read the exact map.`,
     working: (error: string) =>
       `Within ${error}, as checked at places between; now being worked out in full.`,
+    workingBeyond: (error: string, allowed: string) =>
+      `Off by up to ${error}, more than the ${allowed} it should be; now being worked out in full.`,
     exact: "Exact now: every place of the map is worked out in full.",
   },
   working: "The whole map is being worked out.",

@@ -31,6 +31,13 @@ const axle: HandlingAxle = {
   downforceFactor: 0,
 };
 
+/** The club tyre with its force in the middle of the contact patch: no aligning moment. */
+export const momentlessTyre = {
+  ...clubTyreCoefficients,
+  ...{ QDZ1: 0, QDZ2: 0, QDZ6: 0, QDZ7: 0, QDZ8: 0, QDZ9: 0, QDZ10: 0, QDZ11: 0 },
+  ...{ SSZ1: 0, SSZ2: 0, SSZ3: 0, SSZ4: 0 },
+};
+
 /** An invented light car, rear-wheel drive. */
 export const lightCar: HandlingCar = {
   sprungMass: 890,

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { carMass, type HandlingAxle } from "../../../lib/balance/handling-car.js";
-import { tipsOverAt } from "../../../lib/balance/loads-in-turn.js";
 import { mirrorCar } from "../../../lib/balance/mirror-car.js";
+import { tipsOverAt } from "../../../lib/balance/stance-in-turn.js";
 import { turnLoads } from "../../../lib/balance/turn-loads.js";
 import { distributeLoadTransfer } from "../../../lib/load/distribution.js";
 import { eachAxle, sumOfWheels } from "../../../lib/load/wheels.js";
@@ -12,7 +12,9 @@ import { anyCar, lightCar } from "./cars.js";
 const driving = { speed: 40 };
 const gravity = 9.80665;
 
-const even = (axle: HandlingAxle) => ({ ...axle, leftExcessLoad: 0, downforceFactor: 0 });
+function even({ stops: _, ...axle }: HandlingAxle): HandlingAxle {
+  return { ...axle, leftExcessLoad: 0, downforceFactor: 0 };
+}
 
 test("without air and with even sides it is the sharing of the textbook, to both sides", () => {
   fc.assert(
@@ -22,6 +24,7 @@ test("without air and with even sides it is the sharing of the textbook, to both
       const turn = turnLoads(car, driving, ay);
       expect(turn === undefined).toBe(tipped);
       if (turn === undefined) return;
+      if (textbook.front.lifted || textbook.rear.lifted) return; // see the tests of the stance
       for (const end of ["front", "rear"] as const) {
         for (const part of ["elastic", "geometric", "unsprung", "total"] as const)
           expect(turn[end][part]).toBeCloseTo(textbook[end][part], 5);

@@ -1,13 +1,15 @@
 import { expect, test } from "vitest";
+import type { HandlingAxle, HandlingCar } from "../../../lib/balance/handling-car.js";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
 import { understeerGradientAt } from "../../../lib/balance/handling-curve.js";
-import { axlesAt } from "../../../lib/balance/loads-in-turn.js";
+import { stanceInTurn } from "../../../lib/balance/stance-in-turn.js";
 import type { Car } from "../../../lib/car/car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { carFromJson } from "../../../lib/car/file/parse.js";
 import { drive } from "../../../lib/transient/drive.js";
 import { GRAVITY } from "../../../lib/units.js";
 import { beam } from "../linkage/reference-corners.js";
+import { momentlessTyre } from "./cars.js";
 
 const degrees = (angle: number) => (angle * 180) / Math.PI;
 
@@ -26,6 +28,12 @@ function onBeam(raised: number): Car {
   return car;
 }
 
+/** How far the body rolls on its beam for each m/s², rad. */
+function rollOnBeam(car: HandlingCar, speed: number): number {
+  const at = (ay: number) => stanceInTurn(car, { speed }, ay).rear.suspensionRoll;
+  return at(1) - at(0);
+}
+
 test.each([0, 0.03, 0.06])(
   "trailing links %s m higher in front take what the rear steers off the understeer gradient",
   (raised) => {
@@ -35,8 +43,7 @@ test.each([0, 0.03, 0.06])(
     const car = handlingCarOf(onBeam(raised));
     const straight = { ...car, rear: { ...car.rear, rollSteer: 0 } };
     const fast = { speed: 40 };
-    const { rollAngle, tyreAngle } = axlesAt(car, fast, 0);
-    const roll = rollAngle.rear.slope - tyreAngle.rear.slope; // rad per m/s², on the beam
+    const roll = rollOnBeam(car, 40);
     const rollSteer = -(0.44 + 16 * raised) / 8.12;
     const moved = rollSteer * roll;
     const [now, before] = [car, straight].map((one) => understeerGradientAt(one, fast) ?? NaN);
@@ -54,15 +61,18 @@ test("a drive settles with that roll steer too", () => {
     (one) =>
       steer / (drive(one, { speed, duration: 4, steer: () => steer }).at(-1)?.yawRate ?? NaN),
   );
-  const { rollAngle, tyreAngle } = axlesAt(car, { speed }, 0);
-  const moved = (-1.4 / 8.12) * (rollAngle.rear.slope - tyreAngle.rear.slope) * speed;
+  const moved = (-1.4 / 8.12) * rollOnBeam(car, speed) * speed;
   expect(((perYaw[0] ?? NaN) - (perYaw[1] ?? NaN)) / moved).toBeCloseTo(1, 1);
 });
 
 test("links along the car that rise steeply enough turn understeer into oversteer", () => {
-  const gradients = [0, 0.03, 0.06].map(
-    (raised) => understeerGradientAt(handlingCarOf(onBeam(raised)), { speed: 40 }) ?? NaN,
-  );
+  // links and bushes that do not give way, tyres without aligning moment: the roll steer alone
+  const bare = (axle: HandlingAxle) => ({ ...axle, complianceSteer: 0, tyre: momentlessTyre });
+  const gradients = [0, 0.03, 0.06].map((raised) => {
+    const car = handlingCarOf(onBeam(raised));
+    const stiff = { ...car, front: bare(car.front), rear: bare(car.rear) };
+    return understeerGradientAt(stiff, { speed: 40 }) ?? NaN;
+  });
   const [level = NaN, rising = NaN, steep = NaN] = gradients.map((one) => degrees(one) * GRAVITY);
   expect(level).toBeGreaterThan(0.1); // ° for each g
   expect(Math.abs(rising)).toBeLessThan(0.05);

@@ -53,6 +53,16 @@ describe("a map worked out in full", () => {
     },
   );
 
+  test("follows no top of the path that another one has grown above", () => {
+    const of = mapOver("front-springRate", "rear-springRate");
+    const grid = gridOf(of);
+    const row = exactRow(of, grid, 42); // where one top of the path gives way to another
+    for (let column = 32; column < 46; column++) {
+      const alone = cellAt(of, { x: grid.along[column] ?? 0, y: grid.up[42] ?? 0 });
+      expect(row.lateralAcceleration[column]).toBeCloseTo(alone.lateralAcceleration, 3);
+    }
+  });
+
   test("gives each row to the last bit as that row gives by itself, in any order", () => {
     const of = mapOver("front-springRate", "rear-barPosition");
     const grid = gridOf(of, 6);

@@ -1,9 +1,11 @@
 import type { Page } from "playwright-core";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { axeFaults } from "./axe.js";
 import { useBrowser } from "./browser.js";
 
-const { open } = useBrowser();
+vi.setConfig({ testTimeout: 180_000 }); // a map worked out in full, on a busy machine
+
+const { open, fileUrl } = useBrowser();
 
 const map = (page: Page) => page.locator(".map");
 const reading = (page: Page) => page.locator(".reading");
@@ -11,18 +13,23 @@ const boxesOf = (page: Page, selector: string) =>
   page
     .locator(selector)
     .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
-const cells = (page: Page) => map(page).getAttribute("data-cells");
+const exact = (page: Page) => page.locator(".map[data-drawn=exact]").waitFor({ timeout: 150_000 });
+const result = (page: Page) => page.locator(".says").last();
+/** What is drawn, as paths. */
+const drawing = (page: Page) =>
+  page.locator(".map svg > path").evaluateAll((all) => all.map((one) => one.getAttribute("d")));
 
 describe("the set-up map", () => {
   it("draws lines of balance and grip, the limits, the car and the mark, and says the result", async () => {
     const { page, errors, foreign } = await open("map");
+    await exact(page);
     for (const part of ["balance", "neutral", "grip", "limit"])
       expect((await page.locator(`.map path.${part}`).getAttribute("d"))?.length).toBeGreaterThan(
         50,
       );
     expect(await page.locator(".map .labels text").count()).toBeGreaterThan(5);
-    expect(await cells(page)).toBe("64");
-    expect(await page.locator(".says").last().textContent()).toMatch(/^Over this map the balance/);
+    expect(await page.locator(".exactness").textContent()).toMatch(/^Exact now/);
+    expect(await result(page).textContent()).toMatch(/^Over this map the balance/);
     expect(errors).toEqual([]);
     expect(foreign).toEqual([]);
   });
@@ -65,18 +72,57 @@ describe("the set-up map", () => {
     expect(await reading(page).textContent()).not.toBe(before);
   });
 
-  it("moves whole while a third lever does, and is drawn and told in full when that stops", async () => {
+  it("moves whole while a third lever does, says how far off it is, and is exact when that stops", async () => {
     const { page } = await open("map");
+    await exact(page);
     const line = page.locator(".map path.balance");
-    const [before, said] = [
-      await line.getAttribute("d"),
-      await page.locator(".says").last().textContent(),
-    ];
+    const [before, said] = [await line.getAttribute("d"), await result(page).textContent()];
     await page.locator("#map-third-value-range").focus();
     await page.keyboard.press("ArrowRight");
+    await expect
+      .poll(() => page.locator(".exactness").textContent())
+      .toMatch(/^(Within|Off by up to) \d\.\d\d\u00a0m\/s²/);
     await expect.poll(() => line.getAttribute("d")).not.toBe(before);
-    await expect.poll(() => page.locator(".says").last().textContent()).not.toBe(said);
-    expect(await cells(page)).toBe("64");
+    await exact(page);
+    expect(await result(page).textContent()).not.toBe(said);
+  });
+
+  it("is the same, worked out by workers or from a folder in slices on the page", async () => {
+    const levers = "#map?along=front-barPosition&up=rear-springRate&phase=power+on";
+    const served = await open("map");
+    await served.page.goto(served.page.url() + levers);
+    const folder = await open(fileUrl("map") + levers);
+    await served.page.reload();
+    await exact(served.page);
+    await exact(folder.page);
+    expect(served.page.workers().length).toBeGreaterThan(0);
+    expect(folder.page.workers().length).toBe(0);
+    expect(await drawing(folder.page)).toEqual(await drawing(served.page));
+    expect(await result(folder.page).textContent()).toBe(await result(served.page).textContent());
+    expect([...served.errors, ...folder.errors]).toEqual([]);
+  });
+
+  it("is worked out on the page where its workers cannot start", async () => {
+    const { page } = await open("index");
+    await page.route("**/map-worker.js", (route) => route.fulfill({ status: 404, body: "" }));
+    await page.goto(page.url().replace("index", "map"));
+    await exact(page);
+    expect(page.workers().length).toBe(0);
+  });
+
+  it("drops what is under way when a lever moves again", async () => {
+    const { page } = await open("map");
+    await exact(page);
+    const third = page.locator("#map-third-value-range");
+    await third.focus();
+    await page.keyboard.press("ArrowRight");
+    await page.locator(".progress.on").waitFor({ state: "attached" });
+    await page.keyboard.press("ArrowLeft");
+    await exact(page);
+    const back = await drawing(page);
+    await page.reload();
+    await exact(page);
+    expect(back).toEqual(await drawing(page));
   });
 
   it("takes other levers, another part of the corner, and lets two levers change places", async () => {
@@ -87,9 +133,11 @@ describe("the set-up map", () => {
     expect(await map(page).getAttribute("aria-label")).toBe(
       "Map over Rear spring rate and Front bar position",
     );
-    const said = await page.locator(".says").last().textContent();
+    await exact(page);
+    const said = await result(page).textContent();
     await page.locator("#map-part").selectOption("power on");
-    expect(await page.locator(".says").last().textContent()).not.toBe(said);
+    await exact(page);
+    expect(await result(page).textContent()).not.toBe(said);
   });
 
   it("speaks of the positions of a bar only where one is an axis", async () => {
@@ -106,7 +154,8 @@ describe("the set-up map", () => {
     const { page } = await open("map");
     await page.locator("#map-along").selectOption("rear-springRate");
     await page.locator("#map-up").selectOption("rear-barPosition");
-    const said = (await page.locator(".says").last().textContent()) ?? "";
+    await exact(page);
+    const said = (await result(page).textContent()) ?? "";
     const [, rate, position] = /rear spring rate (\d+).*position (\d)\.$/.exec(said) ?? [];
     await page.evaluate((hash) => {
       location.hash = hash;

@@ -295,8 +295,8 @@ describe("what the map says", () => {
 
   test("scales are round in the reader's unit", () => {
     const map = drawn(of);
-    expect(scalesOf(map, "metric").balance).toBeCloseTo(0.2, 9);
-    expect(scalesOf(map, "us").balance / 9.80665).toBeCloseTo(0.02, 9);
+    expect(scalesOf(map, "metric").balance).toBeCloseTo(0.5, 9);
+    expect(scalesOf(map, "us").balance / 9.80665).toBeCloseTo(0.05, 9);
     const { deepest, balance } = scalesOf(map, "metric");
     expect(deepest / balance).toBeCloseTo(Math.round(deepest / balance), 9);
   });

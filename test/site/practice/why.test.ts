@@ -1,10 +1,8 @@
 import { type Car, candidatesFor, demoCar, practiceCorner, practiceFrom } from "@rollbook/lib";
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { cornerOf, presets } from "../../../site/pages/practice/puzzle/puzzle.js";
 import { whyOf } from "../../../site/pages/practice/puzzle/why.js";
 import { otherCars } from "../other-cars.js";
-
-vi.setConfig({ testTimeout: 60_000 }); // many cars
 
 /** Puzzles of a car, as many as it gives. */
 const puzzles = (car: Car) =>

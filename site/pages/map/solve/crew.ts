@@ -5,7 +5,8 @@ const most = 4;
 
 /** Workers that take rows of a job until none is left. */
 export interface Crew {
-  work(job: Job): void;
+  /** @param free - how many workers stay out of it, while one at least goes in */
+  work(job: Job, free?: number): void;
   rest(): void;
 }
 
@@ -19,14 +20,12 @@ export function startCrew(file: string, onFailed: () => void): Crew | undefined 
   if (location.protocol === "file:") return undefined;
   const workers: Worker[] = [];
   const idle = new Set<Worker>();
-  let job: Job | undefined;
+  let [job, hands]: [Job | undefined, number] = [undefined, most];
 
   function hand(worker: Worker): void {
-    const row = job?.take();
-    if (job === undefined || row === undefined) {
-      idle.add(worker);
-      return;
-    }
+    idle.add(worker);
+    const row = workers.length - idle.size < hands ? job?.take() : undefined;
+    if (job === undefined || row === undefined) return;
     idle.delete(worker);
     const ask: RowAsk = { job: job.number, of: job.of, grid: job.grid, row };
     worker.postMessage(ask);
@@ -57,8 +56,9 @@ export function startCrew(file: string, onFailed: () => void): Crew | undefined 
     return undefined;
   }
   return {
-    work(next) {
+    work(next, free = 0) {
       job = next;
+      hands = Math.max(1, workers.length - free);
       for (const worker of [...idle]) hand(worker);
     },
     rest() {

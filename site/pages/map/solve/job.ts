@@ -6,6 +6,8 @@ export interface Wanted {
   readonly grid: MapGrid;
   /** Told after each row which part of the map is there. */
   readonly onPart?: (part: number) => void;
+  /** Whether the page itself is at work meanwhile and needs a core left to it. */
+  readonly aside?: boolean;
   readonly onDone: (map: SetUpMap) => void;
 }
 

@@ -28,7 +28,7 @@ export function mapSolver(file: string): Solver {
     wanted = next;
     const started = jobFor({ ...next, onDone }, ++count);
     job = started;
-    if (crew) crew.work(started);
+    if (crew) crew.work(started, next.aside ? 1 : 0);
     else workInSlices(started, () => job === started);
   }
   function drop(): void {

@@ -36,10 +36,11 @@ export function liveMap(
 ): void {
   let state = first;
   let scales: Scales | undefined;
-  let [waiting, timer] = [false, 0];
+  let [waiting, timer] = [0, 0]; // a frame that was asked for, and the rest after a move
   let base: SetUpMap | undefined; // exact, over the same levers, with the third one nearby
   let near: ApproximateMap | undefined; // the last one drawn
-  let [round, worst] = [0, 0];
+  let [round, worst] = [0, 0]; // of those drawn from one base
+  let drawnFrom: SetUpMap | undefined;
   const solver = mapSolver("map-worker.js");
   const [picture, key, numbers, said] = [chart(), legend(), table(), sentences()];
   const progress = element("progress", { class: "progress", "aria-hidden": "true", max: 1 });
@@ -62,11 +63,11 @@ export function liveMap(
 
   /** Draws what few places tell of the map, and says how far off it is. */
   function sketch(of: MapOf, kind: "moving" | "working"): void {
-    if (kind === "working") near = undefined; // every place anew
     const started = performance.now();
     const map = approximateMap(of, gridOf(of), { base, near, round: round++ });
     near = map;
-    worst = Math.max(worst, map.error);
+    worst = Math.max(drawnFrom === base ? worst : 0, map.error);
+    drawnFrom = base;
     draw(of, map);
     said.howExact({ kind, error: worst });
     const took = performance.now() - started;
@@ -74,21 +75,18 @@ export function liveMap(
     if (kind === "working") key.show(scales ?? scalesOf(map, reader.units), map);
   }
 
-  function standOn(map: SetUpMap): void {
-    base = map;
-    worst = 0;
-  }
-
   /** Has a coarse map worked out beside the page, so that what is drawn while a lever moves starts near. */
   function keepUp(of: MapOf): void {
     if (!solver.beside || solver.busy) return;
-    const onDone = (map: SetUpMap) => standOn(finerMap(map, gridOf(of)));
-    solver.begin({ of, grid: gridOf(of, coarse), onDone });
+    const onDone = (map: SetUpMap) => {
+      base = finerMap(map, gridOf(of));
+    };
+    solver.begin({ of, grid: gridOf(of, coarse), aside: true, onDone });
   }
 
   /** Draws and tells everything in full. */
   function finish(of: MapOf, map: SetUpMap): void {
-    standOn(map);
+    base = map;
     const fresh = scalesOf(map, reader.units);
     scales = fresh;
     draw(of, map);
@@ -125,7 +123,10 @@ export function liveMap(
     solver.drop();
     unlessRefused(() => {
       const of = now();
-      sketch(of, "working");
+      if (waiting !== 0 || near === undefined) sketch(of, "working");
+      else said.howExact({ kind: "working", error: worst });
+      cancelAnimationFrame(waiting);
+      waiting = 0;
       progress.value = 0;
       progress.classList.add("on");
       solver.begin({
@@ -146,10 +147,9 @@ export function liveMap(
     link.forget();
     clearTimeout(timer);
     timer = window.setTimeout(settle, rest);
-    if (waiting) return;
-    waiting = true;
-    requestAnimationFrame(() => {
-      waiting = false;
+    if (waiting !== 0) return;
+    waiting = requestAnimationFrame(() => {
+      waiting = 0;
       unlessRefused(() => {
         sketch(now(), "moving");
         keepUp(now());

@@ -48,11 +48,11 @@ function sentenceAt(of: MapOf, x: number, y: number): string {
 }
 
 function exactnessText(now: Exactness): string {
-  const { exact, beyond, moving, working } = words.exactness;
-  if (now.kind === "exact") return exact;
+  if (now.kind === "exact") return words.exactness.exact;
   const error = acceleration(roundedUp(now.error), format);
-  if (now.error > MAP_ERROR_ALLOWED) return beyond(error, acceleration(MAP_ERROR_ALLOWED, format));
-  return (now.kind === "moving" ? moving : working)(error);
+  if (now.error <= MAP_ERROR_ALLOWED) return words.exactness[now.kind](error);
+  const allowed = acceleration(MAP_ERROR_ALLOWED, format);
+  return words.exactness[`${now.kind}Beyond`](error, allowed);
 }
 
 /** To the next hundredth above, so that what is said holds. */
