@@ -1,7 +1,8 @@
+import { type AxleByHand, asItIs, type CarByHand, carByHand, g } from "./demo-car-by-hand.js";
 import type { Pins } from "./pins.js";
+import { evenTurn, movedBy } from "./roll-by-hand.js";
 
 // The demo car, retyped.
-const g = 9.80665; // m/s²
 const ay = 7; // m/s²
 const wheelbase = 2.4;
 const sprung = 810 + 80 + 30; // body, driver, fuel, kg
@@ -9,56 +10,34 @@ const sprungHeight = (810 * 0.54 + 80 * 0.48 + 30 * 0.4) / sprung;
 const behindFront = (810 * 1.07 + 80 * 1.35 + 30 * 2.2) / sprung;
 const sprungFront = sprung * (1 - behindFront / wheelbase);
 const sprungRear = sprung - sprungFront;
-const front = {
-  track: 1.44,
-  rollCentre: 0.05,
-  wheels: 75,
-  wheelsHeight: 0.29,
-  wheelRate: 60e3 * 0.65 ** 2,
-};
-const rear = {
-  track: 1.45,
-  rollCentre: 0.09,
-  wheels: 85,
-  wheelsHeight: 0.29,
-  wheelRate: 50e3 * 0.75 ** 2,
-};
-const tyre = 215e3; // N/m at 200 kPa
+const car = carByHand(asItIs);
 
-const series = (a: number, b: number) => 1 / (1 / a + 1 / b);
-const springs = (rate: number, track: number) => (rate * track ** 2) / 2;
-const bar = (rate: number, ratio: number, track: number) => rate * ratio ** 2 * track ** 2;
-const frontStiffness = series(
-  springs(front.wheelRate, front.track) + bar(22e3, 0.6, front.track),
-  springs(tyre, front.track),
-);
-const rearStiffness = series(
-  springs(rear.wheelRate, rear.track) + bar(5e3, 0.6, rear.track),
-  springs(tyre, rear.track),
-);
+/** Height of the body above its roll axis, m. */
+const arm = () => sprungHeight - (sprungFront * 0.05 + sprungRear * 0.09) / sprung;
 
-const arm = (frontHeight = front.rollCentre, rearHeight = rear.rollCentre, height = sprungHeight) =>
-  height - (sprungFront * frontHeight + sprungRear * rearHeight) / sprung;
-const roll = (d: number, stiffness = frontStiffness + rearStiffness) =>
-  (sprung * ay * d) / (stiffness - sprung * g * d);
-
-/** Load moved at the front and at the rear, with the front roll centre and stiffness as given. */
-function moved(frontHeight: number, stiffness: number) {
-  const angle = roll(arm(frontHeight), stiffness + rearStiffness);
-  const atFront =
-    stiffness * angle + sprungFront * ay * frontHeight + front.wheels * ay * front.wheelsHeight;
-  const atRear =
-    rearStiffness * angle +
-    sprungRear * ay * rear.rollCentre +
-    rear.wheels * ay * rear.wheelsHeight;
-  return { front: atFront / front.track, rear: atRear / rear.track };
+/** The car with its roll centres and its body higher by so much, m. */
+function raised(atFront: number, atRear = 0, body = 0): CarByHand {
+  const axle = (a: AxleByHand, by: number): AxleByHand => ({
+    ...a,
+    rollCentre: a.rollCentre + by,
+    arm: a.arm + body - by,
+    springs: a.springs + a.sprung * g * by, // weight on the links
+  });
+  return { ...car, front: axle(car.front, atFront), rear: axle(car.rear, atRear) };
 }
-function share(frontHeight: number, stiffness = frontStiffness) {
-  const load = moved(frontHeight, stiffness);
-  return load.front / (load.front + load.rear);
+const turning = evenTurn(car, ay);
+const frontTotal = movedBy(turning.front);
+const frontWheels = (car.front.ownShare * 75 * 0.29 * ay) / 1.44;
+function share(of: CarByHand) {
+  const { front, rear } = evenTurn(of, ay);
+  return movedBy(front) / (movedBy(front) + movedBy(rear));
 }
+const stiffened = (extra: number): CarByHand => ({
+  ...car,
+  front: { ...car.front, springs: car.front.springs + extra },
+});
 function halved(f: (x: number) => number, low: number, high: number): number {
-  for (let i = 0; i < 200; i++) {
+  for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
     if (f(low) * f(middle) <= 0) high = middle;
     else low = middle;
@@ -78,10 +57,13 @@ export const pins: Pins = {
     value: arm(),
     from: "sprung height less the roll centres, weighed by sprung mass",
   },
-  "roll-angle": { value: roll(arm()), from: "m·ay·d / (K − m·g·d)" },
+  "roll-angle": { value: turning.roll, from: "moments on body and axles" },
   "front-links": { value: frontLinks, from: "m·ay·h/t over the front axle" },
-  "front-springs": { value: (frontStiffness * roll(arm())) / 1.44, from: "K·φ/t" },
-  "front-total": { value: moved(0.05, frontStiffness).front, from: "sum of the three parts" },
+  "front-springs": {
+    value: frontTotal - frontLinks - frontWheels,
+    from: "all that the tyres move less links and wheels",
+  },
+  "front-total": { value: frontTotal, from: "half of outer less inner tyre" },
   "drawn-roll-centre": { value: (0.72 * 0.27) / 1.975, from: twoMethods },
   "drawn-camber-gain": {
     value: (0.0290105 * degree) / 1e-3,
@@ -91,10 +73,10 @@ export const pins: Pins = {
   "drawn-camber-in-roll": { value: 1 - 0.72 / 1.975, from: `1 − (t/2)/f; ${twoMethods}` },
   "front-jacking": { value: jacking, from: "(F_o − F_i)·2h/t with 2/3 and 1/3 of (m_s + m_u)·ay" },
   "front-rise": { value: jacking / (2 * 60e3 * 0.65 ** 2), from: "J/(2k) at the wheels" },
-  "share-now": { value: share(0.05), from: "three parts at both axles" },
-  "share-higher": { value: share(0.07), from: "three parts at both axles" },
+  "share-now": { value: share(car), from: "moments on body and axles" },
+  "share-higher": { value: share(raised(0.02)), from: "the same, 20 mm higher" },
   "same-bar": {
-    value: halved((extra) => share(0.05, frontStiffness + extra) - share(0.07), 0, 1e5),
+    value: halved((extra) => share(stiffened(extra)) - share(raised(0.02)), 0, 1e5),
     from: "bisection on the share",
   },
   "front-turns": {
@@ -118,5 +100,8 @@ export const pins: Pins = {
   lift: { value: 400 / 3, from: "jacking of 4000/2000 N at 50 mm on 1.5 m, worked by hand" },
   "lift-again": { value: 90, from: "40 × 1.5²" },
   "stiffer-for-roll": { value: 0.04 / arm(), from: "K grows as d" },
-  "roll-when-lower": { value: roll(arm() + 0.03), from: "d longer by 50 − 20 mm" },
+  "roll-when-lower": {
+    value: evenTurn(raised(-0.05, -0.05, -0.02), ay).roll,
+    from: "moments on body and axles, roll centres 50 mm and body 20 mm lower",
+  },
 };

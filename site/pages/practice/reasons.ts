@@ -7,11 +7,11 @@ function transfer(end: End, more: boolean): string {
   const grip = more
     ? "twice the load is less than twice the grip, so the pair holds less"
     : "the two share their load more evenly, so the pair holds more";
-  return `moves ${more ? "more" : "less"} load from the inner to the outer ${end} tyre; ${grip} and ${sooner(end, more)}.`;
+  return `moves ${more ? "more" : "less"} load from the inner to the outer ${end} tyre; ${grip} and ${sooner(end, more)}. On the brakes the harder working outside wheels can outweigh that.`;
 }
 
 const damper = (end: End, more: boolean): string =>
-  `${more ? "Stiffer" : "Softer"} ${end} dampers carry ${more ? "more" : "less"} of the load transfer at their end while the body still rolls, and none once its lean stands still.`;
+  `${more ? "Stiffer" : "Softer"} ${end} dampers carry ${more ? "more" : "less"} of the load transfer at their end while the body still rolls, and none once its lean stands still: hardly anything of balance, but how the car arrives.`;
 
 const mass = (more: boolean): string =>
   `${more ? "More" : "Less"} mass changes both what the tyres nearest to it carry and what they have to hold in the turn; grip does not grow in proportion to load, so the ends no longer share as before.`;

@@ -1,4 +1,4 @@
-import { axleWeightsOf, bestPressure, type Car, tyreNamed } from "@rollbook/lib";
+import { axleWeightsOf, bestPressure, type Car, tyreOf } from "@rollbook/lib";
 import type { Draw, Misconception } from "./question.js";
 import type { Tell } from "./tell.js";
 
@@ -6,7 +6,7 @@ const round = 5e3; // Pa
 
 /** Two tyres like those in front, one below and one above the pressure that grips best. */
 function twoTyres(car: Car, by: number, [below, above]: readonly [number, number], tell: Tell) {
-  const tyre = tyreNamed(car.front.tyre.name);
+  const tyre = tyreOf(car.front);
   const load = axleWeightsOf(car).front / 2;
   const { minimum, maximum } = tyre.valid.pressure;
   const best = Math.round(bestPressure(tyre, { load }) / round) * round;

@@ -11,7 +11,7 @@ const alike = 0.1; // m/s²
 function inOtherPhase(car: Car, name: PhaseName, tell: Tell) {
   const handling = handlingCarOf(car);
   const middle = carBalance(handling, { speed, ...phases.middle });
-  const other = carBalance(handling, { speed, ...phases[name] }, middle);
+  const other = carBalance(handling, { speed, ...phases[name] });
   if (middle.first === "both") throw new RangeError("both its ends let go together.");
   const ahead = (margin: number) => (middle.first === "front" ? margin : -margin);
   const said = (margin: number) =>
@@ -52,7 +52,7 @@ const first: Draw = (car, tell) => {
     tell,
   );
   const why = towardsFront
-    ? "The front brakes use up more grip than the load that arrives in front brings."
+    ? "The front brakes use up more than the load that arrives in front brings, and the harder working outside wheels turn the nose out."
     : "Braking takes load off the rear, and its tyres turn with what is left.";
   return {
     ask: `In the middle of a steady corner the ${end} of this car lets go first, ${tell.acceleration(before)} before the other end. Nothing on the car is changed. Which end lets go first when you still brake, at ${tell.acceleration(-push, 0)}, while you turn in?`,
@@ -64,7 +64,7 @@ const first: Draw = (car, tell) => {
         idea: "understeer-is-fixed",
       },
       answer(
-        "Neither: brakes take from both ends alike.",
+        "Neither clearly: the ends come out nearly even.",
         found.even,
         "pushing-takes-alike",
         limits,
@@ -95,7 +95,7 @@ const twin: Draw = (car, tell) => {
   const { end, before, push, limits, towardsFront, ...found } = inOtherPhase(car, "power on", tell);
   const why = towardsFront
     ? "Power takes load off the front, and its tyres turn with what is left."
-    : "The rear spends more grip on pushing than the load that arrives there brings.";
+    : "The rear spends more grip on pushing than the load that arrives there brings, most of all at the light inside wheel.";
   return {
     ask: `A steady corner again: in the middle the ${end} of this car lets go first, ${tell.acceleration(before)} before the other end. Now the driver picks up the throttle, and it gains speed at ${tell.acceleration(push, 0)}. What does the limit look like?`,
     choices: [
@@ -122,7 +122,7 @@ const twin: Draw = (car, tell) => {
         `With this little power it does not. ${why}`,
       ),
       answer(
-        "Both ends let go at once: throttle takes from both alike.",
+        "Both ends let go at nearly the same turn.",
         found.even,
         "pushing-takes-alike",
         limits,

@@ -209,7 +209,10 @@ const allIdeas = {
   },
   "brakes-change-ends": {
     belief: "Braking always makes the other end slide.",
-    sight: fourBalances({ brakes: "most" }, "How much of it is the share of the front brakes?"),
+    sight: fourBalances(
+      { frontBar: "most", brakes: "most" },
+      "A stiff front bar and much brake in front: does the end still change?",
+    ),
   },
   "power-frees-it": {
     belief: "Power always makes the other end slide.",
