@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { withBars } from "../../../lib/car/bars.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { gripOf, limitBalanceOf } from "../../../lib/car/limit-balance.js";
+import { demoInRoll } from "../load/demo-in-roll.js";
 import { rollByEnergy } from "../load/roll-by-energy.js";
 
 test("an upright club tyre at 200 kPa has friction 1.30 less 0.05 for each kN", () => {
@@ -35,6 +36,7 @@ test("the demo car's front axle gives up at the root of its quadratic", () => {
 /** m·ay = μ0·W − s·W²/2 − 2s·(c·ay)², with c the transfer of the front axle for each m/s². */
 function frontLimitByHand(): number {
   const [g, s, mu] = [9.80665, 5e-5, 1.3];
+<<<<<<< HEAD
   // the club tyre at a load: 215 kN/m at 3000 N, with a square term of 20 – Pacejka 2012, eq. A3.3
   const tyre = (load: number) =>
     (3000 / 0.29) * Math.sqrt(((215e3 * 0.29) / 3000) ** 2 - 80 + (80 * load) / 3000);
@@ -68,6 +70,10 @@ function frontLimitByHand(): number {
     },
   });
   const m = sprungFront + 75;
+=======
+  const { transferFront: c } = rollByEnergy(demoInRoll);
+  const m = demoInRoll.sprungMass * demoInRoll.sprungFrontShare + 75;
+>>>>>>> coretests
   const W = m * g;
   const [A, C] = [2 * s * c ** 2, mu * W - (s * W ** 2) / 2];
   return (-m + Math.sqrt(m ** 2 + 4 * A * C)) / (2 * A);

@@ -96,7 +96,7 @@ test("what moved is the changed car's behaviour minus the first car's", () => {
   for (const name of phaseNames) {
     const [there, here] = [moved.phases[name], phases[name]];
     expect(there.understeerMargin).toBeCloseTo(here.understeerMargin, 3); // solver's start differs
-    expect(there.lateralAcceleration).toBeCloseTo(here.lateralAcceleration, 3);
+    expect(there.lateralAcceleration).toBeCloseTo(here.lateralAcceleration, 4);
   }
 });
 
@@ -124,13 +124,14 @@ test("changes start from where the car stands now, not from where it was measure
 
 test("a car that tips over before its tyres let go says in which parts of the corner", () => {
   expect(effect({ lever: "barPosition", end: "front", by: 1 }).tips).toEqual([]);
-  const tall = { ...demoCar, body: { ...demoCar.body, height: 1.1 } };
+  // locked: an open differential would leave it without push before the second wheel is up
+  const rear = { ...demoCar.rear, differential: { kind: "locked" as const } };
+  const tall = { ...demoCar, rear, body: { ...demoCar.body, height: 1.1 } };
   const from = baselineOf(tall);
   const { tips } = effectOf({ lever: "camber", end: "front", by: -0.0044 }, from);
-  expect(tips).toContain("turn-in");
+  expect(tips).toContain("middle");
   const oneSided = { ...tall, body: { ...tall.body, height: 0.8, leftOfCentre: 0.12 } };
   const { left, right } = baselineOf(oneSided).corners;
-  const tipping = (corner: typeof left) => phaseNames.filter((name) => corner[name].tips);
-  expect(tipping(left)).toEqual([]);
-  expect(tipsIn({ left, right })).toEqual(tipping(right));
+  expect([left.middle.tips, right.middle.tips]).toEqual([false, true]);
+  expect(tipsIn({ left, right })).toContain("middle");
 });
