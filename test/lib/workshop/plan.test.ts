@@ -90,17 +90,15 @@ describe("a proposed plan", () => {
   });
 });
 
-test("brakes are never proposed rearwards, though they are all that moves balance to the rear", () => {
+test("brakes are never proposed rearwards", () => {
   const { adjusters: _a, ...front } = demoCar.front;
   const { bar: _bar, adjusters: _b, ...rear } = demoCar.rear;
   const adjusters = { brakeFrontShare: { min: 0.5, max: 0.66, step: 0.02 } }; // 0.66 as it came
   const bar = front.bar && { ...front.bar, position: 1 };
   const car: Car = { ...demoCar, front: { ...front, ...(bar && { bar }) }, rear, adjusters };
   const levers = candidatesFor(car).map(({ change }) => [change.lever, Math.sign(change.by)]);
-  expect(levers).toEqual([
-    ["barPosition", 1],
-    ["brakeFrontShare", -1],
-  ]);
+  expect(levers).toContainEqual(["barPosition", 1]);
+  expect(levers).not.toContainEqual(["brakeFrontShare", 1]); // in front there is no more
   const proposed = proposePlan({ ...day, car }).steps.filter(({ kind }) => kind === "change");
   expect(proposed).toEqual([change({ lever: "barPosition", end: "front", by: 1 })]);
 });
@@ -154,7 +152,7 @@ describe("the sheet", () => {
   test("says of a car that tips over before it slides that nobody drives it there, and asks for no larger change", () => {
     const rows = sheetOf({ ...planOf({ kind: "baseline" }, change(stiffer)), car: tall });
     for (const row of rows) {
-      expect(row.tips).toContain("middle");
+      expect(row.tips).toContain("turn-in");
       expect(kindsOf(row)).toContain("tips over");
       expect(kindsOf(row)).not.toContain("too small to feel");
     }

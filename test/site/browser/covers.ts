@@ -6,7 +6,6 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "access.test.ts": ["every page"],
   "figure-links.test.ts": ["01-load-transfer"],
   "figures.test.ts": ["every chapter"],
-  "firefox.test.ts": ["every chapter", "index", "garage", "workshop"],
   "frames.test.ts": ["every chapter"],
   "garage.test.ts": ["garage", "01-load-transfer"],
   "map.test.ts": ["map"],
