@@ -18,16 +18,12 @@ function tallied(details: RunDetails<unknown>): void {
 }
 
 if (LONG_TALLY !== undefined) {
-  const tellTally = {
-    reporter: tallied,
-    asyncReporter: async (one: RunDetails<unknown>) => tallied(one),
-  };
   beforeEach(() => {
     const left = Number(LONG_UNTIL) - Date.now();
     const limit = Math.max(1, Math.min(left, Number(LONG_SECONDS ?? Infinity) * 1000));
     fc.configureGlobal({
       ...fc.readConfigureGlobal(),
-      ...tellTally,
+      reporter: tallied,
       interruptAfterTimeLimit: limit,
     });
   });

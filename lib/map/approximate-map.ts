@@ -62,7 +62,7 @@ export function approximateMap(
   };
 }
 
-const ANEW = 16; // one place in so many is worked out from nothing, others in each round
+const ANEW = 32; // one place in so many is worked out from nothing, others in each round
 
 /**
  * Works places out, each from where it was in the map before: that is quick, but can follow a top

@@ -29,7 +29,7 @@ function between({ at }: Knots, places: readonly number[]): number[] {
   return at.slice(1).map((place, i) => Math.round(((place + (at[i] ?? 0)) / 2) * last) / last);
 }
 
-const SCATTERED = 2;
+const SCATTERED = 1; // each costs as much as several that begin near
 
 /**
  * A few places scattered over a grid, others in each round: additive recurrence with the plastic

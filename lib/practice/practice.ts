@@ -53,7 +53,7 @@ export function practiceFrom(
   requireInRange("seed", seed, 0, LARGEST_SEED);
   if (!Number.isInteger(seed)) throw new RangeError(`seed is ${seed} but must be a whole number.`);
   const random = randomFrom(seed);
-  let left = candidatesFor(car, car, corner.speed).map(({ change }) => change);
+  let left = changesToHide(car, corner.speed);
   for (;;) {
     const hidden = pickByLever(left, random);
     if (hidden === undefined) break;
@@ -63,6 +63,16 @@ export function practiceFrom(
     left = left.filter((change) => change !== hidden);
   }
   throw new RangeError("Nothing that can be felt in this corner can be changed on this car.");
+}
+
+const hideable = new WeakMap<Car, Map<number, readonly Change[]>>();
+
+/** What can be felt of a car at a speed: worked out once, since it is the same for every seed. */
+function changesToHide(car: Car, speed: number): readonly Change[] {
+  const known = hideable.get(car) ?? new Map<number, readonly Change[]>();
+  const changes = known.get(speed) ?? candidatesFor(car, car, speed).map(({ change }) => change);
+  hideable.set(car, known.set(speed, changes));
+  return changes;
 }
 
 /** Each lever is as likely as any other, however many ways it can be moved. */

@@ -50,16 +50,27 @@ const force = (rate: number) => rate * 0.65 ** 2 * wheelSpeed;
 const dampingShare = frontDamping / (frontDamping + rearDamping);
 const stiffnessShare = frontStiffness / (frontStiffness + rearStiffness);
 
-// Yaw: cornering stiffness of the club tyre at nominal pressure – Pacejka 2012, eq. 4.E25
+// Yaw: cornering stiffness and trail of the club tyre at nominal pressure – Pacejka 2012, eqs 4.E25, 4.E42
 const corneringStiffness = (load: number) =>
   2 * 21 * 3000 * Math.sin(2 * Math.atan(load / 2 / (1.8 * 3000)));
-const [Cf, Cr] = [corneringStiffness(frontMass * g), corneringStiffness(rearMass * g)];
+const trail = (load: number) =>
+  ((load / 2) * 0.29 * (0.095 - (0.005 * (load / 2 - 3000)) / 3000)) / 3000;
+/** N/rad on wheels that give way by so many °/kN: F = C·(α − c·F). */
+const onSoftWheels = (load: number, degreesPerKilonewton: number) => {
+  const stiff = corneringStiffness(load);
+  return stiff / (1 + (stiff * degreesPerKilonewton) / perDegree / 1000);
+};
+const [Cf, Cr] = [onSoftWheels(frontMass * g, 0.2), onSoftWheels(rearMass * g, 0.02)];
 const [lf, lr] = [(wheelbase * rearMass) / mass, (wheelbase * frontMass) / mass];
+const [armFront, armRear] = [lf - trail(frontMass * g), lr + trail(rearMass * g)];
 
-/** ωn² = Cf·Cr·L²/(m·Iz·v²) + (lr·Cr − lf·Cf)/Iz – Abe, Vehicle Handling Dynamics, ch. 3. */
+/** ωn² of side-slip and yaw, side forces acting a trail behind the wheels – Abe, Vehicle Handling Dynamics, ch. 3. */
 function yawFrequency(speed: number) {
-  const turning = (Cf * Cr * wheelbase ** 2) / (mass * 1400 * speed ** 2);
-  return Math.sqrt(turning + (lr * Cr - lf * Cf) / 1400) / (2 * Math.PI);
+  const slip = (Cf + Cr) / (mass * speed);
+  const turned = 1 + (lf * Cf - lr * Cr) / (mass * speed ** 2);
+  const yawBySlip = (armFront * Cf - armRear * Cr) / 1400;
+  const yawByRate = (armFront * lf * Cf + armRear * lr * Cr) / (1400 * speed);
+  return Math.sqrt(slip * yawByRate - turned * yawBySlip) / (2 * Math.PI);
 }
 
 export const pins: Pins = {

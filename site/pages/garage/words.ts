@@ -489,7 +489,7 @@ export const words = {
   balance: (speed: string) => `Limit and balance at ${speed}`,
   sure: {
     heading: "How sure",
-    columns: { limit: "up to", margin: "margin", verdict: "which end" },
+    columns: { phase: "part", limit: "up to", margin: "margin", verdict: "which end" },
     help: (unit: string) =>
       `Nine in ten cars that differ from this one as far as its numbers may be off lie between these, in ${unit}; a margin above 0 means that the front gives up first. Sure: 95 % or more agree on which end; likely: 75 % or more.`,
     working: "Working out how sure this is …",

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { withBars } from "../../../lib/car/bars.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { gripOf, limitBalanceOf } from "../../../lib/car/limit-balance.js";
+import { demoInRoll } from "../load/demo-in-roll.js";
 import { rollByEnergy } from "../load/roll-by-energy.js";
 
 test("an upright club tyre at 200 kPa has friction 1.30 less 0.05 for each kN", () => {
@@ -35,37 +36,8 @@ test("the demo car's front axle gives up at the root of its quadratic", () => {
 /** m·ay = μ0·W − s·W²/2 − 2s·(c·ay)², with c the transfer of the front axle for each m/s². */
 function frontLimitByHand(): number {
   const [g, s, mu] = [9.80665, 5e-5, 1.3];
-  const tyre = 215e3; // N/m of the club tyre
-  const moment = 810 * 1.07 + 80 * 1.35 + 30 * 2.2;
-  const height = (810 * 0.54 + 80 * 0.48 + 30 * 0.4) / 920;
-  const sprungFront = 920 - moment / 2.4;
-  const gain = Math.PI / 180; // camber gains of 22 and 18 degrees for each metre
-  const { transferFront: c } = rollByEnergy({
-    sprungMass: 920,
-    sprungHeight: height,
-    sprungFrontShare: sprungFront / 920,
-    front: {
-      track: 1.44,
-      rollStiffness: 0.5 * 25350 * 1.44 ** 2 + 22e3 * (0.6 * 1.44) ** 2,
-      tyreRollStiffness: 0.5 * tyre * 1.44 ** 2,
-      ownForceShare: 22 * gain * 0.72,
-      independent: true,
-      rollCentreHeight: 0.05,
-      unsprungMass: 75,
-      unsprungHeight: 0.29,
-    },
-    rear: {
-      track: 1.45,
-      rollStiffness: 0.5 * 28125 * 1.45 ** 2 + 5e3 * (0.6 * 1.45) ** 2,
-      tyreRollStiffness: 0.5 * tyre * 1.45 ** 2,
-      ownForceShare: 18 * gain * 0.725,
-      independent: true,
-      rollCentreHeight: 0.09,
-      unsprungMass: 85,
-      unsprungHeight: 0.29,
-    },
-  });
-  const m = sprungFront + 75;
+  const { transferFront: c } = rollByEnergy(demoInRoll);
+  const m = demoInRoll.sprungMass * demoInRoll.sprungFrontShare + 75;
   const W = m * g;
   const [A, C] = [2 * s * c ** 2, mu * W - (s * W ** 2) / 2];
   return (-m + Math.sqrt(m ** 2 + 4 * A * C)) / (2 * A);

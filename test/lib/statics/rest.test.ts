@@ -68,8 +68,8 @@ const changedCars = fc
 
 const tyreRates = (car: Car) =>
   [car.front, car.rear].flatMap(({ tyre }) =>
-    [tyre.pressure.left, tyre.pressure.right].map((pressure) =>
-      tyreNamed(tyre.name).verticalStiffness({ load: 0, pressure }),
+    [tyre.pressure.left, tyre.pressure.right].map(
+      (pressure) => tyreNamed(tyre.name).verticalStiffness({ load: 3000, pressure }), // as at the load it was made for
     ),
   );
 

@@ -31,11 +31,11 @@ describe("the reason of a hidden change", () => {
     }
   });
 
-  test("is one whole sentence for everything that can be felt on a car", () => {
+  test("is a whole sentence or two for everything that can be felt on a car", () => {
     for (const car of [demoCar, ...otherCars])
       for (const { change } of candidatesFor(car, car, practiceCorner.speed)) {
         const { because } = whyOf(change);
-        expect(because).toMatch(/^[A-Z][^.]+\.$/);
+        expect(because).toMatch(/^[A-Z][^.]+\.( [A-Z][^.]+\.)?$/);
         expect(because).not.toMatch(/undefined|NaN/);
       }
   });

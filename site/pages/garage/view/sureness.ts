@@ -78,8 +78,8 @@ const nothingYet = (name: (typeof phaseNames)[number]): ToldSureness => ({
 });
 
 function tableOf(rows: readonly ToldSureness[]): HTMLElement {
-  const { limit, margin, verdict } = said.columns;
-  const head = ["", limit, margin, verdict].map((text) => element("th", { scope: "col" }, text));
+  const { phase, limit, margin, verdict } = said.columns;
+  const head = [phase, limit, margin, verdict].map((text) => element("th", { scope: "col" }, text));
   const lines = rows.map((row) =>
     element(
       "tr",
