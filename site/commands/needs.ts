@@ -26,15 +26,6 @@ export const chromiumPath = (): string | undefined => firstOf([...withWindows, s
 export const quickChromiumPath = (): string | undefined =>
   firstOf([process.env.CHROMIUM_PATH, shell]) ?? chromiumPath();
 
-/** Path of a Firefox, for the tests of a second engine; they are skipped where there is none. */
-export const firefoxPath = (): string | undefined =>
-  firstOf([
-    process.env.FIREFOX_PATH,
-    "/usr/bin/firefox-esr",
-    "/usr/bin/firefox",
-    "/Applications/Firefox.app/Contents/MacOS/firefox",
-  ]);
-
 const hasJupyterClient = (): boolean =>
   spawnSync(debianPython, ["-c", "import nbclient, jupyter_core"]).status === 0;
 
@@ -61,11 +52,6 @@ const forTests: readonly Tool[] = [
   { packages: ["chromium", "fonts-liberation"], there: () => chromiumPath() !== undefined },
   { packages: ["jupyter-core", "python3-nbclient"], there: hasJupyterClient },
   { packages: ["python3-scipy"], there: hasScipy },
-  {
-    packages: ["firefox-esr"],
-    there: () => firefoxPath() !== undefined,
-    without: "the tests in a second engine are left out",
-  },
   {
     packages: ["nginx"],
     there: () => nginxPath() !== undefined,
