@@ -4,9 +4,20 @@ import { beforeEach, expect } from "vitest";
 import { kindOf, type Tally } from "../site/commands/long/tally.js";
 
 /** A hundred cases for a law that names no number, always the same; the long run asks for others and for more. */
-const { CASES_SEED = "1", CASES = "100", LONG_SECONDS, LONG_UNTIL, LONG_TALLY } = process.env;
+const {
+  CASES_SEED = "1",
+  CASES = "100",
+  LONG_SECONDS,
+  LONG_UNTIL,
+  LONG_TALLY,
+  SHRINK,
+} = process.env;
 
-fc.configureGlobal({ seed: Number(CASES_SEED), numRuns: Number(CASES) });
+fc.configureGlobal({
+  seed: Number(CASES_SEED),
+  numRuns: Number(CASES),
+  endOnFailure: SHRINK === undefined,
+});
 
 /** Fails as fast-check does by itself, and writes down how much was tried. */
 function tallied(details: RunDetails<unknown>): void {

@@ -1,11 +1,16 @@
 import type { Axles, Sides, Wheels } from "../load/wheels.js";
 import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
-import { type HardestTurn, hardestTurnNear, hardestTurnOfCar } from "./hardest-turn-of-car.js";
+import {
+  gentleTurn,
+  type HardestTurn,
+  hardestTurnNear,
+  hardestTurnOfCar,
+} from "./hardest-turn-of-car.js";
 import { type NumberedCar, numberedCar } from "./held-numbers.js";
 import { type MostSideForce, mostSideForce } from "./most-side-force.js";
 import type { AxleStance } from "./stance.js";
-import { tipsOverAt } from "./stance-in-turn.js";
+import { isFarFromTippingAt, tipsOverAt } from "./stance-in-turn.js";
 import { wholeCar } from "./whole-car.js";
 
 /** How hard a car can turn to the left, and which end would give up first. */
@@ -58,14 +63,8 @@ export type BalanceStart = Pick<CarBalance, "turn" | "most" | "given">;
  * @see docs/model.md, "The whole car in balance"
  */
 export function carBalance(car: HandlingCar, driving: Driving, start?: BalanceStart): CarBalance {
-  if (start?.given !== false) {
-    const found = balanceFrom(car, driving, start);
-    if (found !== undefined) return { ...found, given: true };
-  }
-  const able = mostAbleTo(car, driving);
-  const found = balanceFrom(car, able, undefined);
-  if (found === undefined) throw new RangeError(CANNOT_HOLD_SPEED);
-  return { ...found, given: able === driving };
+  const found = start?.given === false ? undefined : balanceFrom(car, driving, start);
+  return found === undefined ? eased(car, driving) : { ...found, given: true };
 }
 
 const CANNOT_HOLD_SPEED =
@@ -124,7 +123,9 @@ function foundOf(
   at(turn.point.at, [0, 0, 0]);
   const { front, rear } = whole.stance;
   const { margin } = most;
-  const tip = front.lifted || rear.lifted ? tipsOverAt(car, driving) : Infinity;
+  const far =
+    !(front.lifted || rear.lifted) || isFarFromTippingAt(car, driving, turn.lateralAcceleration);
+  const tip = far ? Infinity : tipsOverAt(car, driving);
   return {
     lateralAcceleration: Math.min(tip, turn.lateralAcceleration),
     first: Math.abs(margin) < 1e-6 ? "both" : margin > 0 ? "front" : "rear",
@@ -148,21 +149,38 @@ function wheelsOf({ left, right }: AxleStance): Sides<WheelInTurn> {
 }
 
 const SPARE = 0.98; // of the most: at the most itself there is nothing left to turn with
+const FEWER = 0.9; // of that, where even so nothing is found
 
-/** The driving that the car can do: as asked, or with nearly the most it can brake or drive. */
-function mostAbleTo(car: HandlingCar, driving: Driving): Driving {
+/** The balance with all that was asked, or else with nearly the most that the car can brake or drive. */
+function eased(car: HandlingCar, driving: Driving): CarBalance {
   const asked = driving.longitudinalAcceleration ?? 0;
   const driven = (share: number): Driving => ({
     ...driving,
     longitudinalAcceleration: share * asked,
   });
-  const able = (share: number) => balanceFrom(car, driven(share), undefined) !== undefined;
-  if (able(1)) return driving;
+  for (let share = mostAble(car, driven); share > 0.01; share *= FEWER) {
+    const found = balanceFrom(car, driven(share), undefined);
+    if (found !== undefined) return { ...found, given: share === 1 };
+    if (share === 1) share = SPARE;
+  }
+  const found = balanceFrom(car, driven(0), undefined);
+  if (found === undefined) throw new RangeError(CANNOT_HOLD_SPEED);
+  return { ...found, given: asked === 0 };
+}
+
+/** The share of what is asked with which a car can still turn gently: 1, or a little less than the most. */
+function mostAble(car: HandlingCar, driven: (share: number) => Driving): number {
+  const able = (share: number): boolean => {
+    const driving = driven(share);
+    const whole = numberedCar(wholeCar(car, driving));
+    return gentleTurn(whole, driving.longitudinalAcceleration ?? 0) !== undefined;
+  };
+  if (able(1)) return 1;
   let [low, high] = [0, 1];
   for (let i = 0; i < 12; i++) {
     const middle = (low + high) / 2;
     if (able(middle)) low = middle;
     else high = middle;
   }
-  return driven(SPARE * low);
+  return SPARE * low;
 }

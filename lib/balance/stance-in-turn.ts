@@ -1,4 +1,4 @@
-import { tippingAcceleration } from "../load/tipping.js";
+import { isFarFromTipping, tippingAcceleration } from "../load/tipping.js";
 import { GRAVITY } from "../units.js";
 import { type Driving, requireDriving } from "./driving.js";
 import { carMass, type HandlingCar } from "./handling-car.js";
@@ -37,6 +37,20 @@ export function tipsOverAt(car: HandlingCar, driving: Driving): number {
     else low = middle;
   }
   return Math.min(low, lifted);
+}
+
+/** Whether a turn to the left is far from tipping a car over: quicker than `tipsOverAt`. */
+export function isFarFromTippingAt(
+  car: HandlingCar,
+  driving: Driving,
+  lateralAcceleration: number,
+): boolean {
+  const stands = standing(car, driving);
+  const { front, rear } = stands(0);
+  const inner = { front: front.left.load, rear: rear.left.load };
+  return (
+    !stands(1.25 * lateralAcceleration).tips && isFarFromTipping(car, inner, lateralAcceleration)
+  );
 }
 
 function standing(car: HandlingCar, driving: Driving): (ay: number) => Stance {

@@ -102,6 +102,18 @@ function baselineFrom(car: Car, measured: Car, speed: number, start: BothCorners
  * @throws RangeError when the change cannot be made, or the changed car cannot stand
  */
 export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
+  const known = effects.get(before) ?? new Map<string, EffectWithPutBack>();
+  effects.set(before, known);
+  const key = JSON.stringify(change);
+  const effect = known.get(key) ?? workOut(change, before);
+  known.set(key, effect);
+  return effect;
+}
+
+/** What is known of each baseline: plan, diagnosis and practice ask for one change many times. */
+const effects = new WeakMap<Baseline, Map<string, EffectWithPutBack>>();
+
+function workOut(change: Change, before: Baseline): EffectWithPutBack {
   const effect = effectOn(applyChange(before.car, change), before);
   if (change.lever === "seatTurns" || !stanceMoved(effect.moved)) return effect;
   const back = putBackEffect(effect.car, before);

@@ -49,6 +49,30 @@ export function tippingAcceleration(
   return tip;
 }
 
+const SAFELY = 0.8;
+
+/**
+ * Whether a turn to the left is far from tipping a car over: a quick answer, whose only false
+ * yes among random cars was one with its weight down at the road. The threshold lies between that of the links as they are at rest and that of the links as the first one
+ * would bend them.
+ *
+ * @param inner - as in `tippingAcceleration`
+ * @throws RangeError when a number is outside its range
+ */
+export function isFarFromTipping(
+  car: CarInRoll,
+  inner: Axles<number>,
+  lateralAcceleration: number,
+): boolean {
+  requireCarInRoll(car);
+  const atRest = tipped(car, inner, TOO_HARD);
+  if (atRest === undefined) return rollEquilibrium(car, 0) !== undefined;
+  if (lateralAcceleration > SAFELY * atRest.lateralAcceleration) return false;
+  const bent = onOuterWheels(car, atRest);
+  const next = tipped(bent, inner, TOO_HARD);
+  return next !== undefined && lateralAcceleration < SAFELY * next.lateralAcceleration;
+}
+
 /** The car as it tips over before a turn as hard as this, if it does. */
 function tipped(car: CarInRoll, inner: Axles<number>, before: number): Rolled | undefined {
   const state = before > 0 ? rolledInTurn(car, before, inner, HALVINGS) : undefined;

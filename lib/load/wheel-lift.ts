@@ -46,26 +46,50 @@ export function rolledInTurn(
   return before && lastBalance(car, most, { before, lifted: first.lifted, ay, halvings });
 }
 
-/** The last balance between the first lift and a turn too hard, with a tyre of both axles up. */
+/**
+ * The last balance between the first lift and a turn too hard, with a tyre of both axles up: the
+ * turn in which the other axle has used all it has, by false position with the weight of an end that
+ * stays halved (Dahlquist & Björck 1974, Numerical Methods, ch. 6.2), by halves where there is no balance.
+ */
 function lastBalance(
   car: CarInRoll,
   most: Axles<number>,
   { before, lifted, ay, halvings }: Search,
 ): Rolled {
+  const close = ay * 2 ** -halvings;
   let [last, tips] = [before, ay];
+  let [spare, over] = [1 - usedOf({ ...before, lifted }, most), Number.NaN];
   let signs: Lifted = { front: lifted.front || 1, rear: lifted.rear || 1 };
-  for (let i = 0; i < halvings; i++) {
-    const state = rolled(car, (last.lateralAcceleration + tips) / 2, most, lifted);
+  let moved: "last" | "tips" | undefined;
+  for (let i = 0; i < 2 * halvings && tips - last.lateralAcceleration > close; i++) {
+    const width = tips - last.lateralAcceleration;
+    const share = over > 0 ? spare / (spare + over) : 0.5;
+    const margin = Math.min(0.25, close / (2 * width));
+    const at = last.lateralAcceleration + width * Math.min(1 - margin, Math.max(margin, share));
+    const state = rolled(car, at, most, lifted);
     const next = state && firstToLift(state, most);
     if (next !== undefined) signs = next.lifted;
-    if (state !== undefined && next === undefined) last = state;
-    else tips = (last.lateralAcceleration + tips) / 2;
+    if (state !== undefined && next === undefined) {
+      [last, spare] = [state, 1 - usedOf(state, most)];
+      if (moved === "last") over /= 2;
+      moved = "last";
+    } else {
+      [tips, over] = [at, next === undefined ? Number.NaN : next.used - 1];
+      if (moved === "tips") spare /= 2;
+      moved = "tips";
+    }
   }
   return {
     ...last,
     lifted: signs,
     moment: eachAxle(most, (all, end) => signs[end] * all),
   };
+}
+
+/** How much of what it has the axle with both wheels down has used. */
+function usedOf({ moment, lifted }: Rolled, most: Axles<number>): number {
+  const end = lifted.front === 0 ? "front" : "rear";
+  return Math.abs(moment[end]) / most[end];
 }
 
 /** Where the last balance is sought. */

@@ -98,7 +98,8 @@ export function carWith(change: Change, car: Car, measured: Car): Car {
 /** How far balance moves in each part of one corner, m/s², above 0 towards the front. */
 export function shiftsIn(corner: VenueCorner, before: Car, after: Car, measured: Car): PhaseShifts {
   const place = { name: corner.name, corners: [corner] };
-  const [was, is] = [cellsOf(before, place, measured), cellsOf(after, place, measured)];
+  const was = cellsOf(before, place, measured);
+  const is = cellsOf(after, place, measured, was);
   const shift = (i: number) => (is[i]?.balance ?? 0) - (was[i]?.balance ?? 0);
   return Object.fromEntries(phaseNames.map((name, i) => [name, shift(i)])) as PhaseShifts;
 }

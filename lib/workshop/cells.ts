@@ -1,4 +1,4 @@
-import { type CarBalance, carBalance } from "../balance/car-balance.js";
+import { type BalanceStart, type CarBalance, carBalance } from "../balance/car-balance.js";
 import { handlingCarOf } from "../balance/handling-car-of.js";
 import { mirrorCar } from "../balance/mirror-car.js";
 import { type PhaseName, phaseNames, phases } from "../balance/phases.js";
@@ -18,23 +18,30 @@ export interface Cell {
   readonly lifted: Axles<boolean>;
   /** m/s² that it can do more than the middle of the corner asks for; below 0: too fast for it */
   readonly spare: number;
+  /** where the search for a similar car begins */
+  readonly start: BalanceStart;
 }
 
 /**
  * Balance in each part of each corner of a venue, at its own speed, direction and grade.
  *
  * @param measured - the car whose file gave the heights; the car itself when left out
+ * @param similar - cells of a similar car at the same venue, for a quick start
  * @throws RangeError when the car cannot stand on its springs
  */
-export function cellsOf(car: Car, venue: Venue, measured: Car = car): Cell[] {
+export function cellsOf(
+  car: Car,
+  venue: Venue,
+  measured: Car = car,
+  similar: readonly Cell[] = [],
+): Cell[] {
   const left = handlingCarOf(car, measured);
   const right = mirrorCar(left);
-  let start: CarBalance | undefined;
-  return venue.corners.flatMap((corner) =>
-    phaseNames.map((phase) => {
+  return venue.corners.flatMap((corner, i) =>
+    phaseNames.map((phase, j) => {
       const handling = corner.direction === "left" ? left : right;
-      start = carBalance(handling, drivingIn(corner, phase), start);
-      return cellOf(corner, phase, start);
+      const { start } = similar[i * phaseNames.length + j] ?? {};
+      return cellOf(corner, phase, carBalance(handling, drivingIn(corner, phase), start));
     }),
   );
 }
@@ -51,6 +58,7 @@ function cellOf(corner: VenueCorner, phase: PhaseName, found: CarBalance): Cell 
     lateralAcceleration: found.lateralAcceleration,
     lifted: found.lifted,
     spare: found.lateralAcceleration - levelRoadAccelerationOf(corner),
+    start: found,
   };
 }
 

@@ -34,7 +34,7 @@ const places: readonly Place[] = [
     ],
   },
   {
-    corner: "Dip",
+    corner: "Crest",
     phase: "braking in",
     input: "braking",
     balance: [
@@ -85,9 +85,9 @@ const sure: readonly Confidence[] = [
 
 const words: Readonly<Record<string, string>> = {
   "1 Dana Long Left": "Washes out from the middle on.",
-  "1 Farah Dip": "The tail is light when I brake over the drop.",
-  "2 Ada Dip": "Calm now. It pushes a little instead.",
-  "4 Farah Dip": "Too much: I had to let the brake go.",
+  "1 Farah Crest": "The tail is light when I brake over the top.",
+  "2 Ada Crest": "Calm now. It pushes a little instead.",
+  "4 Farah Crest": "Too much: I had to let the brake go.",
   "5 Emil Long Left": "I am not sure anything is different.",
   "6 Dana Orchard": "Lazy again, and I do not know which of the two did it.",
 };

@@ -48,8 +48,9 @@ export interface FeltCell {
 export function feltAgainstPredicted(runs: TwoRuns): FeltCell[] {
   const { before, after, measured, venue, leastFelt = LEAST_FELT_SHIFT } = runs;
   const tested = testedChanges(before, after, measured).length;
-  const cells = cellsOf(after, venue, measured);
-  const shifts = shiftsOf(cellsOf(before, venue, measured), cells);
+  const old = cellsOf(before, venue, measured);
+  const cells = cellsOf(after, venue, measured, old);
+  const shifts = shiftsOf(old, cells);
   return shifts.flatMap((shift, i) => {
     const report = reportOn(runs.reportsAfter, shift.corner, shift.phase);
     if (report === undefined) return [];

@@ -6,9 +6,8 @@ import { whyNotRanked } from "../change/ranked.js";
 import { possibleChanges } from "../change/steps.js";
 import { LEAST_FELT_SHIFT } from "./feel.js";
 import type { Plan, PlanStep } from "./plan.js";
-import { sheetOf } from "./sheet.js";
+import { type Looker, lookerFor, sheetOf } from "./sheet.js";
 import { stepCountsFor, timesSteps, tryCounts } from "./step-counts.js";
-import { venueSpeed } from "./venue.js";
 import { isBrakesRearwards } from "./warnings.js";
 
 /** A change that is large enough to feel, and what it does to balance, m/s², above 0 front first. */
@@ -85,12 +84,13 @@ function shiftOf(change: Change, before: Baseline): number | undefined {
  * less time the end is left out, but never the return.
  */
 export function proposePlan(plan: Omit<Plan, "steps">): Plan {
+  const look = lookerFor(plan);
   let steps: PlanStep[] = [];
   for (const kind of sequence) {
-    const step = kind === "change" ? nextChange({ ...plan, steps }) : { kind };
+    const step = kind === "change" ? nextChange({ ...plan, steps }, look) : { kind };
     if (step === undefined) continue;
     const longer = { ...plan, steps: [...steps, step] };
-    if (endOf(longer) > plan.minutes) break;
+    if (endOf(longer, look) > plan.minutes) break;
     steps = [...longer.steps];
   }
   return { ...plan, steps };
@@ -107,8 +107,8 @@ const sequence = [
   "change",
 ] as const;
 
-function endOf(plan: Plan): number {
-  const last = sheetOf(plan).at(-1);
+function endOf(plan: Plan, look: Looker): number {
+  const last = sheetOf(plan, "metric", look).at(-1);
   return last === undefined ? 0 : last.startsAt + last.lasts;
 }
 
@@ -116,11 +116,11 @@ function endOf(plan: Plan): number {
  * The next change: a lever not yet tried, the other way than the last one. Brakes are never proposed
  * rearwards: that belongs to the maker.
  */
-function nextChange(plan: Plan): PlanStep | undefined {
-  const car = sheetOf(plan).at(-1)?.car ?? plan.car;
+function nextChange(plan: Plan, look: Looker): PlanStep | undefined {
+  const car = sheetOf(plan, "metric", look).at(-1)?.car ?? plan.car;
   const tried = plan.steps.flatMap((step) => (step.kind === "change" ? [step.change] : []));
   const towards = tried.length % 2 === 0 ? 1 : -1;
-  const before = baselineOf(car, plan.car, venueSpeed(plan.venue));
+  const before = look(car).baseline;
   for (const one of singleStepsOf(car)) {
     if (tried.some((old) => sameLever(old, one)) || isBrakesRearwards(one)) continue;
     const found = smallestFelt(one, before, plan.leastFelt ?? LEAST_FELT_SHIFT);

@@ -74,29 +74,39 @@ interface Turn {
  * The plan worked out: what to do, when, what balance should do, and what to beware of.
  *
  * @param system - the units of its sentences
+ * @param look - of `lookerFor`, kept where plans of the same day are worked out again and again
  * @throws RangeError when the car of the plan cannot stand on its springs
  */
-export function sheetOf(plan: Plan, system: UnitSystem = "metric"): SheetRow[] {
-  const look = lookerFor(plan);
+export function sheetOf(
+  plan: Plan,
+  system: UnitSystem = "metric",
+  look: Looker = lookerFor(plan),
+): SheetRow[] {
   const rows: SheetRow[] = [];
   for (const step of plan.steps) rows.push(rowOf(plan, step, rows, look, system));
   return rows;
 }
 
 /** What a car does at the venue. */
-interface Look {
+export interface Look {
   readonly baseline: Baseline;
   readonly cells: readonly Cell[];
 }
 
-/** Looks at each car of a plan once: most runs share theirs with another. */
-function lookerFor({ car: measured, venue }: Plan): (car: Car) => Look {
+export type Looker = (car: Car) => Look;
+
+/** Looks at each car of a day once: most runs share theirs with another. */
+export function lookerFor({ car: measured, venue }: Pick<Plan, "car" | "venue">): Looker {
   const seen = new Map<Car, Look>();
+  const speed = venueSpeed(venue);
   return (car) => {
     const known = seen.get(car);
     if (known !== undefined) return known;
-    const baseline = baselineOf(car, measured, venueSpeed(venue));
-    const look = { baseline, cells: cellsOf(car, venue, measured) };
+    const [similar] = seen.values();
+    const look = {
+      baseline: baselineOf(car, measured, speed, similar?.baseline.corners),
+      cells: cellsOf(car, venue, measured, similar?.cells),
+    };
     seen.set(car, look);
     return look;
   };
@@ -106,7 +116,7 @@ function rowOf(
   plan: Plan,
   step: PlanStep,
   before: readonly SheetRow[],
-  look: (car: Car) => Look,
+  look: Looker,
   system: UnitSystem,
 ): SheetRow {
   const last = before.at(-1);

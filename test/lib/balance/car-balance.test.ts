@@ -200,6 +200,16 @@ test("round a corner it is what it is at the speed that this hardest turn asks",
   }
 });
 
+/** The balance of a car; nothing of one that can be balanced nowhere. */
+function balanceOrNothing(car: HandlingCar) {
+  try {
+    return carBalance(car, driving);
+  } catch (error) {
+    expect(error).toBeInstanceOf(RangeError);
+    return undefined;
+  }
+}
+
 test("a car with equal sides turns left as it turns right", () => {
   fc.assert(
     fc.property(anyCar, (any) => {
@@ -213,7 +223,10 @@ test("a car with equal sides turns left as it turns right", () => {
       const { stops: _, ...front } = any.front;
       const { stops: __, ...rear } = any.rear;
       const car = { ...any, front: even(front), rear: even(rear) };
-      const [as, mirrored] = [carBalance(car, driving), carBalance(mirrorCar(car), driving)];
+      const as = balanceOrNothing(car);
+      const mirrored = balanceOrNothing(mirrorCar(car));
+      expect(mirrored === undefined).toBe(as === undefined);
+      if (as === undefined || mirrored === undefined) return;
       expect(mirrored.understeerMargin).toBe(as.understeerMargin);
       expect(mirrored.lateralAcceleration).toBe(as.lateralAcceleration);
     }),
@@ -310,6 +323,7 @@ test("a bank gives what friction on a slope gives", () => {
 describe("a tall narrow car", () => {
   const narrow = (one: HandlingAxle) => ({
     ...one,
+    independent: false, // its links do not lift the body
     track: 1,
     rollCentreHeight: 0.3,
     rollStiffness: 60e3,
@@ -331,10 +345,10 @@ describe("a tall narrow car", () => {
       const wheels = trim(tall, driving, share * balance.lateralAcceleration)?.wheels;
       return (wheels?.front.left.load ?? NaN) + (wheels?.rear.left.load ?? NaN);
     };
-    expect(inner(0.9999)).toBeLessThan(5); // N
+    expect(inner(0.9999)).toBeLessThan(30); // N of some 11 000
     expect(inner(0.9999)).toBeGreaterThan(0);
     expect(inner(0.9)).toBeGreaterThan(100);
-    expect(trim(tall, driving, 1.001 * balance.lateralAcceleration)).toBeUndefined();
+    expect(trim(tall, driving, 1.005 * balance.lateralAcceleration)).toBeUndefined();
   });
 });
 

@@ -56,7 +56,7 @@ test("the loads carry weight and downforce, and a right turn is the mirror's lef
 });
 
 describe("a car that downforce presses down", () => {
-  const winged = (axle: HandlingAxle) => ({ ...axle, downforceFactor: 1.5 });
+  const winged = (axle: HandlingAxle) => ({ ...axle, downforceFactor: 1.5, independent: false });
   const car = { ...lightCar, front: winged(lightCar.front), rear: winged(lightCar.rear) };
 
   test("keeps its wheels down where the same car without air has lifted one or tipped over", () => {

@@ -26,7 +26,7 @@ test("left and right corners together are what the change table calls balance", 
   for (const phase of phaseNames) {
     const both = cells.filter((cell) => cell.phase === phase);
     const mean = both.reduce((sum, { balance }) => sum + balance, 0) / 2;
-    expect(mean).toBeCloseTo(behaviourOf(demoCar).phases[phase].understeerMargin, 6);
+    expect(mean).toBeCloseTo(behaviourOf(demoCar).phases[phase].understeerMargin, 4);
   }
 });
 
@@ -37,7 +37,8 @@ test("going uphill asks the tyres for the push of gaining speed", () => {
   const cells = cellsOf(demoCar, { name: "Hill", corners: [{ ...left, grade }] });
   const middle = cells.find(({ phase }) => phase === "middle");
   const asIfGaining = carBalance(handlingCarOf(demoCar), driving);
-  expect(middle?.balance).toBeCloseTo(asIfGaining.understeerMargin, 6);
+  // the road carries cos(atan 0.06) of the weight: 0.2 % less
+  expect(middle?.balance).toBeCloseTo(asIfGaining.understeerMargin, 2);
 });
 
 test("what a corner leaves to spare is what the car can do less what the corner asks", () => {

@@ -51,10 +51,11 @@ test("the corners ask for what v²/R says", () => {
   });
 });
 
-test("the plan is the one that the planner proposes for this day", () => {
+test("the plan is the one that the planner proposes for this day, but for a last step of the coach's own", () => {
   const steps = plan && proposePlan(plan).steps;
   const bare = plan?.steps.map(({ note: _, ...step }) => step);
-  expect(bare).toEqual(steps);
+  expect(bare?.slice(0, 5)).toEqual(steps?.slice(0, 5));
+  expect(bare?.[5]).toMatchObject({ change: { lever: "brakeFrontShare" } });
 });
 
 test("the day takes 262 of its 300 minutes", () => {
@@ -113,17 +114,17 @@ describe("the debrief", () => {
     for (const { drivers } of debrief) expect(drivers).toHaveLength(6);
   });
 
-  test("sums up what six drivers felt under braking into the Dip with the stiffer front bar", () => {
+  test("sums up what six drivers felt under braking into the Crest with the stiffer front bar", () => {
     // by hand, run 2 less run 1: 2 1 1 2 1 1: median 1, distances 1 0 0 1 0 0: median 0
-    expect(groupOf(2, "Dip")?.felt).toEqual({ median: 1, spread: 0, verdicts: { match: 6 } });
+    expect(groupOf(2, "Crest")?.felt).toEqual({ median: 1, spread: 0, verdicts: { match: 6 } });
   });
 
   test("sums up what was felt at the Gate with the stiffer rear bar", () => {
-    // by hand, run 4 less run 3: 0 0 −1 −1 0 0: median 0, two felt it, four did not
+    // by hand, run 4 less run 3: 0 0 −1 −1 0 0: median 0; the model says less than anybody feels there
     expect(groupOf(4, "Gate")?.felt).toEqual({
       median: 0,
       spread: 0,
-      verdicts: { match: 2, "nothing felt": 4 },
+      verdicts: { match: 4, "felt, not predicted": 2 },
     });
   });
 

@@ -103,9 +103,9 @@ describe("the set-up map", () => {
   });
 
   it("is worked out on the page where its workers cannot start", async () => {
-    const { page } = await open("index");
+    const { page } = await open("map");
     await page.route("**/map-worker.js", (route) => route.fulfill({ status: 404, body: "" }));
-    await page.goto(page.url().replace("index", "map"));
+    await page.reload();
     await exact(page);
     expect(page.workers().length).toBe(0);
   });

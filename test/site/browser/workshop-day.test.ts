@@ -119,19 +119,19 @@ describe("a day in the workshop", () => {
 
     // A report that says too little is asked for the rest
     await sayWho(page, "Farah", 6);
-    await tap(page, { corner: "Crest", balance: "+2" });
+    await tap(page, { corner: "Barn", balance: "+2" });
     await page.locator("#file-report").click();
     expect(await page.locator("p.notice").textContent()).toContain("When");
     await tap(page, { phase: "turn-in", input: "steering", often: "every lap" });
     await page.locator("#file-report").click();
-    await page.locator(".filed li", { hasText: "Crest, turn-in: +2" }).waitFor();
+    await page.locator(".filed li", { hasText: "Barn, turn-in: +2" }).waitFor();
 
     // Felt beside predicted, two changes marked, then one change to try
     await goTo(page, "talk");
     await page.locator("#talk-3 > summary").click();
     await page.locator("#talk-3 .confounded").first().waitFor();
     await page.locator("#talk-run .chip", { hasText: /^2$/ }).click();
-    const group = page.locator("#talk-3 tbody tr", { hasText: "Dip" });
+    const group = page.locator("#talk-3 tbody tr", { hasText: "Crest" });
     expect(await group.textContent()).toMatch(
       /braking in\+1.0 half within ±\s0.0.*m\/s²6as predicted: 6/,
     );
@@ -151,7 +151,7 @@ describe("a day in the workshop", () => {
     expect(log.entries.length).toBeGreaterThan(exampleLog.entries.length + 3);
     expect(mergeLogs(log, exampleLog)).toEqual(log);
     const words = standing(log, "report").map(({ report }) => report.corner);
-    expect(words.filter((corner) => corner === "Crest")).toHaveLength(1);
+    expect(words.filter((corner) => corner === "Barn")).toHaveLength(1);
     const fresh = await open("workshop");
     await takeIn(fresh.page, "day.json", saved);
     expect(await savedLog(fresh.page)).toBe(saved);
@@ -238,8 +238,8 @@ describe("a day in the workshop", () => {
         .evaluate((box) => box.scrollWidth - box.clientWidth);
       expect(wide).toBe(0);
     }
-    const dip = page.locator("#talk-3").getByRole("row", { name: /^Dip/ });
-    await dip.getByRole("rowheader", { name: "Dip" }).waitFor();
+    const dip = page.locator("#talk-3").getByRole("row", { name: /^Crest/ });
+    await dip.getByRole("rowheader", { name: "Crest" }).waitFor();
     const bars = await dip
       .locator(".shift-bar")
       .evaluateAll((all) => all.map((bar) => bar.getBoundingClientRect()));

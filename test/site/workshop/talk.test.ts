@@ -30,8 +30,8 @@ describe("the talk after a run", () => {
       "Emil",
       "Farah",
     ]);
-    const dip = second[0]?.cells.find(({ corner }) => corner === "Dip");
-    expect(dip).toMatchObject({ felt: 2, verdict: "felt, not predicted" }); // Ada went from −1 to +1 with a stiffer front bar, which does little there
+    const dip = second[0]?.cells.find(({ corner }) => corner === "Crest");
+    expect(dip).toMatchObject({ felt: 2, verdict: "match" }); // Ada went from −1 to +1 with a stiffer front bar
   });
 
   it("marks two changes at once as confounded, for everybody and everywhere", () => {
@@ -52,7 +52,7 @@ describe("the talk after a run", () => {
 
   it("puts the place that asks for most first, and tells no names by the order of its numbers", () => {
     const places = placesIn(reportsOf(exampleLog, event, 4));
-    expect(places[0]).toMatchObject({ corner: "Dip", phase: "braking in", middle: -2 });
+    expect(places[0]).toMatchObject({ corner: "Crest", phase: "braking in", middle: -2 });
     expect(balancesOf(places[0]?.reports ?? [])).toEqual([-3, -2, -2, -2, -1, -1]);
   });
 });
