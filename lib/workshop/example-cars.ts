@@ -7,7 +7,6 @@ import type { Change } from "../change/change.js";
 export const exampleChanges = {
   stifferFrontBar: { lever: "barPosition", end: "front", by: 1 },
   stifferRearBar: { lever: "barPosition", end: "rear", by: 1 },
-  moreFrontBrake: { lever: "brakeFrontShare", by: 0.02 },
 } as const satisfies Record<string, Change>;
 
 /** What somebody did besides, in good faith, before the last run. */
@@ -20,5 +19,5 @@ export const exampleCars = {
   baseline: demoCar,
   stifferFront: applyChanges(demoCar, [exampleChanges.stifferFrontBar]),
   stifferRear,
-  twoChanges: applyChanges(stifferRear, [exampleChanges.moreFrontBrake, pressureLetDown]),
+  twoChanges: applyChanges(stifferRear, [exampleChanges.stifferFrontBar, pressureLetDown]),
 } as const satisfies Record<string, Car>;

@@ -22,7 +22,7 @@ const setUps: readonly SetUpEntry[] = [
     at: at(230),
     follows: "desk-5",
     car: exampleCars.twoChanges,
-    note: "Planned: brake share only. The front pressures were let down as well, to save time.",
+    note: "Planned: the front bar only. The front pressures were let down as well, to save time.",
   },
 ];
 
@@ -41,7 +41,7 @@ const event: EventEntry = {
     { kind: "return" },
     { kind: "change", change: exampleChanges.stifferRearBar },
     { kind: "no change", note: "Announced: the car stays as it is." },
-    { kind: "change", change: exampleChanges.moreFrontBrake },
+    { kind: "change", change: exampleChanges.stifferFrontBar },
   ],
   setUp: "desk-1",
 };
@@ -135,7 +135,7 @@ const spoken: readonly LogEntry[] = [
     id: "desk-11",
     at: at(265),
     about: "desk-6",
-    words: "Two changes at once: drive the brake share alone next time.",
+    words: "Two changes at once: drive the front bar alone next time.",
   },
 ];
 

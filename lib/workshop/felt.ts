@@ -48,8 +48,8 @@ export interface FeltCell {
 export function feltAgainstPredicted(runs: TwoRuns): FeltCell[] {
   const { before, after, measured, venue, leastFelt = LEAST_FELT_SHIFT } = runs;
   const tested = testedChanges(before, after, measured).length;
-  const old = cellsOf(before, venue, measured);
-  const cells = cellsOf(after, venue, measured, old);
+  const old = knownCells(before, venue, measured);
+  const cells = knownCells(after, venue, measured, old);
   const shifts = shiftsOf(old, cells);
   return shifts.flatMap((shift, i) => {
     const report = reportOn(runs.reportsAfter, shift.corner, shift.phase);
@@ -57,6 +57,17 @@ export function feltAgainstPredicted(runs: TwoRuns): FeltCell[] {
     const facts = factsOf(runs, shift, cells[i], report, { tested, leastFelt });
     return [feltCell(shift, facts, verdictOf(facts))];
   });
+}
+
+const known = new WeakMap<Car, WeakMap<Venue, WeakMap<Car, readonly Cell[]>>>();
+
+/** Cells of a car, worked out once: all drivers of a day drive the same few cars. */
+function knownCells(car: Car, venue: Venue, measured: Car, similar?: readonly Cell[]) {
+  const venues = known.get(car) ?? new WeakMap<Venue, WeakMap<Car, readonly Cell[]>>();
+  const cars = venues.get(venue) ?? new WeakMap<Car, readonly Cell[]>();
+  const cells = cars.get(measured) ?? cellsOf(car, venue, measured, similar);
+  known.set(car, venues.set(venue, cars.set(measured, cells)));
+  return cells;
 }
 
 function feltCell({ corner, phase, shift }: CellShift, facts: FeltFacts, verdict: Verdict) {

@@ -55,7 +55,7 @@ test("the plan is the one that the planner proposes for this day, but for a last
   const steps = plan && proposePlan(plan).steps;
   const bare = plan?.steps.map(({ note: _, ...step }) => step);
   expect(bare?.slice(0, 5)).toEqual(steps?.slice(0, 5));
-  expect(bare?.[5]).toMatchObject({ change: { lever: "brakeFrontShare" } });
+  expect(bare?.[5]).toMatchObject({ change: { lever: "barPosition", end: "front", by: 1 } });
 });
 
 test("the day takes 262 of its 300 minutes", () => {
@@ -88,10 +88,7 @@ describe("the set-ups", () => {
       ["front bar position 3 → 4"],
       ["front bar position 4 → 3"],
       ["rear bar position 2 → 3"],
-      [
-        "front tyre pressure 200\u00a0kPa → 170\u00a0kPa",
-        "front brake share 66.0\u00a0% → 68.0\u00a0%",
-      ],
+      ["front bar position 3 → 4", "front tyre pressure 200\u00a0kPa → 170\u00a0kPa"],
     ]);
   });
 
