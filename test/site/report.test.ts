@@ -11,7 +11,7 @@ import { howSure } from "../../site/report/how-sure.js";
 import { numberInWords } from "../../site/report/number-names.js";
 import { reportText } from "../../site/report/report-text.js";
 import { type ReportQuestion, setUpReport } from "../../site/report/set-up-report.js";
-import { anyCar } from "../lib/car/any-car.js";
+import { anyCar, RUNS } from "../lib/car/any-car.js";
 import { between } from "../lib/evenly.js";
 
 const folder = mkdtempSync(join(tmpdir(), "report-"));
@@ -402,7 +402,7 @@ test("any car in any corner gets a report in whole words and numbers, or is refu
       const told = reportUnlessRefused(car, question);
       expect(told).not.toMatch(/NaN|Infinity|undefined|null/);
     }),
-    { numRuns: 40 },
+    { numRuns: Math.ceil(RUNS / 25) },
   );
 });
 

@@ -53,7 +53,7 @@ describe.each(eachPage)("page %s", (name) => {
     expect(cut).toEqual([]);
   });
 
-  it("moves nothing by itself for those who asked for less motion", async () => {
+  it("moves nothing by itself for those who asked for less motion, and keeps lines and words of its figures apart from their ground in forced colours", async () => {
     const { page } = await open(name, { reducedMotion: "reduce" });
     await fileAllPredictions(page);
     const moving = await page.evaluate(() => ({
@@ -61,11 +61,8 @@ describe.each(eachPage)("page %s", (name) => {
       scrolling: getComputedStyle(document.documentElement).scrollBehavior,
     }));
     expect(moving).toEqual({ animations: 0, scrolling: "auto" });
-  });
 
-  it("keeps lines and words of its figures apart from their ground in forced colours", async () => {
-    const { page } = await open(name, { forcedColors: "active", colorScheme: "dark" });
-    await fileAllPredictions(page);
+    await page.emulateMedia({ forcedColors: "active", colorScheme: "dark" });
     const faint = await page.evaluate(() => {
       const parts = (colour: string) => (colour.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number);
       const light = (colour: string) => {

@@ -34,6 +34,20 @@ export const eachPage = pages.filter(wanted);
  */
 export const withWorker: BrowserContextOptions = { serviceWorkers: "allow" };
 
+/** How a page is opened. */
+export interface Opening extends BrowserContextOptions {
+  /** Nothing is heard of workers that it starts: for a test that does not look at what they find. */
+  readonly silentWorkers?: boolean;
+}
+
+function silence(): void {
+  class Silent extends EventTarget {
+    postMessage() {}
+    terminate() {}
+  }
+  Object.assign(globalThis, { Worker: Silent });
+}
+
 /** Only a failing test waits so long, ms; a busy machine may be ten times as slow as a quiet one. */
 const patience = 120_000;
 
@@ -77,13 +91,17 @@ export function useBrowser() {
     expect(missing, "in covers.ts").toEqual([]);
   });
 
-  async function open(name: string, options: BrowserContextOptions = {}): Promise<WatchedPage> {
+  async function open(
+    name: string,
+    { silentWorkers = false, ...options }: Opening = {},
+  ): Promise<WatchedPage> {
     const context = await browser.newContext({
       viewport: { width: 1280, height: 900 },
       serviceWorkers: "block",
       ...options,
     });
     context.setDefaultTimeout(patience);
+    if (silentWorkers) await context.addInitScript(silence);
     const page = await context.newPage();
     watchPlaces(page, undeclared);
     const errors: string[] = [];
@@ -103,6 +121,8 @@ export function useBrowser() {
   }
   return {
     open,
+    /** Where the course is served. */
+    origin: () => origin,
     fileUrl: (name: string) => `file://${process.env.DIST ?? inRoot("dist")}/${name}.html`,
   };
 }

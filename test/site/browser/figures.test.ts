@@ -1,10 +1,12 @@
+import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { eachChapter, fileAllPredictions, shownBy, useBrowser } from "./browser.js";
+import { pictureText } from "./picture-text.js";
 
 const { open, fileUrl } = useBrowser();
 
 /** Id of each live figure with the ids of its sliders. */
-const figuresOn = (page: Awaited<ReturnType<typeof open>>["page"]) =>
+const figuresOn = (page: Page) =>
   page.evaluate(() =>
     [...document.querySelectorAll(".figure[data-live]")].map((figure) => ({
       id: figure.id,
@@ -25,18 +27,106 @@ function expectAlike(now: string, before: string, what: string): void {
   expect(Math.max(0, ...apart), what).toBeLessThanOrEqual(0.25);
 }
 
+/** In every corner of its sliders' ranges a figure has numbers only, and its words inside the picture. */
+async function expectWordsInside(page: Page) {
+  for (const { id, sliders } of await figuresOn(page)) {
+    const faults = await page.locator(`#${id}`).evaluate((figure, ids) => {
+      const inputs = ids.map((one) => document.getElementById(one) as HTMLInputElement);
+      const outside = (svg: Element) => {
+        const frame = svg.getBoundingClientRect();
+        return [...svg.querySelectorAll("[data-layer] text")]
+          .map((text) => [text.textContent, text.getBoundingClientRect()] as const)
+          .filter(([, { left, right, top, bottom }]) => {
+            const across = left < frame.left - 4 || right > frame.right + 4;
+            return across || top < frame.top - 4 || bottom > frame.bottom + 4;
+          })
+          .map(([text]) => `outside: ${text}`);
+      };
+      const found: string[] = [];
+      for (let corner = 0; corner < 2 ** inputs.length; corner += 1) {
+        for (const [index, input] of inputs.entries()) {
+          input.value = (corner >> index) & 1 ? input.max : input.min;
+          input.dispatchEvent(new Event("input", { bubbles: true }));
+        }
+        const parts = [...figure.querySelectorAll("[data-layer] *, .says")];
+        const bad = parts
+          .flatMap((part) => [...[...part.attributes].map(({ value }) => value), part.textContent])
+          .filter((text) => /NaN|Infinity|undefined|Not drawn/.test(text ?? ""));
+        const lost = [...figure.querySelectorAll("svg.panel")].flatMap(outside);
+        found.push(...[...bad, ...lost].map((what) => `corner ${corner}: ${what}`));
+      }
+      return found;
+    }, sliders);
+    expect(faults, id).toEqual([]);
+  }
+}
+
+/** Each figure stands in a table too, with its columns named apart, which follows the sliders. */
+async function expectTables(page: Page) {
+  for (const { id, sliders } of await figuresOn(page)) {
+    const fold = page.locator(`#${id} > details.numbers`);
+    await fold.locator("summary").click();
+    await fold.locator("table").first().waitFor();
+    const tables = await fold.locator("table").evaluateAll((all) =>
+      (all as HTMLTableElement[]).map(({ tHead, tBodies }) => ({
+        head: [...(tHead?.rows[0]?.cells ?? [])].map(({ textContent }) => textContent),
+        cells: [...(tBodies[0]?.rows ?? [])].map(({ cells }) => cells.length),
+      })),
+    );
+    expect(tables.length, id).toBeGreaterThan(0);
+    for (const { head, cells } of tables) {
+      expect(new Set(head).size, `${id}: ${head}`).toBe(head.length);
+      expect(cells.length, id).toBeGreaterThan(0);
+      expect(new Set(cells), id).toEqual(new Set([head.length]));
+    }
+    const before = await fold.textContent();
+    for (const slider of sliders) {
+      await page.locator(`#${slider}`).press("End");
+      if ((await fold.textContent()) === before) await page.locator(`#${slider}`).press("Home");
+    }
+    expect(await fold.textContent(), `${id} follows`).not.toBe(before);
+    expect(await fold.textContent(), id).not.toMatch(/NaN|undefined|Infinity/);
+  }
+}
+
+/** Where the parts of a slider's row are, once it is in view. Runs in the page. */
+function rowNow(row: Element) {
+  row.scrollIntoView({ block: "center", behavior: "instant" });
+  const input = row.querySelector("input[type=range]") as HTMLInputElement;
+  const middleOf = (part: Element) => {
+    const { x, y, width, height } = part.getBoundingClientRect();
+    return { x: x + width / 2, y: y + height / 2 };
+  };
+  const { min, max, valueAsNumber } = input;
+  return {
+    range: input.getBoundingClientRect().toJSON() as DOMRect,
+    buttons: [...row.querySelectorAll("button")].map(middleOf),
+    low: valueAsNumber < (Number(min) + Number(max)) / 2,
+    least: min,
+  };
+}
+
+/** What the number box of a slider's row holds. Runs in the page. */
+const numberIn = (row: Element): string =>
+  (row.querySelector("input[type=number]") as HTMLInputElement).value;
+
 describe.each(eachChapter)("figures of %s", (chapter) => {
   it("start, live, from the very picture that the kernel left", async () => {
-    const still = await open(chapter, { javaScriptEnabled: false });
-    const live = await open(chapter);
-    const ids = (await figuresOn(live.page)).map(({ id }) => id);
+    const { page } = await open(chapter);
+    const left = await (await page.request.get(page.url())).text();
+    const ids = (await figuresOn(page)).map(({ id }) => id);
     expect(ids.length).toBeGreaterThanOrEqual(3);
+    const still = await page.evaluateHandle(
+      (html) => new DOMParser().parseFromString(html, "text/html"),
+      left,
+    );
     for (const id of ids) {
-      expect(await shownBy(live.page, id), id).toBe(await shownBy(still.page, id));
+      const figure = await still.evaluateHandle((page, one) => page.getElementById(one), id);
+      expect(await shownBy(page, id), id).toBe(await figure.evaluate(pictureText as never));
     }
   });
 
-  it("follow every slider by keyboard, hold their axes, and go back on reset", async () => {
+  it("follow every slider by keyboard, hold their axes, go back on reset, keep words inside the picture in every corner, and stand in a table too", async () => {
     const { page, errors } = await open(chapter);
     await fileAllPredictions(page);
     for (const { id, sliders } of await figuresOn(page)) {
@@ -61,6 +151,8 @@ describe.each(eachChapter)("figures of %s", (chapter) => {
       await page.locator(`#${id} button.reset`).click();
       expectAlike(await shownBy(page, id), start, `${id} goes back`);
     }
+    await expectWordsInside(page);
+    await expectTables(page);
     expect(errors).toEqual([]);
   });
 
@@ -70,89 +162,28 @@ describe.each(eachChapter)("figures of %s", (chapter) => {
     for (const { id, sliders } of await figuresOn(page)) {
       for (const slider of sliders) {
         const row = page.locator(`#${id} .slider`, { has: page.locator(`#${slider}`) });
+        const now = () => row.evaluate(rowNow); // its place moves as sentences grow
+        const { low, least } = await now();
         const moves = async (act: () => Promise<void>, how: string) => {
-          const before = await row.locator("input[type=number]").inputValue();
+          const before = await row.evaluate(numberIn);
           await act();
-          const after = await row.locator("input[type=number]").inputValue();
-          expect(after, `${slider} by ${how}`).not.toBe(before);
+          expect(await row.evaluate(numberIn), `${slider} by ${how}`).not.toBe(before);
         };
-        const box = await row.locator("input[type=range]").boundingBox();
-        if (!box) throw new Error(`${slider} is not on the page`);
-        const at = (share: number) => ({ position: { x: box.width * share, y: box.height / 2 } });
-        const low = await row.locator("input[type=range]").evaluate((input) => {
-          const { min, max, valueAsNumber } = input as HTMLInputElement;
-          return valueAsNumber < (Number(min) + Number(max)) / 2;
-        });
-        const ends = low ? [0.85, 0.1] : [0.1, 0.85];
-        for (const share of ends)
-          await moves(() => row.locator("input[type=range]").click(at(share)), "mouse");
-        const less = row.getByRole("button", { name: "one step less" });
-        const more = row.getByRole("button", { name: "one step more" });
-        const presses = (await less.isDisabled()) ? [more, less, more] : [less, more];
-        for (const button of presses) await moves(() => button.click(), "step button");
-        const least = (await row.locator("input[type=range]").getAttribute("min")) ?? "";
+        for (const share of low ? [0.85, 0.1] : [0.1, 0.85])
+          await moves(async () => {
+            const { x, y, width, height } = (await now()).range;
+            await page.mouse.click(x + width * share, y + height / 2);
+          }, "mouse");
+        const atLeast = await row.locator("button").first().isDisabled();
+        for (const which of atLeast ? [1, 0, 1] : [0, 1])
+          await moves(async () => {
+            const { x = 0, y = 0 } = (await now()).buttons[which] ?? {};
+            await page.mouse.click(x, y);
+          }, "step button");
         await moves(() => row.locator("input[type=number]").fill(least), "number box");
         expect(await row.locator("input[type=range]").inputValue()).toBe(least);
       }
     }
-  });
-
-  it("show no NaN and keep their words inside the picture in every corner of their ranges", async () => {
-    const { page } = await open(chapter);
-    await fileAllPredictions(page);
-    for (const { id, sliders } of await figuresOn(page)) {
-      for (let corner = 0; corner < 2 ** sliders.length; corner += 1) {
-        for (const [index, slider] of sliders.entries()) {
-          await page.locator(`#${slider}`).focus();
-          await page.keyboard.press((corner >> index) & 1 ? "End" : "Home");
-        }
-        const shown = await shownBy(page, id);
-        expect(shown, `${id}, corner ${corner}`).not.toMatch(/NaN|Infinity|undefined|Not drawn/);
-        const outside = await page.locator(`#${id}`).evaluate((figure) =>
-          [...figure.querySelectorAll("svg.panel")].flatMap((svg) => {
-            const frame = svg.getBoundingClientRect();
-            return [...svg.querySelectorAll("[data-layer] text")]
-              .map((text) => [text.textContent, text.getBoundingClientRect()] as const)
-              .filter(([, { left, right, top, bottom }]) => {
-                const across = left < frame.left - 4 || right > frame.right + 4;
-                return across || top < frame.top - 4 || bottom > frame.bottom + 4;
-              })
-              .map(([text]) => text);
-          }),
-        );
-        expect(outside, `${id}, corner ${corner}`).toEqual([]);
-      }
-    }
-  });
-
-  it("stand in a table too, with its columns named apart, which follows the sliders", async () => {
-    const { page, errors } = await open(chapter);
-    await fileAllPredictions(page);
-    for (const { id, sliders } of await figuresOn(page)) {
-      const fold = page.locator(`#${id} > details.numbers`);
-      await fold.locator("summary").click();
-      await fold.locator("table").first().waitFor();
-      const tables = await fold.locator("table").evaluateAll((all) =>
-        (all as HTMLTableElement[]).map(({ tHead, tBodies }) => ({
-          head: [...(tHead?.rows[0]?.cells ?? [])].map(({ textContent }) => textContent),
-          cells: [...(tBodies[0]?.rows ?? [])].map(({ cells }) => cells.length),
-        })),
-      );
-      expect(tables.length, id).toBeGreaterThan(0);
-      for (const { head, cells } of tables) {
-        expect(new Set(head).size, `${id}: ${head}`).toBe(head.length);
-        expect(cells.length, id).toBeGreaterThan(0);
-        expect(new Set(cells), id).toEqual(new Set([head.length]));
-      }
-      const before = await fold.textContent();
-      for (const slider of sliders) {
-        await page.locator(`#${slider}`).press("End");
-        if ((await fold.textContent()) === before) await page.locator(`#${slider}`).press("Home");
-      }
-      expect(await fold.textContent(), `${id} follows`).not.toBe(before);
-      expect(await fold.textContent(), id).not.toMatch(/NaN|undefined|Infinity/);
-    }
-    expect(errors).toEqual([]);
   });
 
   it("are live in a page opened as a file, which asks no other host for anything", async () => {

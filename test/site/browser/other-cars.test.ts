@@ -12,26 +12,26 @@ import { compiled, onCar } from "../../notebooks/chapter-on-car.js";
 import { otherCars } from "../other-cars.js";
 import { eachChapter, useBrowser } from "./browser.js";
 
-const { open } = useBrowser();
+const { open, origin } = useBrowser();
 const notebooks = readNotebooks().filter(({ name }) => eachChapter.includes(name));
 const named = otherCars.map((car) => [car.name, car] as const);
 
 /** Opens a page for a reader who has this car on the device. */
 async function openFor(car: Car, name: string) {
-  const watched = await open(name);
-  await keepCar(watched.page, car);
-  await watched.page.reload();
+  const watched = await open(name, { storageState: keeping(car) });
   await watched.page.waitForFunction(() =>
     [...document.querySelectorAll("[data-frame]")].every(({ children }) => children.length > 0),
   );
   return watched;
 }
 
-const keepCar = (page: Page, car: Car) =>
-  page.evaluate(
-    (garage) => localStorage.setItem("rollbook:garage", garage),
-    JSON.stringify({ cars: [car], current: car.name }),
-  );
+/** What a device holds that has a car kept. */
+const keeping = (car: Car) => ({
+  cookies: [],
+  origins: [{ origin: origin(), localStorage: [{ name: "rollbook:garage", value: kept(car) }] }],
+});
+
+const kept = (car: Car): string => JSON.stringify({ cars: [car], current: car.name });
 
 /** Every number on the page by its id. */
 const workedOn = (page: Page) =>
@@ -44,42 +44,41 @@ const workedOn = (page: Page) =>
 describe.each(notebooks)("chapter $name", async (notebook) => {
   const chapter = await compiled(notebook);
 
-  it.each(named)("says that it shows the %s, and works every number out for it", async (_, car) => {
-    const { page, errors } = await openFor(car, notebook.name);
-    expect(await page.locator("#whose").textContent()).toContain(`Figures for ${car.name}`);
-    const { worked } = onCar(chapter, car);
-    const shown = await workedOn(page);
-    expect(shown.map(([id]) => id)).toEqual(worked.map(({ id }) => id));
-    for (const [index, [id, value]] of shown.entries()) {
-      const { value: expected = Number.NaN, quantity } = worked[index] ?? {};
-      const solved = quantity === "acceleration" ? 1e-4 : 0; // m/s²: two engines, sines apart in the last digit
-      const most = 1e-9 * Math.abs(expected) + solved;
-      expect(Math.abs(value - expected), id).toBeLessThanOrEqual(most);
-    }
-    expect(errors).toEqual([]);
-  });
-
-  it.each(named)("draws axes for the %s and keeps its words in the picture", async (_, car) => {
-    const { page } = await openFor(car, notebook.name);
-    await page.evaluate(() => {
-      for (const figure of document.querySelectorAll("[data-locked]"))
-        figure.removeAttribute("data-locked");
-    });
-    const lost = await page.evaluate(() =>
-      [...document.querySelectorAll("svg.panel")].flatMap((svg) => {
-        const frame = svg.getBoundingClientRect();
-        return [...svg.querySelectorAll("[data-layer] text, [data-frame] text")]
-          .map((text) => [text.textContent, text.getBoundingClientRect()] as const)
-          .filter(([, { left, right, top, bottom }]) => {
-            const across = left < frame.left - 4 || right > frame.right + 4;
-            return across || top < frame.top - 4 || bottom > frame.bottom + 4;
-          })
-          .map(([text]) => `${svg.getAttribute("aria-label")}: ${text}`);
-      }),
-    );
-    expect(lost).toEqual([]);
-    expect(await page.locator("[data-frame]:empty").count()).toBe(0);
-  });
+  it.each(named)(
+    "says that it shows the %s, works every number out for it, and draws it axes",
+    async (_, car) => {
+      const { page, errors } = await openFor(car, notebook.name);
+      expect(await page.locator("#whose").textContent()).toContain(`Figures for ${car.name}`);
+      const { worked } = onCar(chapter, car);
+      const shown = await workedOn(page);
+      expect(shown.map(([id]) => id)).toEqual(worked.map(({ id }) => id));
+      for (const [index, [id, value]] of shown.entries()) {
+        const { value: expected = Number.NaN, quantity } = worked[index] ?? {};
+        const solved = quantity === "acceleration" ? 1e-4 : 0; // m/s²: two engines, sines apart in the last digit
+        const most = 1e-9 * Math.abs(expected) + solved;
+        expect(Math.abs(value - expected), id).toBeLessThanOrEqual(most);
+      }
+      await page.evaluate(() => {
+        for (const figure of document.querySelectorAll("[data-locked]"))
+          figure.removeAttribute("data-locked");
+      });
+      const lost = await page.evaluate(() =>
+        [...document.querySelectorAll("svg.panel")].flatMap((svg) => {
+          const frame = svg.getBoundingClientRect();
+          return [...svg.querySelectorAll("[data-layer] text, [data-frame] text")]
+            .map((text) => [text.textContent, text.getBoundingClientRect()] as const)
+            .filter(([, { left, right, top, bottom }]) => {
+              const across = left < frame.left - 4 || right > frame.right + 4;
+              return across || top < frame.top - 4 || bottom > frame.bottom + 4;
+            })
+            .map(([text]) => `${svg.getAttribute("aria-label")}: ${text}`);
+        }),
+      );
+      expect(lost).toEqual([]);
+      expect(await page.locator("[data-frame]:empty").count()).toBe(0);
+      expect(errors).toEqual([]);
+    },
+  );
 });
 
 describe("load transfer of another car", () => {
@@ -105,8 +104,7 @@ describe("what does not hold for another car", () => {
   });
 
   it("is taken away, with the reason, where the chapter fails", async () => {
-    const { page } = await open("01-load-transfer");
-    await keepCar(page, light);
+    const { page } = await openFor(light, "01-load-transfer");
     await page.route("**/01-load-transfer.js", (route) =>
       route.fulfill({
         contentType: "text/javascript",

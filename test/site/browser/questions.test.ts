@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { eachChapter, useBrowser } from "./browser.js";
+import { fileEvery } from "./file-every.js";
 
 const { open } = useBrowser();
 
@@ -17,7 +18,7 @@ async function fileAllPredictions(page: Page): Promise<void> {
 }
 
 describe.each(eachChapter)("questions of %s", (chapter) => {
-  it("keep the sliders locked until a choice, a reason and a confidence are filed", async () => {
+  it("keep the sliders locked until a choice, a reason and a confidence are filed, then show them beside the answer", async () => {
     const { page } = await open(chapter);
     const locked = page.locator("fieldset.controls:disabled");
     const before = await locked.count();
@@ -32,11 +33,8 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
     expect(await locked.count()).toBe(before);
     await fileAllPredictions(page);
     expect(await locked.count()).toBe(0);
-  });
 
-  it("show the filed prediction beside the model's answer, also after a reload, and give it back", async () => {
-    const { page } = await open(chapter);
-    await fileAllPredictions(page);
+    // the filed prediction stands beside the model's answer, also after a reload, and is given back
     const outcome = page.locator(".predict .outcome").first();
     expect(await outcome.textContent()).toMatch(/^You said A \(a guess\), because it feels so\. /);
     await page.reload();
@@ -48,7 +46,7 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
     expect(await page.locator("fieldset.controls:disabled").count()).toBeGreaterThanOrEqual(1);
   });
 
-  it("tell a right answer from a wrong one and from no number", async () => {
+  it("tell a right answer from a wrong one and from no number, and refuse one out of range", async () => {
     const { page } = await open(chapter);
     for (const form of await page.locator("form.checking").all()) {
       const section = form.locator("..");
@@ -64,11 +62,9 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
       expect(await check(number), shown).toMatch(/^Right/);
       expect(await check(String(Math.abs(Number(number)) * 2 + 1)), shown).toMatch(/too high/);
     }
-  });
 
-  it("refuse a number out of range in one sentence and keep what was typed", async () => {
-    const { page } = await open(chapter);
-    await fileAllPredictions(page);
+    // a number out of range is refused in one sentence, and what was typed is kept
+    await page.evaluate(fileEvery);
     const row = page.locator(".slider").first();
     await row.locator("input[type=number]").fill("99999");
     const max = await row.locator("input[type=number]").getAttribute("max");
