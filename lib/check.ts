@@ -1,3 +1,5 @@
+import { Refusal } from "./refusal.js";
+
 /**
  * Passes a number through when it lies inside its range.
  *
@@ -7,7 +9,7 @@
  * @param maximum - greatest allowed value (allowed itself; may be Infinity)
  * @param unit - unit shown in the sentence
  * @returns the value, unchanged
- * @throws RangeError naming field, value and range; NaN and Infinity are never in range
+ * @throws Refusal naming field, value and range; NaN and Infinity are never in range
  */
 export function requireInRange(
   field: string,
@@ -17,7 +19,11 @@ export function requireInRange(
   unit = "",
 ): number {
   if (Number.isFinite(value) && value >= minimum && value <= maximum) return value;
-  throw new RangeError(rangeSentence(field, value, minimum, maximum, unit));
+  throw new Refusal("out-of-range", rangeSentence(field, value, minimum, maximum, unit), {
+    ...{ field, value, unit },
+    least: minimum,
+    most: maximum,
+  });
 }
 
 /** The sentence that says what was wrong with a number: field, value and allowed range. */

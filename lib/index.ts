@@ -1,4 +1,4 @@
-/** Everything a chapter, a page or a test may call. One line a module, in reading order. */
+/** Everything a chapter, a page or a test may call. One line a module, by alphabet. */
 
 export * from "./balance/axle-roll-damping.js";
 export * from "./balance/car-balance.js";
@@ -130,6 +130,7 @@ export * from "./practice/practice.js";
 export * from "./practice/score.js";
 export * from "./practice/stations.js";
 export * from "./random.js";
+export * from "./refusal.js";
 export * from "./shown-range.js";
 export * from "./solve.js";
 export * from "./spring/bar.js";

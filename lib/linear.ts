@@ -1,3 +1,5 @@
+import { Refusal } from "./refusal.js";
+
 /** Rows of a matrix. */
 export type Matrix = readonly (readonly number[])[];
 
@@ -10,7 +12,7 @@ const SINGULAR = 1e-12; // least pivot, against the greatest entry of its row
  * @param matrix - n rows of n numbers
  * @param right - n numbers
  * @returns the n unknowns
- * @throws RangeError when the equations do not fix the unknowns
+ * @throws Refusal when the equations do not fix the unknowns
  */
 export function solveLinear(matrix: Matrix, right: readonly number[]): number[] {
   const rows = matrix.map((row, i) => [...row, right[i] ?? 0]);
@@ -23,7 +25,8 @@ function eliminate(rows: number[][], scales: number[], column: number): void {
   const size = (i: number) => Math.abs(rows[i]?.[column] ?? 0) / (scales[i] || 1);
   let best = column;
   for (let i = column + 1; i < rows.length; i++) if (size(i) > size(best)) best = i;
-  if (!(size(best) > SINGULAR)) throw new RangeError("The equations do not fix the unknowns.");
+  if (!(size(best) > SINGULAR))
+    throw new Refusal("not-determined", "The equations do not fix the unknowns.");
   swap(rows, column, best);
   swap(scales, column, best);
   const pivot = rows[column] ?? [];
@@ -54,7 +57,7 @@ function swap<Item>(items: Item[], i: number, j: number): void {
  * Solves equations whose matrix is symmetric and positive, as that of anything stable is.
  *
  * @param refusal - the sentence for what is not stable
- * @throws RangeError when some motion meets no resistance, or next to none
+ * @throws Refusal when some motion meets no resistance, or next to none
  * @see K = L·D·Lᵀ, Golub & Van Loan 2013, ch. 4.1
  */
 export function solveStable(
@@ -65,7 +68,8 @@ export function solveStable(
   const rows = matrix.map((row, i) => [...row, right[i] ?? 0]);
   rows.forEach((pivotRow, i) => {
     const pivot = pivotRow[i] ?? 0;
-    if (!(pivot > NEXT_TO_NONE * (matrix[i]?.[i] ?? 0))) throw new RangeError(refusal);
+    if (!(pivot > NEXT_TO_NONE * (matrix[i]?.[i] ?? 0)))
+      throw new Refusal("not-determined", refusal);
     for (const row of rows.slice(i + 1)) subtract(row, pivotRow, (row[i] ?? 0) / pivot, i);
   });
   return substitute(rows);
@@ -93,7 +97,7 @@ export const transpose = (matrix: Matrix): number[][] =>
 /**
  * Of all solutions of fewer equations than unknowns, the one with the least sum of squares.
  *
- * @throws RangeError when the equations contradict or repeat each other
+ * @throws Refusal when the equations contradict or repeat each other
  * @see x = Aᵀ(AAᵀ)⁻¹b, Golub & Van Loan 2013, ch. 5.6
  */
 export function leastNorm(matrix: Matrix, right: readonly number[]): number[] {

@@ -1,3 +1,5 @@
+import { Refusal } from "./refusal.js";
+
 const ALL = 9; // deviations beyond which nothing is left, to the last digit
 
 /**
@@ -7,7 +9,7 @@ const ALL = 9; // deviations beyond which nothing is left, to the last digit
  * @see Marsaglia 2004, Journal of Statistical Software 11(4), "Evaluating the Normal Distribution"
  */
 export function shareBelow(deviations: number): number {
-  if (Number.isNaN(deviations)) throw new RangeError("deviations is not a number.");
+  if (Number.isNaN(deviations)) throw new Refusal("not-a-number", "deviations is not a number.");
   if (deviations < -ALL) return 0;
   if (deviations > ALL) return 1;
   const square = deviations ** 2;

@@ -1,3 +1,5 @@
+import { Refusal } from "./refusal.js";
+
 const MOST_ITERATIONS = 200;
 
 /**
@@ -11,7 +13,7 @@ const MOST_ITERATIONS = 200;
  * @param high - other end of the bracket
  * @param tolerance - how far the answer may be from the crossing, in the unit of the bracket
  * @returns a point where f is zero within the tolerance
- * @throws RangeError when f has the same sign at both ends, or is not a number there
+ * @throws Refusal when f has the same sign at both ends, or is not a number there
  * @see Chandrupatla 1997, Advances in Engineering Software 28, 145–149
  */
 export function findRoot(
@@ -24,7 +26,8 @@ export function findRoot(
   let [fa, fb] = [f(a), f(b)];
   if (fa === 0) return a;
   if (fb === 0) return b;
-  if (Math.sign(fa) !== -Math.sign(fb)) throw new RangeError(noBracket(low, high, fa, fb));
+  if (Math.sign(fa) !== -Math.sign(fb))
+    throw new Refusal("no-crossing", noBracket(low, high, fa, fb));
   let share = 0.5; // where to look next, as a share of the way from a to b
   for (let i = 0; i < MOST_ITERATIONS; i++) {
     const x = a + share * (b - a);
@@ -40,7 +43,7 @@ export function findRoot(
     if (fa === 0 || least > 0.5) return best;
     share = Math.min(1 - least, Math.max(least, nextShare(a, b, c, fa, fb, fc)));
   }
-  throw new RangeError(`No crossing was settled between ${low} and ${high}.`);
+  throw new Refusal("no-crossing", `No crossing was settled between ${low} and ${high}.`);
 }
 
 /** Inverse quadratic step if the three points bend little enough, else half – Chandrupatla 1997. */

@@ -1,4 +1,5 @@
 import type { Axles, Sides, Wheels } from "../load/wheels.js";
+import { Refusal } from "../refusal.js";
 import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
 import {
@@ -58,7 +59,7 @@ export type BalanceStart = Pick<CarBalance, "turn" | "most" | "given">;
  * along and across the path; yaw acceleration zero by definition.
  *
  * @param start - the balance of a similar car makes it several times faster
- * @throws RangeError when a number is out of range, the springs cannot hold the body up, or not even
+ * @throws Refusal when a number is out of range, the springs cannot hold the body up, or not even
  * straight on the car can hold its speed
  * @see docs/model.md, "The whole car in balance"
  */
@@ -164,7 +165,7 @@ function eased(car: HandlingCar, driving: Driving): CarBalance {
     if (share === 1) share = SPARE;
   }
   const found = balanceFrom(car, driven(0), undefined);
-  if (found === undefined) throw new RangeError(CANNOT_HOLD_SPEED);
+  if (found === undefined) throw new Refusal("cannot-hold-speed", CANNOT_HOLD_SPEED);
   return { ...found, given: asked === 0 };
 }
 

@@ -38,7 +38,7 @@ const told = ["middle", "power on"] as const satisfies readonly PhaseName[];
  *
  * @param speed - m/s
  * @param open - balances of the car as its figures take it
- * @throws RangeError as `carBalance`
+ * @throws Refusal as `carBalance`
  */
 export function differentialDoubts(
   car: Car,

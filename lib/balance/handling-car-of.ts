@@ -21,7 +21,7 @@ import type { WheelStops } from "./stops.js";
  *
  * @param measured - the car whose file gave the heights, as for `restOf`; the car itself when left out
  * @param rest - how it stands, where that is at hand
- * @throws RangeError when the car cannot stand on its springs
+ * @throws Refusal when the car cannot stand on its springs
  */
 export function handlingCarOf(
   car: Car,

@@ -84,7 +84,7 @@ export function axleDistances(car: HandlingCar): Axles<number> {
 /**
  * Checks the numbers of a car and passes it through.
  *
- * @throws RangeError naming the first number out of its range
+ * @throws Refusal naming the first number out of its range
  */
 export function requireHandlingCar(car: HandlingCar): HandlingCar {
   requireCarInRoll(car);

@@ -1,3 +1,4 @@
+import { Refusal } from "../refusal.js";
 import { findRoot } from "../solve.js";
 
 const GREATEST = 100; // m/s², far above any tyre on a road
@@ -7,14 +8,15 @@ const GREATEST = 100; // m/s², far above any tyre on a road
  *
  * @param spare - side force left over in a turn of so many m/s², N; above 0 when driving straight on
  * @param tolerance - m/s²
- * @throws RangeError when even a turn of 100 m/s² leaves some
+ * @throws Refusal when even a turn of 100 m/s² leaves some
  */
 export function hardestTurn(
   spare: (lateralAcceleration: number) => number,
   tolerance: number,
 ): number {
   if (spare(GREATEST) > 0) {
-    throw new RangeError(
+    throw new Refusal(
+      "no-turn",
       `These tyres would hold a turn of more than ${GREATEST} m/s²: with so much grip or downforce this is no car on tyres.`,
     );
   }

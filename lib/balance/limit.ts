@@ -30,7 +30,7 @@ export interface LimitBalance {
  *
  * @param car - as for `distributeLoadTransfer`
  * @param grip - greatest side force of one tyre of each axle at a load
- * @throws RangeError as `distributeLoadTransfer`, and when an axle would hold a turn of 100 m/s²
+ * @throws Refusal as `distributeLoadTransfer`, and when an axle would hold a turn of 100 m/s²
  */
 export function limitBalance(car: CarInRoll, grip: Axles<Grip>): LimitBalance {
   const axle = { front: axleLimit(car, grip, "front"), rear: axleLimit(car, grip, "rear") };

@@ -14,7 +14,7 @@ export interface LinearAxle {
  * Extra steering for each m/s² of lateral acceleration while tyres are far from their limit,
  * rad/(m/s²): above 0 understeer, below 0 oversteer.
  *
- * @throws RangeError for a load below 0 or a stiffness that is not above 0
+ * @throws Refusal for a load below 0 or a stiffness that is not above 0
  */
 export function understeerGradient(car: Axles<LinearAxle>): number {
   const slip = eachAxle(car, ({ load, corneringStiffness }, end) => {

@@ -28,7 +28,7 @@ export interface PairLimit {
  * Lateral acceleration at which two tyres need all their grip to hold their mass.
  *
  * @param grip - greatest side force of one tyre, N, at a load, N
- * @throws RangeError when a number is outside its range, and when the pair would hold 100 m/s²
+ * @throws Refusal when a number is outside its range, and when the pair would hold 100 m/s²
  */
 export function pairLimit(grip: Grip, pair: PairInTurn): PairLimit {
   requireInRange("mass", pair.mass, 1, 1e5, "kg");

@@ -30,7 +30,7 @@ export type PhaseBalances = Readonly<Record<PhaseName, CarBalance>>;
  *
  * @param speed - m/s
  * @param start - the phases of a similar car, for a quick start
- * @throws RangeError when the springs cannot hold the body up
+ * @throws Refusal when the springs cannot hold the body up
  */
 export function phaseBalances(
   car: HandlingCar,

@@ -9,7 +9,7 @@ import { type RoadDemand, type Stance, stanceFinder } from "./stance.js";
  * every wheel, without asking whether its tyres can hold the turn.
  *
  * @param lateralAcceleration - m/s² to the left, at least 0
- * @throws RangeError for a number out of range, and when the springs cannot hold the body
+ * @throws Refusal for a number out of range, and when the springs cannot hold the body
  */
 export function stanceInTurn(
   car: HandlingCar,

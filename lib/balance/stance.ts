@@ -1,4 +1,5 @@
 import { leanInRoll, turnInRoll } from "../load/wheels-in-roll.js";
+import { Refusal } from "../refusal.js";
 import { GRAVITY } from "../units.js";
 import {
   axleMasses,
@@ -83,7 +84,7 @@ const ROUNDS = 6;
  * moments along the car, roll from `rollEquilibrium`, wheels in the air, stops and dampers included.
  *
  * @param lateralJerk - m/s³ of lateral acceleration to the left: dampers hold the body back
- * @throws RangeError when the springs cannot hold the body up
+ * @throws Refusal when the springs cannot hold the body up
  */
 export function stanceFinder(car: HandlingCar, lateralJerk = 0): StanceFinder {
   const masses = axleMasses(car);
@@ -94,7 +95,7 @@ export function stanceFinder(car: HandlingCar, lateralJerk = 0): StanceFinder {
   const respond: Respond = (liftedFront, liftedRear, ay) =>
     rollResponse(car, { front: liftedFront, rear: liftedRear }, ay);
   const onFour = respond(false, false, 0);
-  if (onFour === undefined) throw new RangeError(FALLS_OVER);
+  if (onFour === undefined) throw new Refusal("falls-over", FALLS_OVER);
   front.damper = car.front.rollDamping * onFour.front.turn.suspension * lateralJerk;
   rear.damper = car.rear.rollDamping * onFour.rear.turn.suspension * lateralJerk;
   return ({ forward, left, pressed, speedSquared }) => {

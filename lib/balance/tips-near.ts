@@ -11,7 +11,7 @@ export const NEAR_TIPPING = 0.9;
  * within a tenth of that or reaches it; nothing where its tyres let go well before.
  *
  * @param driving - what the balance was found for
- * @throws RangeError as `tipsOverAt`
+ * @throws Refusal as `tipsOverAt`
  */
 export function tipsNear(
   car: HandlingCar,

@@ -69,7 +69,7 @@ export interface Trim {
  * @param lateralAcceleration - m/s² across the path, above 0 to the left
  * @param start - a trim of a similar car or turn, for a quick start
  * @returns nothing when the tyres cannot do it, or the car tips over before
- * @throws RangeError when a number is out of range or the springs cannot hold the body up
+ * @throws Refusal when a number is out of range or the springs cannot hold the body up
  */
 export function trim(
   car: HandlingCar,

@@ -18,7 +18,7 @@ export type TurnLoads = Omit<Distribution, "tipped">;
  *
  * @param lateralAcceleration - m/s², above 0 in a left turn
  * @returns nothing when the car tips over before it turns so hard
- * @throws RangeError when the springs cannot hold the body
+ * @throws Refusal when the springs cannot hold the body
  * @see Milliken 1995, ch. 18
  */
 export function turnLoads(

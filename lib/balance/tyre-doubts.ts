@@ -30,7 +30,7 @@ const kinds = ["pressure", "load", "inclination"] as const;
  * @param speed - m/s, 0.5 to 200
  * @param handling - the car ready to be driven, where it is at hand
  * @returns one entry an axle and kind; none for a car that its tyres' data cover
- * @throws RangeError when the car cannot stand on its springs, or for a speed out of range
+ * @throws Refusal when the car cannot stand on its springs, or for a speed out of range
  */
 export function tyreDoubts(
   car: Car,

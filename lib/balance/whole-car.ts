@@ -70,7 +70,7 @@ const ENGINE_BRAKING = 0.06 * GRAVITY; // m/s² of the whole car – common prac
  * The four-wheel balance of a car on a path: every wheel in its place with its own load, lean, toe,
  * slip angle and push, accelerations along and across the path, yaw acceleration zero.
  *
- * @throws RangeError when a number is out of range or the springs cannot hold the body up
+ * @throws Refusal when a number is out of range or the springs cannot hold the body up
  * @see docs/model.md, "The whole car in balance"
  */
 export function wholeCar(car: HandlingCar, driving: Driving): WholeCar {

@@ -48,7 +48,7 @@ function ownForceShareOf(axle: Axle): number {
  * How a car shares its load transfer between the axles in a steady turn.
  *
  * @param lateralAcceleration - m/s², above 0 in a left turn
- * @throws RangeError as `distributeLoadTransfer`
+ * @throws Refusal as `distributeLoadTransfer`
  */
 export function axleLoadsOf(car: Car, lateralAcceleration: number): Distribution {
   return distributeLoadTransfer(carInRoll(car), lateralAcceleration);

@@ -1,4 +1,5 @@
 import type { Sides } from "../load/wheels.js";
+import { Refusal } from "../refusal.js";
 import { antiRollBarRate } from "../spring/bar.js";
 import { rideRate, wheelRate } from "../spring/rates.js";
 import {
@@ -23,12 +24,16 @@ export function meanOf({ left, right }: Sides<number>): number {
 export function barRateOf({ positions, position, tube }: AntiRollBar): number {
   const used = positions[position - 1];
   if (used === undefined)
-    throw new RangeError(
+    throw new Refusal(
+      "no-bar-rate",
       `bar position is ${position} but must be a whole number from 1 to ${positions.length}.`,
     );
   if (used.rate !== undefined) return used.rate;
   if (used.armLength === undefined || tube === undefined)
-    throw new RangeError(`bar position ${position} must give a rate, or an arm length and a tube.`);
+    throw new Refusal(
+      "no-bar-rate",
+      `bar position ${position} must give a rate, or an arm length and a tube.`,
+    );
   return antiRollBarRate({ ...tube, armLength: used.armLength });
 }
 

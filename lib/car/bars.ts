@@ -6,7 +6,7 @@ import type { Axle, Car } from "./car.js";
  * The same car with anti-roll bars of these roll stiffnesses, whatever positions it has.
  *
  * @param stiffness - N·m/rad at each axle, at least 0 (0: no bar)
- * @throws RangeError for a stiffness below 0
+ * @throws Refusal for a stiffness below 0
  */
 export function withBars(car: Car, stiffness: Axles<number>): Car {
   const front = withBar(car.front, stiffness.front, "front");
@@ -23,7 +23,7 @@ function withBar(axle: Axle, stiffness: number, end: "front" | "rear"): Axle {
  * The same car with the bar of one axle in another of its positions.
  *
  * @param position - 1 is the softest; a car without a bar there has position 1 only
- * @throws RangeError for a position the bar does not have
+ * @throws Refusal for a position the bar does not have
  */
 export function withBarPosition(car: Car, end: "front" | "rear", position: number): Car {
   const axle = car[end];

@@ -19,7 +19,7 @@ export function gripOf(car: Car): Axles<Grip> {
  *
  * Upright tyres, each at the best slip angle of its own; no braking or driving.
  *
- * @throws RangeError as `distributeLoadTransfer`
+ * @throws Refusal as `distributeLoadTransfer`
  */
 export function limitBalanceOf(car: Car): LimitBalance {
   return limitBalance(carInRoll(car), gripOf(car));

@@ -7,7 +7,7 @@ import type { Axle, AxleGeometry, Car, PlacedMass } from "./car.js";
  * and travel follow.
  *
  * @param by - m; below zero raises the body
- * @throws RangeError when the body would touch the ground
+ * @throws Refusal when the body would touch the ground
  */
 export function loweredCar(car: Car, by: number): Car {
   const most = Math.min(car.front.rideHeight, car.rear.rideHeight);

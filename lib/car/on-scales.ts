@@ -13,7 +13,7 @@ import { together, unsprungMassesOf } from "./masses.js";
  *
  * @param readings - kg on the scale under each wheel, level, with everything in the car that its
  * file has
- * @throws RangeError when a reading is below 0, or what is left for the body is out of its range
+ * @throws Refusal when a reading is below 0, or what is left for the body is out of its range
  */
 export function bodyOnScales(car: Car, readings: Wheels<number>): PlacedMass {
   const [whole, rest] = [onScales(car, readings), together(allButBody(car))];

@@ -1,3 +1,4 @@
+import { Refusal } from "../refusal.js";
 import { clubTyre } from "../tyre/club-tyre.js";
 import { type FullTyre, magicFormula61Tyre, referenceTyre } from "../tyre/magic-formula-61.js";
 import type { MagicFormula61Coefficients } from "../tyre/magic-formula-61-coefficients.js";
@@ -16,11 +17,11 @@ export const tyreNames: readonly string[] = Object.keys(tyres);
 /**
  * The tyre of that name.
  *
- * @throws RangeError naming the tyres there are
+ * @throws Refusal naming the tyres there are
  */
 export function tyreNamed(name: string): FullTyre {
   const tyre = Object.hasOwn(tyres, name) ? tyres[name] : undefined;
-  if (tyre === undefined) throw new RangeError(unknownTyre(name));
+  if (tyre === undefined) throw new Refusal("unknown-tyre", unknownTyre(name));
   return tyre;
 }
 
@@ -44,7 +45,7 @@ export function bestPressureRange({
 /**
  * The tyre on an axle: its data as the car's file corrects them.
  *
- * @throws RangeError as `tyreNamed`
+ * @throws Refusal as `tyreNamed`
  */
 export function tyreOf({ tyre }: Axle): FullTyre {
   const named = tyreNamed(tyre.name);
@@ -56,7 +57,7 @@ export function tyreOf({ tyre }: Axle): FullTyre {
  * Coefficients of the tyre on an axle as the car's file corrects them; the tyre's own object where
  * it corrects nothing.
  *
- * @throws RangeError as `tyreNamed`
+ * @throws Refusal as `tyreNamed`
  */
 export function tyreCoefficientsOf({ tyre }: Axle): MagicFormula61Coefficients {
   return corrected(tyreNamed(tyre.name).coefficients, tyre);

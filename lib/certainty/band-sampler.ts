@@ -32,9 +32,9 @@ export interface BandSampler {
   take(samples: number): void;
   /** Takes one more, with a pause after each change; not before the last one was taken to its end. */
   takeOne(): Iterator<void, void>;
-  /** @throws RangeError before any sample is taken */
+  /** @throws Refusal before any sample is taken */
   margins(): MarginBands;
-  /** @throws RangeError before any sample is taken */
+  /** @throws Refusal before any sample is taken */
   changes(): ChangeBand[];
   /**
    * Changes by merit, the best first, in groups of what cannot be told apart.
@@ -49,7 +49,7 @@ export interface BandSampler {
  * do: the more samples, the smaller the errors. A change is made on the very cars that were sampled
  * before it, so that its difference is not blurred by what both have in common.
  *
- * @throws RangeError when the car itself cannot stand on its springs
+ * @throws Refusal when the car itself cannot stand on its springs
  */
 export function bandSampler(
   car: Car,
@@ -100,7 +100,7 @@ export function bandSampler(
  * Balance and grip of a car in every part of a corner, with bands.
  *
  * @param options - as for `bandSampler`; samples: how many, 200 when left out
- * @throws RangeError when the car cannot stand on its springs
+ * @throws Refusal when the car cannot stand on its springs
  */
 export function marginBands(
   car: Car,
@@ -115,7 +115,7 @@ export function marginBands(
  * What changes do in every part of a corner, with bands.
  *
  * @param options - as for `bandSampler`; samples: how many, 60 when left out
- * @throws RangeError when the car cannot stand on its springs
+ * @throws Refusal when the car cannot stand on its springs
  */
 export function changeBands(
   car: Car,

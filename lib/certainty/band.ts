@@ -1,3 +1,5 @@
+import { Refusal } from "../refusal.js";
+
 /** Where a figure may lie: a value of a band and its standard error, from the number of samples. */
 export interface Quantile {
   readonly value: number;
@@ -22,11 +24,11 @@ export interface Band {
  * binomial distribution away, the further of both, so that no distribution is assumed – David and
  * Nagaraja, Order Statistics, 3rd ed. 2003, ch. 7.1. Below 40 samples it is too small at the ends.
  *
- * @throws RangeError without samples, or when one is not a finite number
+ * @throws Refusal without samples, or when one is not a finite number
  */
 export function bandOf(samples: readonly number[]): Band {
   if (samples.length === 0 || !samples.every(Number.isFinite))
-    throw new RangeError("samples must be finite numbers, at least one.");
+    throw new Refusal("no-samples", "samples must be finite numbers, at least one.");
   const sorted = [...samples].sort((a, b) => a - b);
   return {
     low: quantile(sorted, 0.05),

@@ -1,6 +1,7 @@
 import type { PhaseName } from "../balance/phases.js";
 import type { Change } from "../change/change.js";
 import { type Baseline, effectOf } from "../change/effect.js";
+import { Refusal } from "../refusal.js";
 import { type BandedPhase, bandedPhases, type Phases } from "./phase-bands.js";
 import type { Moved } from "./sampled-behaviour.js";
 
@@ -27,7 +28,7 @@ export function ownChange(change: Change, own: Baseline): OwnChange {
     const { moved, putBack } = effectOf(change, own);
     return { change, moved: { alone: moved.phases, putBack: putBack?.moved.phases } };
   } catch (error) {
-    if (error instanceof RangeError) return { change, refused: error.message };
+    if (error instanceof Refusal) return { change, refused: error.message };
     throw error;
   }
 }
@@ -35,7 +36,7 @@ export function ownChange(change: Change, own: Baseline): OwnChange {
 /**
  * The bands of a change from what it does in the samples.
  *
- * @throws RangeError without samples
+ * @throws Refusal without samples
  */
 export function changeBandFrom(own: OwnChange, samples: readonly Moved[]): ChangeBand {
   const { change, moved } = own;

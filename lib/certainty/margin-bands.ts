@@ -19,7 +19,7 @@ export type MarginBands = Readonly<Record<PhaseName, MarginBand>>;
  *
  * @param own - of the car as its file has it
  * @param paths - of the numbers that are off in the samples, in their order
- * @throws RangeError without samples
+ * @throws Refusal without samples
  */
 export function marginBandsFrom(
   own: Phases,

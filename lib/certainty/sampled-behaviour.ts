@@ -11,6 +11,7 @@ import {
 } from "../change/behaviour.js";
 import type { Change } from "../change/change.js";
 import { carPutBack } from "../change/effect.js";
+import { Refusal } from "../refusal.js";
 import type { Phases } from "./phase-bands.js";
 
 /** A sampled car that changes start from, with no more than bands are made of. */
@@ -71,7 +72,7 @@ export function* sampleFrom(
   return { deviations, phases: before.phases, tips: tipsIn(before.corners), moved };
 }
 
-/** @throws RangeError when the change cannot be made */
+/** @throws Refusal when the change cannot be made */
 function movedBy({ change, putBack }: Made, before: SampledCar): Moved {
   const car = applyChange(before.car, change);
   const back = putBack ? carPutBack(car, before)?.car : undefined;
@@ -88,7 +89,7 @@ export function orUndefined<T>(work: () => T): T | undefined {
   try {
     return work();
   } catch (error) {
-    if (error instanceof RangeError) return undefined;
+    if (error instanceof Refusal) return undefined;
     throw error;
   }
 }

@@ -1,3 +1,5 @@
+import { Refusal } from "../refusal.js";
+
 /** How far a statement may be trusted: in how many samples it holds. */
 export type HowSure = "sure" | "likely" | "cannot say";
 
@@ -30,10 +32,10 @@ export function signHolds(figure: number, samples: readonly number[], still = 0)
 /**
  * The verdict on something that holds in so many of all samples.
  *
- * @throws RangeError without samples
+ * @throws Refusal without samples
  */
 export function holds(held: number, count: number): Holds {
-  if (!(count >= 1)) throw new RangeError(`count is ${count} but must be at least 1.`);
+  if (!(count >= 1)) throw new Refusal("out-of-range", `count is ${count} but must be at least 1.`);
   const share = held / count;
   const { from, to } = wilson(held, count);
   const passes = (bar: typeof SURE) => share >= bar.share && from >= bar.surely;

@@ -2,6 +2,7 @@ import type { Adjuster, Car } from "../car/car.js";
 import { requireInRange } from "../check.js";
 import type { Sides } from "../load/wheels.js";
 import { type ParameterKey, parameters } from "../parameters.js";
+import { Refusal } from "../refusal.js";
 import { toShown, unitOf } from "../units.js";
 import { adjusterOf } from "./adjuster.js";
 import { type Change, type EndChange, isEndChange } from "./change.js";
@@ -10,7 +11,7 @@ import { carLenses, endLenses } from "./levers.js";
 /**
  * The car with one change made, everything else as it was.
  *
- * @throws RangeError when the car cannot be set so: it has no such adjuster, or not that far
+ * @throws Refusal when the car cannot be set so: it has no such adjuster, or not that far
  */
 export function applyChange(car: Car, change: Change): Car {
   const adjuster = requireAdjuster(car, change);
@@ -32,7 +33,7 @@ export function canApply(car: Car, change: Change): boolean {
     applyChange(car, change);
     return true;
   } catch (error) {
-    if (error instanceof RangeError) return false;
+    if (error instanceof Refusal) return false;
     throw error;
   }
 }
@@ -53,7 +54,10 @@ function requireAdjuster(car: Car, change: Change): Adjuster {
   const adjuster = adjusterOf(car, change);
   if (adjuster !== undefined) return adjuster;
   const where = isEndChange(change) ? `${change.end} ${change.lever}` : change.lever;
-  throw new RangeError(`${where} cannot be set on this car: its file gives no adjuster for it.`);
+  throw new Refusal(
+    "no-adjuster",
+    `${where} cannot be set on this car: its file gives no adjuster for it.`,
+  );
 }
 
 /** A value inside an adjuster's range, the ends reached exactly in spite of rounding. */

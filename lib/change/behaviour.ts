@@ -43,7 +43,7 @@ export function cornersOf(handling: HandlingCar, speed: number, start?: BothCorn
  * @param measured - the car whose file gave the heights; the car itself when left out
  * @param speed - m/s
  * @param start - corners of a similar car, for a quick start
- * @throws RangeError when the car cannot stand on its springs
+ * @throws Refusal when the car cannot stand on its springs
  */
 export function behaviourOf(
   car: Car,

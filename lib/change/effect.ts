@@ -2,6 +2,7 @@ import { handlingCarOf } from "../balance/handling-car-of.js";
 import type { PhaseName } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
+import { Refusal } from "../refusal.js";
 import { type Margin, marginsOf } from "../statics/margins.js";
 import { putBack } from "../statics/put-back.js";
 import { restOf } from "../statics/rest.js";
@@ -99,7 +100,7 @@ function baselineFrom(car: Car, measured: Car, speed: number, start: BothCorners
 /**
  * What a change does: balance in each part of a corner and all else that moves.
  *
- * @throws RangeError when the change cannot be made, or the changed car cannot stand
+ * @throws Refusal when the change cannot be made, or the changed car cannot stand
  */
 export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
   const known = effects.get(before) ?? new Map<string, EffectWithPutBack>();
@@ -156,7 +157,7 @@ export function carPutBack(
     const turned = withTurns(car, roundedTurns);
     return seatsReach(turned) ? { car: turned, turns: roundedTurns } : undefined;
   } catch (error) {
-    if (error instanceof RangeError) return undefined; // a wheel in the air, or nothing to turn
+    if (error instanceof Refusal) return undefined; // a wheel in the air, or nothing to turn
     throw error;
   }
 }

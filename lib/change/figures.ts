@@ -59,7 +59,7 @@ export const USUAL_SPEED = 25; // m/s
  * @param speed - m/s, 0.5 to 200
  * @param rest - how the car stands, where that is at hand
  * @param handling - the car ready to be driven, where it is at hand
- * @throws RangeError when the car cannot stand on its springs, or for a speed out of range
+ * @throws Refusal when the car cannot stand on its springs, or for a speed out of range
  */
 export function figuresOf(
   car: Car,

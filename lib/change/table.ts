@@ -1,4 +1,5 @@
 import type { Car } from "../car/car.js";
+import { Refusal } from "../refusal.js";
 import type { Change } from "./change.js";
 import { type Baseline, baselineOf, type EffectWithPutBack, effectOf } from "./effect.js";
 import { labelOf } from "./label.js";
@@ -20,7 +21,7 @@ export type ChangeRow = {
  *
  * @param options - measured (the car whose file gave the heights), speed (m/s), steps (how many
  * steps of its adjuster a change makes)
- * @throws RangeError when the car itself cannot stand on its springs
+ * @throws Refusal when the car itself cannot stand on its springs
  */
 export function changeTable(
   car: Car,
@@ -35,7 +36,7 @@ function rowOf(change: Change, before: Baseline): ChangeRow {
   try {
     return { change, label, effect: effectOf(change, before) };
   } catch (error) {
-    if (error instanceof RangeError) return { change, label, refused: error.message };
+    if (error instanceof Refusal) return { change, label, refused: error.message };
     throw error;
   }
 }

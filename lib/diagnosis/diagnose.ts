@@ -55,7 +55,7 @@ export interface Diagnosis {
  * the places reported, by grip there, and by what it moves elsewhere. Open questions come first: a
  * report that does not say where, when, doing what, is not guessed at.
  *
- * @throws RangeError when the car cannot stand on its springs
+ * @throws Refusal when the car cannot stand on its springs
  */
 export function diagnose(complaint: Complaint, system: UnitSystem = "metric"): Diagnosis {
   const { reports, venue } = complaint;

@@ -45,7 +45,7 @@ export function placesOf(targets: readonly Target[]): Venue {
 /**
  * What a change of so many steps does there.
  *
- * @throws RangeError when it cannot be made, or the car cannot stand
+ * @throws Refusal when it cannot be made, or the car cannot stand
  */
 export function optionOf(change: Change, steps: number, question: Places): Option {
   const { before, targets, places, cells } = question;

@@ -5,6 +5,7 @@ import type { Change, End, EndLever } from "../change/change.js";
 import { endLenses } from "../change/levers.js";
 import { type NotRanked, whyNotRanked } from "../change/ranked.js";
 import { parameters } from "../parameters.js";
+import { Refusal } from "../refusal.js";
 import type { Margin } from "../statics/margins.js";
 import { leversToTry } from "../workshop/propose.js";
 import { stepCountsFor, timesSteps, tryCounts } from "../workshop/step-counts.js";
@@ -82,7 +83,7 @@ function attemptAt(one: Change, steps: number, places: Places, leastFelt: number
     if (isWorthIt(option, places, leastFelt)) return { option, why: "", reach };
     return { why: whyNot(option, places, leastFelt), reach };
   } catch (error) {
-    if (error instanceof RangeError) return { why: error.message, reach: -Infinity, refused: true };
+    if (error instanceof Refusal) return { why: error.message, reach: -Infinity, refused: true };
     throw error;
   }
 }

@@ -19,7 +19,7 @@ export interface AntiPitch {
  * Front under braking: anti-dive. Rear under braking: anti-lift. Rear under power: anti-squat.
  * The springs see the rest. – Milliken 1995, ch. 17
  *
- * @throws RangeError naming the field outside its range
+ * @throws Refusal naming the field outside its range
  */
 export function antiPitchShare(axle: AntiPitch): number {
   const { end } = axle;

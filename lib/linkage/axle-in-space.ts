@@ -1,4 +1,5 @@
 import { requireInRange } from "../check.js";
+import { Refusal } from "../refusal.js";
 import { type BeamAxle, beamCarrier } from "./beam-axle.js";
 import type { Carrier, Wheel } from "./carrier.js";
 import { type Corner, cornerCarrier, mirrorCorner } from "./corner.js";
@@ -47,7 +48,7 @@ export interface StandingAxle {
  * @param axle - design position, ground at z = 0
  * @param position - heave (m, > 0 up) and roll (rad, > 0 right side down) of the body
  * @param rackTravel - travel of the steering rack, m, > 0 to the left
- * @throws RangeError when a value is out of range or the links cannot reach
+ * @throws Refusal when a value is out of range or the links cannot reach
  */
 export function standAxle(
   axle: SpaceAxle,
@@ -59,7 +60,8 @@ export function standAxle(
   const up = { x: 0, y: Math.sin(roll), z: Math.cos(roll) };
   const road = { up, heights: [-heave, -heave] };
   const [left, right] = carriersOf(axle, rackTravel).flatMap((one) => standWheels(one, road));
-  if (left === undefined || right === undefined) throw new RangeError("An axle needs two wheels.");
+  if (left === undefined || right === undefined)
+    throw new Refusal("two-wheels-needed", "An axle needs two wheels.");
   const across = minus(left.contactPatch, right.contactPatch);
   const track = dot(across, { x: 0, y: up.z, z: -up.y });
   return { left, right, track, rollCentreHeight: evenForceHeight(left, right, track) };
@@ -80,7 +82,7 @@ function standWheels(carrier: Carrier, road: Road): AxleWheel[] {
   };
   return carrier.wheels.map((wheel, i) => {
     const own = ratesOf(wheel, i);
-    if (own === null) throw new RangeError("A wheel needs the road.");
+    if (own === null) throw new Refusal("road-needed", "A wheel needs the road.");
     return { ...wheelPosition(wheel, pose, road.up), own, other: ratesOf(wheel, 1 - i) };
   });
 }

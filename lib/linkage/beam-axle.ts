@@ -32,7 +32,7 @@ export interface BeamAxle {
 /**
  * The carrier of a beam axle: four links and the ground under two wheels.
  *
- * @throws RangeError naming the point or angle out of range
+ * @throws Refusal naming the point or angle out of range
  */
 export function beamCarrier(beam: BeamAxle): Carrier {
   const { wheelCentre, camber, toe } = beam;

@@ -1,4 +1,5 @@
 import { requireInRange } from "../check.js";
+import { Refusal } from "../refusal.js";
 import type { Point } from "./carrier.js";
 import { type Corner, cornerCarrier } from "./corner.js";
 import { atDesign, moved, type Pose } from "./pose.js";
@@ -33,18 +34,18 @@ export interface MovedCorner {
  *
  * Stiff links without bushes, stiff tyre: true for joints of metal, a guide for rubber.
  *
- * @throws RangeError when a value is out of range or the links cannot reach
+ * @throws Refusal when a value is out of range or the links cannot reach
  */
 export function moveCorner(corner: Corner, motion: CornerMotion = {}): MovedCorner {
   const travel = requireInRange("wheelTravel", motion.wheelTravel ?? 0, -0.3, 0.3, "m");
   const carrier = cornerCarrier(corner, motion.rackTravel);
   const [wheel] = carrier.wheels;
-  if (wheel === undefined) throw new RangeError("A corner needs a wheel.");
+  if (wheel === undefined) throw new Refusal("wheel-needed", "A corner needs a wheel.");
   const up = { x: 0, y: 0, z: 1 };
   const road = { up, heights: [dot(contactPatch(wheel, atDesign, up), up) + travel] };
   const pose = settle(carrier, road);
   const [twist] = risingTwists(carrier, road, pose);
-  if (twist === undefined) throw new RangeError("A corner needs a wheel.");
+  if (twist === undefined) throw new Refusal("wheel-needed", "A corner needs a wheel.");
   return {
     wheel: wheelPosition(wheel, pose, up),
     rates: wheelRates(wheel, pose, up, twist),

@@ -42,7 +42,7 @@ export type Corner = DoubleWishboneCorner | StrutCorner;
  *
  * @param corner - joints in the design position, ground at z = 0
  * @param rackTravel - the rack moves the toe link's inner joint by this, m, > 0 to the left
- * @throws RangeError naming the point or angle out of range
+ * @throws Refusal naming the point or angle out of range
  */
 export function cornerCarrier(corner: Corner, rackTravel = 0): Carrier {
   requireCorner(corner);
@@ -85,7 +85,7 @@ function requireCorner(corner: Corner): void {
   requireInRange("wheelCentre z", corner.wheelCentre.z, 0.1, 1, "m");
 }
 
-/** @throws RangeError when a coordinate of a named point is beyond 5 m */
+/** @throws Refusal when a coordinate of a named point is beyond 5 m */
 export function requirePoint(name: string, { x, y, z }: Point): void {
   requireInRange(`${name} x`, x, -5, 5, "m");
   requireInRange(`${name} y`, y, -5, 5, "m");

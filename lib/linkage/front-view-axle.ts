@@ -48,7 +48,7 @@ export interface FrontViewAxle {
  * @param left - left linkage in the design position, contact patch at z = 0
  * @param position - heave and roll of the body, both 0 when left out
  * @param right - right linkage; the mirror image of the left one when left out
- * @throws RangeError when a value is out of range or the arms cannot reach
+ * @throws Refusal when a value is out of range or the arms cannot reach
  */
 export function frontViewAxle(
   left: FrontViewLinkage,

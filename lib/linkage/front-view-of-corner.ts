@@ -1,3 +1,4 @@
+import { Refusal } from "../refusal.js";
 import type { Point } from "./carrier.js";
 import type { Corner } from "./corner.js";
 import type { FrontViewLinkage, FrontViewPoint } from "./front-view.js";
@@ -12,7 +13,7 @@ import { minus, plus, times } from "./space-vector.js";
  * corner when its pivots are inclined alike, and near them otherwise: use it to draw, and
  * `standAxle` to calculate.
  *
- * @throws RangeError when a pivot axis lies square to the car's length
+ * @throws Refusal when a pivot axis lies square to the car's length
  */
 export function frontViewOf(corner: Corner): FrontViewLinkage {
   const { lowerFront, lowerRear, lowerOuter, wheelCentre } = corner;
@@ -42,7 +43,10 @@ function contactPatchOf({ wheelCentre, camber }: Corner): FrontViewPoint {
 function armInPlane(front: Point, rear: Point, outer: Point, x: number) {
   const axis = minus(front, rear);
   if (Math.abs(axis.x) < 1e-3)
-    throw new RangeError("A wishbone needs joints apart along the car to have a front view.");
+    throw new Refusal(
+      "joints-in-one-plane",
+      "A wishbone needs joints apart along the car to have a front view.",
+    );
   const cut = (from: Point) => across(plus(from, times(axis, (x - from.x) / axis.x)));
   return [cut(rear), cut(outer)] as const;
 }

@@ -1,3 +1,4 @@
+import { Refusal } from "../refusal.js";
 import type { FrontViewPoint } from "./front-view.js";
 
 /** A straight line: the points whose product with the unit normal is the offset, m. */
@@ -56,7 +57,7 @@ export function lineAlong(point: FrontViewPoint, direction: FrontViewPoint): Fro
  * Works in homogeneous coordinates, so parallel lines need no division by zero: their meeting
  * point is null and the way towards it is their own direction.
  *
- * @throws RangeError when both are one and the same line, or they meet at the starting point
+ * @throws Refusal when both are one and the same line, or they meet at the starting point
  */
 export function meet(a: FrontViewLine, b: FrontViewLine, from: FrontViewPoint): Meeting {
   const w = cross(a.normal, b.normal); // sine of the angle between the lines
@@ -64,7 +65,7 @@ export function meet(a: FrontViewLine, b: FrontViewLine, from: FrontViewPoint): 
   const z = b.offset * a.normal.y - a.offset * b.normal.y;
   const way = times({ y: y - w * from.y, z: z - w * from.z }, w < 0 ? -1 : 1);
   if (Math.hypot(way.y, way.z) < 1e-12)
-    throw new RangeError("The two lines are the same, or meet at the contact patch.");
+    throw new Refusal("lines-alike", "The two lines are the same, or meet at the contact patch.");
   const point = Math.abs(w) < PARALLEL ? null : { y: y / w, z: z / w };
   return { point, toward: unit(way) };
 }

@@ -81,7 +81,7 @@ export function frontViewCamber(linkage: FrontViewLinkage): number {
 /**
  * Checks the points of a linkage and passes it through.
  *
- * @throws RangeError naming the point that is missing, beyond 5 m, or too near its partner
+ * @throws Refusal naming the point that is missing, beyond 5 m, or too near its partner
  */
 export function requireFrontView<Linkage extends FrontViewLinkage>(linkage: Linkage): Linkage {
   mapFrontView(linkage, (point, name) => {

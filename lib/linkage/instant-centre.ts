@@ -22,7 +22,7 @@ export interface InstantCentre {
  * Wishbones: where the lines of both arms meet. Strut: where the line of the lower arm meets
  * the line through the top mount at right angles to the strut. – Gillespie 1992, ch. 7
  *
- * @throws RangeError when it falls on the contact patch or both lines are the same
+ * @throws Refusal when it falls on the contact patch or both lines are the same
  */
 export function instantCentre(linkage: FrontViewLinkage): InstantCentre {
   const { lowerInner, lowerOuter, contactPatch } = linkage;

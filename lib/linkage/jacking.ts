@@ -33,7 +33,7 @@ export interface Jacking {
  * Symmetrical axle, both slopes alike; for a rolled linkage pass each wheel's own height to
  * {@link wheelJacking}.
  *
- * @throws RangeError naming the field outside its range
+ * @throws Refusal naming the field outside its range
  */
 export function jacking(axle: AxleSideForces): Jacking {
   const { outerSideForce, innerSideForce, rollCentreHeight, track } = axle;

@@ -25,7 +25,7 @@ export interface LinkForces {
  * Virtual work: a patch that moves sideways by s for each metre it rises carries −F·s through
  * its links. On a beam axle each side force loads both tyres.
  *
- * @throws RangeError when a force is not a number within ±1 000 000 N
+ * @throws Refusal when a force is not a number within ±1 000 000 N
  */
 export function linkForces(axle: StandingAxle, forces: SideForces): LinkForces {
   const fromLeft = requireInRange("left side force", forces.left, -1e6, 1e6, "N");

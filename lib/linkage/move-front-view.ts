@@ -30,7 +30,7 @@ export interface MovedFrontView<Linkage extends FrontViewLinkage = FrontViewLink
  *
  * @param linkage - points in the design position
  * @param wheelTravel - rise of the contact patch against the body, m, > 0 in bump, −0.3 … 0.3
- * @throws RangeError when the arms cannot reach that far
+ * @throws Refusal when the arms cannot reach that far
  */
 export function moveFrontView<Linkage extends FrontViewLinkage>(
   linkage: Linkage,
@@ -52,7 +52,7 @@ export function moveFrontView<Linkage extends FrontViewLinkage>(
  * Turns the lower arm until a condition on the contact patch is met (secant iteration).
  *
  * @param miss - distance of the patch from where it should be, m
- * @throws RangeError when no position of the arms meets it
+ * @throws Refusal when no position of the arms meets it
  */
 export function solveLowerArm<Linkage extends FrontViewLinkage>(
   linkage: Linkage,

@@ -1,3 +1,4 @@
+import { Refusal } from "../refusal.js";
 import { type FrontViewLinkage, type FrontViewPoint, sideOf } from "./front-view.js";
 import {
   dot,
@@ -41,11 +42,14 @@ export interface RollCentre {
  *
  * @param left - linkage with its wheel on the left (y > 0)
  * @param right - linkage with its wheel on the right (y < 0), in the same frame
- * @throws RangeError when a side is on the wrong side or its instant centre is straight above
+ * @throws Refusal when a side is on the wrong side or its instant centre is straight above
  */
 export function rollCentre(left: FrontViewLinkage, right: FrontViewLinkage): RollCentre {
   if (sideOf(left) !== 1 || sideOf(right) !== -1)
-    throw new RangeError("rollCentre needs the left linkage (y above 0) and then the right one.");
+    throw new Refusal(
+      "links-left-then-right",
+      "rollCentre needs the left linkage (y above 0) and then the right one.",
+    );
   const leftHeight = heightAtMiddle(left, right.contactPatch);
   const rightHeight = heightAtMiddle(right, left.contactPatch);
   const height = (leftHeight + rightHeight) / 2;
@@ -60,7 +64,10 @@ function heightAtMiddle(linkage: FrontViewLinkage, otherPatch: FrontViewPoint): 
   const { toward } = instantCentre(linkage);
   const along = dot(toward, unit(across));
   if (Math.abs(along) < 1e-6)
-    throw new RangeError("The instant centre is straight above the contact patch: no roll centre.");
+    throw new Refusal(
+      "no-roll-centre",
+      "The instant centre is straight above the contact patch: no roll centre.",
+    );
   return (dot(toward, upward) / along) * (Math.hypot(across.y, across.z) / 2); // h = (t/2)·dy/dz
 }
 

@@ -1,4 +1,5 @@
 import { type Matrix, solveLinear } from "../linear.js";
+import { Refusal } from "../refusal.js";
 import type { Carrier, Link, Point, Slider, Wheel } from "./carrier.js";
 import { atDesign, moved, type Pose, speedRow, step, turned, twistFrom } from "./pose.js";
 import { dot, minus, plus, times, unit, without } from "./space-vector.js";
@@ -25,7 +26,7 @@ const MOST_STEPS = 25;
  *
  * Newton's iteration on the misses of the constraints, with a stiff body at every step.
  *
- * @throws RangeError when the links cannot reach, or do not hold the carrier
+ * @throws Refusal when the links cannot reach, or do not hold the carrier
  */
 export function settle(carrier: Carrier, road: Road): Pose {
   let pose = atDesign;
@@ -39,13 +40,19 @@ export function settle(carrier: Carrier, road: Road): Pose {
     );
     pose = step(pose, twistFrom(six));
   }
-  throw new RangeError("The travel is more than the links can reach: choose less travel.");
+  throw new Refusal(
+    "travel-out-of-reach",
+    "The travel is more than the links can reach: choose less travel.",
+  );
 }
 
 /** Refuses a carrier that has turned over: a solution on paper, which no wheel can reach. */
 function requireUpright(pose: Pose): Pose {
   if (Math.min(pose.x.x, pose.y.y, pose.z.z) > 0.4) return pose;
-  throw new RangeError("The links turn the wheel over in this position: choose less travel.");
+  throw new Refusal(
+    "wheel-turned-over",
+    "The links turn the wheel over in this position: choose less travel.",
+  );
 }
 
 /** How the constraints change with a small motion: six rows, the wheels last. */

@@ -1,3 +1,4 @@
+import { Refusal } from "../refusal.js";
 import type {
   FrontViewDoubleWishbone,
   FrontViewLinkage,
@@ -45,6 +46,9 @@ function angleBetween(from: FrontViewPoint, to: FrontViewPoint): number {
   return angle;
 }
 
-export function outOfReach(): RangeError {
-  return new RangeError("The travel is more than the arms can reach: choose less travel.");
+export function outOfReach(): Refusal {
+  return new Refusal(
+    "travel-out-of-reach",
+    "The travel is more than the arms can reach: choose less travel.",
+  );
 }

@@ -10,7 +10,7 @@ import { type Axles, sumOfWheels, type Wheels } from "./wheels.js";
  * @param loads - N under each wheel, above zero in sum
  * @param car - wheelbase and both tracks, m
  * @returns m behind the front axle, and m to the left of the centre line
- * @throws RangeError when the loads do not press on the road
+ * @throws Refusal when the loads do not press on the road
  */
 export function centreOfLoad(
   loads: Wheels<number>,

@@ -1,4 +1,5 @@
 import { requireInRange } from "../check.js";
+import { Refusal } from "../refusal.js";
 import { GRAVITY } from "../units.js";
 import { axleLoads, type CarInRoll, requireCarInRoll, sprungMassOnAxles } from "./car-in-roll.js";
 import { transferAtOnce } from "./links.js";
@@ -46,7 +47,7 @@ export interface Distribution extends Axles<AxleTransfer> {
  *
  * @param lateralAcceleration - m/s², above 0 in a left turn
  * @returns loads that sum to the weight, none below zero; `tipped` when the car cannot do it
- * @throws RangeError when a number is outside its range, or the springs cannot hold the body up
+ * @throws Refusal when a number is outside its range, or the springs cannot hold the body up
  * @see Milliken 1995, ch. 18
  */
 export function distributeLoadTransfer(car: CarInRoll, lateralAcceleration: number): Distribution {
@@ -54,7 +55,7 @@ export function distributeLoadTransfer(car: CarInRoll, lateralAcceleration: numb
   requireInRange("lateral acceleration", lateralAcceleration, -1e3, 1e3, "m/s²");
   const ay = Math.abs(lateralAcceleration);
   const state = rolledInTurn(car, ay);
-  if (state === undefined) throw new RangeError(CANNOT_STAND);
+  if (state === undefined) throw new Refusal("cannot-stand", CANNOT_STAND);
   return report(car, state, ay, lateralAcceleration < 0 ? -1 : 1);
 }
 

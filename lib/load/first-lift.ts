@@ -14,7 +14,7 @@ const GENTLE = 1e-3; // m/s², a turn in which every wheel is down
 /**
  * The inside wheel that lifts first. Until then each axle's transfer grows in proportion to ay.
  *
- * @throws RangeError as `distributeLoadTransfer`
+ * @throws Refusal as `distributeLoadTransfer`
  */
 export function firstWheelLift(car: CarInRoll): FirstLift {
   const gentle = distributeLoadTransfer(car, GENTLE);

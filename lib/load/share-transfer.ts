@@ -10,7 +10,7 @@ import { type Axles, eachAxle } from "./wheels.js";
  * @param frontShare - share asked of the front axle, 0–1
  * @param axleLoads - N on both tyres of each axle
  * @returns transfers that sum to the total, unless the car has no more to move
- * @throws RangeError when a number is outside its range
+ * @throws Refusal when a number is outside its range
  */
 export function shareTransfer({
   total,

@@ -8,7 +8,7 @@ import type { Sides } from "./wheels.js";
  * The sides sum to the weight. Past the lift of the inside wheels the outside ones carry it all;
  * the car is then tipping over and not in balance.
  *
- * @throws RangeError as `lateralLoadTransfer`
+ * @throws Refusal as `lateralLoadTransfer`
  */
 export function sideLoads(car: LateralCase): Sides<number> {
   const half = (car.mass * GRAVITY) / 2;

@@ -1,4 +1,5 @@
 import { requireInRange } from "../check.js";
+import { Refusal } from "../refusal.js";
 import {
   type AxleInRoll,
   axleLoads,
@@ -27,7 +28,7 @@ const CLOSE = 1e-5; // of the threshold
  * @param inner - N on the inner, left tyre of each axle before the turn: half the axle's load when
  * left out
  * @returns Infinity for a car that no turn tips over
- * @throws RangeError when a number is outside its range, or the springs cannot hold the body up
+ * @throws Refusal when a number is outside its range, or the springs cannot hold the body up
  */
 export function tippingAcceleration(
   car: CarInRoll,
@@ -35,7 +36,7 @@ export function tippingAcceleration(
 ): number {
   requireCarInRoll(car);
   eachAxle(inner, (load, end) => requireInRange(`${end} inner load`, load, 0, 1e6, "N"));
-  if (rollEquilibrium(car, 0) === undefined) throw new RangeError(CANNOT_STAND);
+  if (rollEquilibrium(car, 0) === undefined) throw new Refusal("cannot-stand", CANNOT_STAND);
   let [tip, shape] = [0, car];
   for (let i = 0; i < ROUNDS; i++) {
     const state = tipped(shape, inner, 1.2 * tip) ?? tipped(shape, inner, TOO_HARD);
@@ -57,7 +58,7 @@ const SAFELY = 0.8;
  * would bend them.
  *
  * @param inner - as in `tippingAcceleration`
- * @throws RangeError when a number is outside its range
+ * @throws Refusal when a number is outside its range
  */
 export function isFarFromTipping(
   car: CarInRoll,

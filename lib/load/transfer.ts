@@ -19,7 +19,7 @@ export interface LateralCase {
  * Holds for any springs and bars: they decide only how the axles share it.
  *
  * @returns above 0 in a left turn: each right wheel pair gains it, each left pair loses it
- * @throws RangeError when a number is outside the range given with it
+ * @throws Refusal when a number is outside the range given with it
  */
 export function lateralLoadTransfer(car: LateralCase): number {
   const m = requireInRange("mass", car.mass, 0, Infinity, "kg");
@@ -34,7 +34,7 @@ export function lateralLoadTransfer(car: LateralCase): number {
  * @param car - mass (kg), longitudinalAcceleration (m/s², above 0 forward, so braking is below),
  * centreOfGravityHeight (m), wheelbase (m, above 0)
  * @returns above 0 when driving: the rear axle gains it; below 0 when braking
- * @throws RangeError when a number is outside its range
+ * @throws Refusal when a number is outside its range
  */
 export function longitudinalLoadTransfer(car: {
   mass: number;

@@ -7,7 +7,7 @@ import type { Axles, Wheels } from "./wheels.js";
  *
  * @param car - mass (kg), frontWeightShare (0–1), leftWeightShare (0–1, half when left out; the
  * same on both axles, as on scales with no cross weight set)
- * @throws RangeError when a number is outside its range
+ * @throws Refusal when a number is outside its range
  */
 export function staticWheelLoads(car: {
   mass: number;

@@ -39,7 +39,7 @@ type Solved = Place & MapCell;
  * With a map that is known in full for another value of a third lever only what changes from it is
  * interpolated: bends that are in both maps stay.
  *
- * @throws RangeError when the car can stand at none of the places
+ * @throws Refusal when the car can stand at none of the places
  */
 export function approximateMap(
   of: MapOf,

@@ -1,3 +1,4 @@
+import { Refusal } from "../refusal.js";
 import { marginsOf } from "../statics/margins.js";
 import { placesAround } from "./finer-map.js";
 import { settingsOf } from "./map-axis.js";
@@ -49,7 +50,7 @@ function holdsLimits(of: MapOf, x: number, y: number): boolean {
   try {
     return marginsOf(carOnMap(of, x, y), of.measured).every(({ margin }) => margin >= 0);
   } catch (error) {
-    if (error instanceof RangeError) return false; // it cannot stand so
+    if (error instanceof Refusal) return false; // it cannot stand so
     throw error;
   }
 }

@@ -1,6 +1,7 @@
 import { type BalanceStart, type CarBalance, carBalance } from "../balance/car-balance.js";
 import { handlingCarOf } from "../balance/handling-car-of.js";
 import { parameters } from "../parameters.js";
+import { Refusal } from "../refusal.js";
 import { type Margin, marginsOf } from "../statics/margins.js";
 import { restOf } from "../statics/rest.js";
 import { carOnMap, type MapOf, valueAt } from "./map-of.js";
@@ -38,7 +39,7 @@ export function cellAt(
   try {
     return cellOf(workedOut(of, valueAt(of.along, x), valueAt(of.up, y), start));
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return { understeerMargin: 0, lateralAcceleration: 0, rooms: [], state: "cannot stand" };
   }
 }
@@ -48,7 +49,7 @@ interface WorkedOut {
   readonly margins: readonly Margin[];
 }
 
-/** The car with both levers at two values, SI. @throws RangeError when it cannot stand so */
+/** The car with both levers at two values, SI. @throws Refusal when it cannot stand so */
 export function workedOut(of: MapOf, x: number, y: number, start?: BalanceStart): WorkedOut {
   const car = carOnMap(of, x, y);
   const rest = restOf(car, of.measured);

@@ -15,7 +15,7 @@ export interface MapReading {
 /**
  * What the car does with the two levers of a map at two values.
  *
- * @throws RangeError when the car cannot stand so
+ * @throws Refusal when the car cannot stand so
  */
 export function readMap(of: MapOf, x: number, y: number): MapReading {
   const { balance, margins } = workedOut(of, x, y);

@@ -7,6 +7,7 @@ import type { PhaseName } from "../balance/phases.js";
 import { type Trim, trim } from "../balance/trim.js";
 import type { Car } from "../car/car.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
+import { Refusal } from "../refusal.js";
 import { GRAVITY } from "../units.js";
 import type { VenueCorner } from "../workshop/venue.js";
 import { cornerPath, phaseAt } from "./corner-path.js";
@@ -58,7 +59,7 @@ export interface DrivenCorner extends Pace {
  *
  * @param measured - the car whose file gave the heights; the car itself when left out
  * @param wanted - m/s in the middle; the driver goes no faster, and slower when the car must
- * @throws RangeError when the car cannot stand, or cannot be driven through
+ * @throws Refusal when the car cannot stand, or cannot be driven through
  */
 export function driveCorner(
   car: Car,
@@ -73,7 +74,7 @@ export function driveCorner(
     if (moments !== undefined) return { ...pace, time: moments.at(-1)?.time ?? 0, moments };
     pace = { ...pace, speed: pace.speed * 0.98 };
   }
-  throw new RangeError(`The car cannot be driven through ${corner.name}.`);
+  throw new Refusal("cannot-be-driven", `The car cannot be driven through ${corner.name}.`);
 }
 
 const SLOWER = 15;

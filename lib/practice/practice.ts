@@ -7,6 +7,7 @@ import type { Change } from "../change/change.js";
 import { baselineOf, effectOf } from "../change/effect.js";
 import { requireInRange } from "../check.js";
 import { pick, randomFrom } from "../random.js";
+import { Refusal } from "../refusal.js";
 import { cellsOf } from "../workshop/cells.js";
 import { LEAST_FELT_SHIFT, MARGIN_PER_POINT, pointsFelt } from "../workshop/feel.js";
 import { candidatesFor } from "../workshop/propose.js";
@@ -43,7 +44,7 @@ const LARGEST_SEED = 2 ** 31 - 1;
 /**
  * The puzzle of a seed: one change that can be felt in this corner and is inside all limits.
  *
- * @throws RangeError when the seed is not a whole number from 0, or no change of the car can be felt
+ * @throws Refusal when the seed is not a whole number from 0, or no change of the car can be felt
  */
 export function practiceFrom(
   seed: number,
@@ -51,7 +52,8 @@ export function practiceFrom(
   car: Car = demoCar,
 ): Practice {
   requireInRange("seed", seed, 0, LARGEST_SEED);
-  if (!Number.isInteger(seed)) throw new RangeError(`seed is ${seed} but must be a whole number.`);
+  if (!Number.isInteger(seed))
+    throw new Refusal("not-whole", `seed is ${seed} but must be a whole number.`);
   const random = randomFrom(seed);
   let left = changesToHide(car, corner.speed);
   for (;;) {
@@ -62,7 +64,10 @@ export function practiceFrom(
     if (canBeFelt(shifts)) return { seed, corner, car, hidden, changed, shifts };
     left = left.filter((change) => change !== hidden);
   }
-  throw new RangeError("Nothing that can be felt in this corner can be changed on this car.");
+  throw new Refusal(
+    "nothing-felt",
+    "Nothing that can be felt in this corner can be changed on this car.",
+  );
 }
 
 const hideable = new WeakMap<Car, Map<number, readonly Change[]>>();

@@ -23,7 +23,7 @@ const ELASTIC_MODULUS_OF_STEEL = 206e9; // Pa, common practice
  * Rate of an anti-roll bar, N/m: force at each end for each metre that the ends move apart.
  *
  * In roll one end goes up and the other down by the same amount, so the ends are twice that apart.
- * @throws RangeError when a number makes no bar
+ * @throws Refusal when a number makes no bar
  */
 export function antiRollBarRate(bar: BarGeometry): number {
   const d = requireInRange("bar diameter", bar.diameter, 1e-3, 0.2, "m");

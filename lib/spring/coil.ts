@@ -7,7 +7,7 @@ export const SHEAR_MODULUS_OF_STEEL = 79.3e9;
  * Rate of a helical spring from its wire, N/m.
  *
  * @param coil - wireDiameter and meanDiameter (m), activeCoils, shearModulus (Pa, steel if left out)
- * @throws RangeError when a number makes no spring
+ * @throws Refusal when a number makes no spring
  */
 export function coilSpringRate(coil: {
   wireDiameter: number;

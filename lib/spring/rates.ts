@@ -6,7 +6,7 @@ import { requireInRange } from "../check.js";
  * @param springRate - N/m, at least 0
  * @param motionRatio - spring travel over wheel travel, above 0 (0.7 means that the spring moves
  * 7 mm when the wheel moves 10 mm)
- * @throws RangeError when a number is outside its range
+ * @throws Refusal when a number is outside its range
  */
 export function wheelRate(springRate: number, motionRatio: number): number {
   requireInRange("spring rate", springRate, 0, Infinity, "N/m");
@@ -17,7 +17,7 @@ export function wheelRate(springRate: number, motionRatio: number): number {
 /**
  * Stiffness of two springs one on top of the other, N/m or N·m/rad; Infinity for a rigid one.
  *
- * @throws RangeError when a stiffness is negative
+ * @throws Refusal when a stiffness is negative
  */
 export function springsInSeries(first: number, second: number): number {
   const soft = requireStiffness("first stiffness", Math.min(first, second));

@@ -1,6 +1,7 @@
 import type { Car } from "../car/car.js";
 import { sprungMassOf } from "../car/masses.js";
 import { solveStable } from "../linear.js";
+import { Refusal } from "../refusal.js";
 import { GRAVITY } from "../units.js";
 import { bodyRow, endsOf, type Position, wheelRow } from "./position.js";
 import type { Elastic } from "./springs-of-car.js";
@@ -43,7 +44,7 @@ export function weightsOf(car: Car): number[] {
  * moves one wheel that is on the wrong side of the road: off it, or back onto it. Forces that only
  * balance in a car lying over are no rest: there small angles say nothing.
  *
- * @throws RangeError when the car cannot stand on its springs
+ * @throws Refusal when the car cannot stand on its springs
  */
 export function restingPosition(
   elastics: readonly Elastic[],
@@ -63,7 +64,7 @@ export function restingPosition(
     if (wrong === undefined) break;
     if (!inTheAir.delete(wrong)) inTheAir.add(wrong);
   }
-  throw new RangeError(CANNOT_STAND);
+  throw new Refusal("cannot-stand", CANNOT_STAND);
 }
 
 const MOST_LEAN = 0.5; // rad, far beyond any car on its wheels and beyond small angles

@@ -39,7 +39,7 @@ export interface PutBack {
  * @param measured - the car as it was measured
  * @param wanted - stance to restore; the stance of the measured car when left out
  * @param keepCrossWeight - whether crossShare is to be restored as well
- * @throws RangeError when a wheel is in the air: turns and heights are then not proportional
+ * @throws Refusal when a wheel is in the air: turns and heights are then not proportional
  */
 export function putBack(
   changed: Car,

@@ -15,7 +15,7 @@ export interface Reading {
  * @param shown - the value on the display
  * @param step - the step of its last digit, above zero, in the unit of the value
  * @param limit - the limit of the class, in the same unit
- * @throws RangeError when a number is not finite or the step is not above zero
+ * @throws Refusal when a number is not finite or the step is not above zero
  */
 export function readingAgainst(
   shown: number,

@@ -42,7 +42,7 @@ export interface Rest {
  * @param car - the car as it is set now
  * @param measured - the car whose file gave the ride heights: level, all seat turns at zero.
  * Left out: the car itself, with its seats turned back to zero
- * @throws RangeError when the car cannot stand on its springs
+ * @throws Refusal when the car cannot stand on its springs
  * @example
  * restOf(demoCar).rideHeight.front.left // 0.13
  */

@@ -1,6 +1,7 @@
 import type { Car } from "../car/car.js";
 import { type Matrix, transpose } from "../linear.js";
 import { eachAxle, sumOfWheels, type Wheels } from "../load/wheels.js";
+import { Refusal } from "../refusal.js";
 import { type Rest, restOf } from "./rest.js";
 import { eachSide } from "./sides.js";
 
@@ -58,7 +59,10 @@ export function restOnFour(car: Car, measured: Car): Rest {
   const rest = restOf(car, measured);
   for (const [end, side] of WHEELS)
     if (rest.load[end][side] <= 0)
-      throw new RangeError(`The ${end} ${side} wheel is in the air: put that right first.`);
+      throw new Refusal(
+        "wheel-in-the-air",
+        `The ${end} ${side} wheel is in the air: put that right first.`,
+      );
   return rest;
 }
 

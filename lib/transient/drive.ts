@@ -40,7 +40,7 @@ export const straightAhead: MovingState = {
  * Drives a car and reports every moment, the first one included.
  *
  * @param start - the state at the start; straight ahead when left out
- * @throws RangeError when speed, duration or step is out of range
+ * @throws Refusal when speed, duration or step is out of range
  */
 export function drive(
   car: HandlingCar,

@@ -18,7 +18,7 @@ import type { LinearCar } from "./linear-car.js";
  * Both tyres of an axle upright, at half its load and at its mean pressure, on wheels that give way
  * to their side force. The body does not roll, and tyres make their force at once: `drive` knows both.
  *
- * @throws RangeError for a speed out of range
+ * @throws Refusal for a speed out of range
  */
 export function linearCarOf(car: HandlingCar, speed: number): LinearCar {
   requireInRange("speed", speed, 0.1, 200, "m/s");

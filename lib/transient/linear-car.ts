@@ -1,5 +1,6 @@
 import { requireInRange } from "../check.js";
 import type { Axles } from "../load/wheels.js";
+import { Refusal } from "../refusal.js";
 
 /** A car with its two tyres of each axle taken together, for small angles at a constant speed. */
 export interface LinearCar {
@@ -72,13 +73,14 @@ export function yawMode(car: LinearCar): YawMode {
 /**
  * Steady turn after the front wheels were turned by a steer angle, rad.
  *
- * @throws RangeError at or above the critical speed, where there is none
+ * @throws Refusal at or above the critical speed, where there is none
  */
 export function steadyTurn(car: LinearCar, steer: number): YawMotion {
   const { a, b } = systemOf(car);
   const [a11, a12, a21, a22] = a;
   const product = a11 * a22 - a12 * a21;
-  if (!(product > 0)) throw new RangeError("speed must be below the critical speed of the car.");
+  if (!(product > 0))
+    throw new Refusal("critical-speed", "speed must be below the critical speed of the car.");
   return {
     sideSlip: ((a12 * b[1] - a22 * b[0]) / product) * steer, // −A⁻¹·B·δ
     yawRate: ((a21 * b[0] - a11 * b[1]) / product) * steer,

@@ -1,6 +1,7 @@
 import type { HandlingCar } from "../balance/handling-car.js";
 import { requireInRange } from "../check.js";
 import { type Matrix, multiply, solveLinear, transpose } from "../linear.js";
+import { Refusal } from "../refusal.js";
 import { type Motion, motionOf, RELAXATION_LENGTH } from "./motion.js";
 import { timeToReach } from "./step-figures.js";
 
@@ -33,7 +34,7 @@ const SHARE = 0.9; // of the steady yaw rate – ISO 7401:2011
  * lean and the delay of the tyres as in `drive`, everything in proportion to the steer angle.
  *
  * @param speed - m/s, 0.5 to 200
- * @throws RangeError for a speed out of range
+ * @throws Refusal for a speed out of range
  * @see ISO 7401:2011, step input; Abe, Vehicle Handling Dynamics, ch. 6
  */
 export function smallStep(car: HandlingCar, speed: number): SmallStep {
@@ -56,7 +57,7 @@ function steadyYawRate(matrix: Matrix, steered: readonly number[]): number {
   try {
     return 0 - (solveLinear(matrix, steered)[YAW_RATE] ?? 0);
   } catch (error) {
-    if (error instanceof RangeError) return 0; // no tyre holds anything, or just the critical speed
+    if (error instanceof Refusal) return 0; // no tyre holds anything, or just the critical speed
     throw error;
   }
 }

@@ -1,3 +1,5 @@
+import { Refusal } from "../refusal.js";
+
 /** A signal sampled at equal steps of time, from the moment the steer angle passed half its step. */
 export interface Response {
   /** s between samples */
@@ -20,14 +22,15 @@ export interface StepFigures {
 /**
  * Response time, peak time and overshoot of a signal after a step of steering.
  *
- * @throws RangeError when there are fewer than ten samples or the signal settles to zero
+ * @throws Refusal when there are fewer than ten samples or the signal settles to zero
  * @see ISO 7401:2011, step input
  */
 export function stepFigures({ step, values }: Response): StepFigures {
-  if (values.length < 10) throw new RangeError("response must have at least 10 samples.");
+  if (values.length < 10)
+    throw new Refusal("too-few-samples", "response must have at least 10 samples.");
   const tail = values.slice(Math.floor(values.length * 0.9));
   const steady = tail.reduce((sum, value) => sum + value, 0) / tail.length;
-  if (steady === 0) throw new RangeError("response must not settle to zero.");
+  if (steady === 0) throw new Refusal("settles-to-zero", "response must not settle to zero.");
   const shares = values.map((value) => value / steady);
   const peak = Math.max(...shares);
   return {

@@ -1,6 +1,7 @@
 import type { HandlingCar } from "../balance/handling-car.js";
 import { trim } from "../balance/trim.js";
 import { requireInRange } from "../check.js";
+import { Refusal } from "../refusal.js";
 import { drive, type Moment } from "./drive.js";
 import { type StepFigures, stepFigures } from "./step-figures.js";
 
@@ -35,7 +36,7 @@ const BEFORE = 0.1; // s straight ahead before the step
 /**
  * Turns the steering of a car to the angle of a steady turn and watches how it gets there.
  *
- * @throws RangeError when the car cannot hold that turn, or a number is out of range
+ * @throws Refusal when the car cannot hold that turn, or a number is out of range
  * @see ISO 7401:2011, step input
  */
 export function stepSteer(car: HandlingCar, test: StepSteerTest = {}): StepSteer {
@@ -45,7 +46,8 @@ export function stepSteer(car: HandlingCar, test: StepSteerTest = {}): StepSteer
   requireInRange("lateral acceleration", lateralAcceleration, 0.1, 50, "m/s²");
   const turn = trim(car, { speed }, lateralAcceleration);
   if (turn === undefined)
-    throw new RangeError(
+    throw new Refusal(
+      "critical-speed",
       `lateral acceleration is ${lateralAcceleration} m/s² but this car cannot hold that turn.`,
     );
   const share = (time: number) => Math.min(1, Math.max(0, (time - BEFORE) / steerTime));

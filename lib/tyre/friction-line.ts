@@ -8,7 +8,7 @@ import type { Tyre, TyreState } from "./tyre.js";
  * @param loads - N, the lower first, both above 0
  * @param state - pressure (Pa) and inclination (rad); left out: nominal and upright
  * @returns load sensitivity 0 where friction would rise with load
- * @throws RangeError when the loads are not in order
+ * @throws Refusal when the loads are not in order
  */
 export function frictionLineOf(
   tyre: Tyre,
@@ -33,7 +33,7 @@ export function frictionLineOf(
  *
  * @param loadSensitivity - 1/N, at least 0
  * @param load - N at which nothing changes
- * @throws RangeError for a load sensitivity or load below 0
+ * @throws Refusal for a load sensitivity or load below 0
  */
 export function withLoadSensitivity(
   tyre: LoadSensitiveTyre,

@@ -63,7 +63,7 @@ export function sideForceLostToTransfer(tyre: LoadSensitiveTyre, transfer: numbe
 /**
  * The simple tyre as a tyre like any other.
  *
- * @throws RangeError when a number of the tyre makes no sense
+ * @throws Refusal when a number of the tyre makes no sense
  */
 export function loadSensitiveTyre(tyre: LoadSensitiveTyre, name = "simple tyre"): Tyre {
   requireInRange("friction at no load", tyre.frictionAtNoLoad, 0.01, 5);

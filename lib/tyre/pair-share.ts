@@ -19,7 +19,7 @@ export interface PairShare {
  * The tyre with more load makes more of it, so the shares part as the turn tightens.
  *
  * @param pair - loads as for `pairSideForce`, and the sideForce (N, to the left) of both together
- * @throws RangeError when the pair cannot make that force
+ * @throws Refusal when the pair cannot make that force
  */
 export function pairShare(tyre: Tyre, pair: TyrePair & { sideForce: number }): PairShare {
   const peak = pairPeakSlipAngle(tyre, pair);

@@ -17,7 +17,7 @@ export interface TyrePair {
 /**
  * Loads of the outer and the inner tyre, N.
  *
- * @throws RangeError when the transfer is negative or more than the inner tyre carries
+ * @throws Refusal when the transfer is negative or more than the inner tyre carries
  */
 export function pairLoads({ meanLoad, transfer }: TyrePair): { outer: number; inner: number } {
   requireInRange("mean load", meanLoad, 0, Infinity, "N");

@@ -21,7 +21,7 @@ export interface PressureChange {
  * Pressure of warm tyre air above atmosphere, Pa: the absolute pressure of a sealed ideal gas of
  * constant volume goes with absolute temperature.
  *
- * @throws RangeError for pressures outside 0–1 MPa and temperatures outside −50–200 °C
+ * @throws Refusal for pressures outside 0–1 MPa and temperatures outside −50–200 °C
  */
 export function hotPressure(air: PressureChange): number {
   const { coldPressure, coldTemperature, hotTemperature, atmosphere = ATMOSPHERE } = air;
@@ -36,7 +36,7 @@ export function hotPressure(air: PressureChange): number {
 /**
  * Cold pressure to set, Pa, so that the tyre reaches a pressure when warm; may come out below zero.
  *
- * @throws RangeError as `hotPressure`
+ * @throws Refusal as `hotPressure`
  */
 export function coldPressureFor(
   wanted: Omit<PressureChange, "coldPressure"> & { readonly hotPressure: number },

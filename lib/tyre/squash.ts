@@ -5,7 +5,7 @@ import type { Tyre, TyreState } from "./tyre.js";
  * How far a tyre is squashed by its load, m: so much lower stands its wheel.
  *
  * @param state - load (N, at least 0) and pressure (Pa above atmosphere; left out: nominal)
- * @throws RangeError for a load below 0
+ * @throws Refusal for a load below 0
  */
 export function tyreSquash(tyre: Tyre, state: TyreState): number {
   const load = requireInRange("load", state.load, 0, 1e6, "N");

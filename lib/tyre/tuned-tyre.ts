@@ -1,4 +1,5 @@
 import { requireInRange } from "../check.js";
+import { Refusal } from "../refusal.js";
 import { type FullTyre, magicFormula61Tyre } from "./magic-formula-61.js";
 import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients.js";
 import { pressureIncrement } from "./magic-formula-61-side.js";
@@ -26,7 +27,7 @@ export function hasBestPressure(t: MagicFormula61Coefficients): boolean {
  * stays, and so a peak moves out to more slip. The top of friction against pressure keeps its height
  * and its bend against pressure in Pa.
  *
- * @throws RangeError for a grip or pressure out of range, and for a best pressure of a tyre without one
+ * @throws Refusal for a grip or pressure out of range, and for a best pressure of a tyre without one
  * @see Pacejka 2012, eqs 4.E13, 4.E18, 4.E23, 4.E28, 4.E29, 4.E40, 4.E46, 4.E47, Aμ = 1
  */
 export function tunedTyre(
@@ -88,7 +89,10 @@ function withBestPressure(
   bestPressure: number,
 ): MagicFormula61Coefficients {
   if (!hasBestPressure(t))
-    throw new RangeError(`best pressure cannot be given: the ${t.name} has none to move.`);
+    throw new Refusal(
+      "no-best-pressure",
+      `best pressure cannot be given: the ${t.name} has none to move.`,
+    );
   const { minimum, maximum } = t.valid.pressure;
   const top = pressureIncrement(
     t,

@@ -1,4 +1,5 @@
 import { rangeSentence } from "../check.js";
+import { Refusal } from "../refusal.js";
 import type { Tyre, TyreState, ValueRange } from "./tyre.js";
 
 /** Whether a tyre carries anything: below a millinewton the wheel counts as off the ground. */
@@ -9,7 +10,10 @@ export function isLoaded(load: number): boolean {
 /** The nearest value inside a range. NaN is refused. */
 export function clampTo(range: ValueRange, value: number): number {
   if (Number.isNaN(value))
-    throw new RangeError(rangeSentence("tyre input", value, range.minimum, range.maximum));
+    throw new Refusal(
+      "out-of-range",
+      rangeSentence("tyre input", value, range.minimum, range.maximum),
+    );
   return Math.min(range.maximum, Math.max(range.minimum, value));
 }
 

@@ -27,7 +27,7 @@ export interface Cell {
  *
  * @param measured - the car whose file gave the heights; the car itself when left out
  * @param similar - cells of a similar car at the same venue, for a quick start
- * @throws RangeError when the car cannot stand on its springs
+ * @throws Refusal when the car cannot stand on its springs
  */
 export function cellsOf(
   car: Car,

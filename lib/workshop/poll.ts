@@ -1,4 +1,5 @@
 import { requireInRange } from "../check.js";
+import { Refusal } from "../refusal.js";
 
 /** How many cards of each letter were up. */
 export interface PollCount {
@@ -26,7 +27,7 @@ const MOST_CARDS = 10_000;
 /**
  * What to do after a vote with cards, by the share of right answers.
  *
- * @throws RangeError when a count is not a whole number from 0, or no card was up
+ * @throws Refusal when a count is not a whole number from 0, or no card was up
  */
 export function pollAdvice(count: PollCount, right: PollLetter, vote: 1 | 2 = 1): PollAdvice {
   const cards = cardsIn(count);
@@ -39,7 +40,10 @@ function cardsIn(count: PollCount): number {
   for (const [letter, cards] of Object.entries(count)) {
     requireInRange(`cards ${letter.toUpperCase()}`, cards, 0, MOST_CARDS);
     if (!Number.isInteger(cards))
-      throw new RangeError(`cards ${letter.toUpperCase()} is ${cards} but must be a whole number.`);
+      throw new Refusal(
+        "not-whole",
+        `cards ${letter.toUpperCase()} is ${cards} but must be a whole number.`,
+      );
   }
   return requireInRange("cards up", count.a + count.b + count.c + count.d, 1, 4 * MOST_CARDS);
 }

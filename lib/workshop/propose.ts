@@ -4,6 +4,7 @@ import type { Change, End, EndLever } from "../change/change.js";
 import { type Baseline, baselineOf, effectOf } from "../change/effect.js";
 import { whyNotRanked } from "../change/ranked.js";
 import { possibleChanges } from "../change/steps.js";
+import { Refusal } from "../refusal.js";
 import { LEAST_FELT_SHIFT } from "./feel.js";
 import type { Plan, PlanStep } from "./plan.js";
 import { type Looker, lookerFor, sheetOf } from "./sheet.js";
@@ -71,7 +72,7 @@ function shiftOf(change: Change, before: Baseline): number | undefined {
     const shifts = phaseNames.map((name) => moved.phases[name].understeerMargin);
     return shifts.reduce((most, shift) => (Math.abs(shift) > Math.abs(most) ? shift : most));
   } catch (error) {
-    if (error instanceof RangeError) return undefined;
+    if (error instanceof Refusal) return undefined;
     throw error;
   }
 }

@@ -17,7 +17,7 @@ export interface Repeats {
  *
  * Laps are taken to scatter by chance alone, without drift.
  *
- * @throws RangeError for a spread of 0 or less, or fewer laps than one
+ * @throws Refusal for a spread of 0 or less, or fewer laps than one
  */
 export function spreadOfDifference({ spread, laps, baselineLaps = laps }: Repeats): number {
   requireInRange("spread", spread, Number.MIN_VALUE, Infinity);
@@ -30,7 +30,7 @@ export function spreadOfDifference({ spread, laps, baselineLaps = laps }: Repeat
  * How often the means come out in the right order, 0.5–1: a half is a coin thrown.
  *
  * @param difference - what the change really does, in the unit of the spread
- * @throws RangeError as `spreadOfDifference`
+ * @throws Refusal as `spreadOfDifference`
  */
 export function chanceOfRightOrder(difference: number, repeats: Repeats): number {
   requireInRange("difference", difference, -Infinity, Infinity);

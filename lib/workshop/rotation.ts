@@ -1,4 +1,5 @@
 import { requireInRange } from "../check.js";
+import { Refusal } from "../refusal.js";
 
 /** One car in one round: who drives, who sits out. */
 export interface Stint {
@@ -23,14 +24,15 @@ export interface Round {
  * @param drivers - names, each once
  * @param cars - how many cars
  * @param run - 1 is the first run
- * @throws RangeError when there is no driver, no car, or a name stands twice
+ * @throws Refusal when there is no driver, no car, or a name stands twice
  */
 export function rotation(drivers: readonly string[], cars: number, run = 1): Round[] {
   requireInRange("number of drivers", drivers.length, 1, 200);
   requireInRange("number of cars", cars, 1, 50);
   requireInRange("run", run, 1, 1000);
   const twice = drivers.find((name, i) => drivers.indexOf(name) !== i);
-  if (twice !== undefined) throw new RangeError(`driver ${JSON.stringify(twice)} stands twice.`);
+  if (twice !== undefined)
+    throw new Refusal("driver-twice", `driver ${JSON.stringify(twice)} stands twice.`);
   const queues = Array.from({ length: cars }, (_, car) =>
     shifted(
       drivers.filter((_, i) => i % cars === car),

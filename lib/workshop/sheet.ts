@@ -10,6 +10,7 @@ import type { NearTipping } from "../change/near-tipping.js";
 import { newlyOnStops, type OnStop } from "../change/on-stops.js";
 import { type Trade, tradesOf } from "../change/trade.js";
 import type { Wheels } from "../load/wheels.js";
+import { Refusal } from "../refusal.js";
 import type { Margin } from "../statics/margins.js";
 import type { UnitSystem } from "../units.js";
 import { type Cell, type CellShift, cellsOf, shiftsOf } from "./cells.js";
@@ -75,7 +76,7 @@ interface Turn {
  *
  * @param system - the units of its sentences
  * @param look - of `lookerFor`, kept where plans of the same day are worked out again and again
- * @throws RangeError when the car of the plan cannot stand on its springs
+ * @throws Refusal when the car of the plan cannot stand on its springs
  */
 export function sheetOf(
   plan: Plan,
@@ -156,7 +157,7 @@ function turnOf({ car }: Plan, step: PlanStep, before: Baseline): Turn {
     if (step.putBack === "nothing" || effect.putBack === undefined) return { car: effect.car };
     return { car: effect.putBack.car, putBackTurns: effect.putBack.turns };
   } catch (error) {
-    if (error instanceof RangeError) return { car: before.car, refused: error.message };
+    if (error instanceof Refusal) return { car: before.car, refused: error.message };
     throw error;
   }
 }

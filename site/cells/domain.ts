@@ -17,7 +17,7 @@ function calmAbove(value: number): number {
  * The end of an axis that holds a value: the next calm number away from zero, such as 6000 for 5130.
  *
  * @param quantity - what the axis shows; the end is then calm in the reader's unit
- * @throws RangeError when the value is not finite
+ * @throws Refusal when the value is not finite
  */
 export function upTo(value: number, quantity: Quantity = "ratio"): number {
   if (!Number.isFinite(value)) throw new RangeError(`An axis cannot end at ${value}.`);
@@ -50,7 +50,7 @@ export function calmPlaces(quantity: Quantity, domain: Interval): number[] {
  * An axis that holds everything from one value to another, with calm numbers at both ends.
  *
  * @param quantity - what the axis shows; the ends are then calm in the reader's unit
- * @throws RangeError when an end is not finite
+ * @throws Refusal when an end is not finite
  */
 export function span(from: number, to: number, quantity: Quantity = "ratio"): Interval {
   if (!Number.isFinite(from) || !Number.isFinite(to))

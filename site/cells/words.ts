@@ -44,6 +44,12 @@ export const words = {
   rightValue: (value: string) => `Right: ${value}.`,
   tooHigh: "Not yet: that is too high. The hint may help.",
   tooLow: "Not yet: that is too low. The hint may help.",
+  programFault:
+    "A part of this page has stopped by a fault of the program: nothing that you typed is wrong, and what was kept stays kept. Load the page again, and send the lines below to whoever gave you the course.",
+  faultText: "The fault",
+  copyFault: "Copy the fault",
+  faultCopied: "Copied.",
+  faultSelected: "Selected: copy it by hand.",
   units: "Units",
   metric: "metric units",
   us: "US units",

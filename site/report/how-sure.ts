@@ -29,7 +29,7 @@ const MORE_FOR_BALANCE = 4; // a car alone is worked out in a small part of the 
  * Samples a car and the changes of its report.
  *
  * @param samples - how many for changes, at least 1; for balance four times as many
- * @throws RangeError when no sample could be worked out
+ * @throws Refusal when no sample could be worked out
  */
 export function howSure(
   car: Car,

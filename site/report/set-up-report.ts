@@ -46,7 +46,7 @@ export type SetUpReport = ReturnType<typeof setUpReport>;
 /**
  * The set-up report of a car.
  *
- * @throws RangeError when the car cannot stand on its springs
+ * @throws Refusal when the car cannot stand on its springs
  */
 export function setUpReport(car: Car, asked: ReportQuestion) {
   const rest = restOf(car);

@@ -10,7 +10,7 @@ const NOTICED = 1e-3; // m
  * Gains are those of both wheels rising together, the mean of left and right. A beam turns in roll,
  * when one wheel rises and the other falls, quite otherwise: that is its roll steer.
  *
- * @throws RangeError when a joint is out of range or the links cannot reach
+ * @throws Refusal when a joint is out of range or the links cannot reach
  */
 export function geometryOfLinkage(linkage: SpaceAxle): AxleGeometry {
   const { left, right, track, rollCentreHeight } = standAxle(linkage);

@@ -1,4 +1,4 @@
-import { bandSampler } from "@rollbook/lib";
+import { bandSampler, Refusal } from "@rollbook/lib";
 import type { BandsOf, BandsSoFar } from "./ask.js";
 
 const most = 500;
@@ -57,7 +57,7 @@ export function sampleInSlices(
     try {
       sampler = bandSampler(of.car, of.changes, of);
     } catch (error) {
-      if (error instanceof RangeError) return;
+      if (error instanceof Refusal) return;
       throw error;
     }
     go();

@@ -94,7 +94,7 @@ export const speed = 90 / 3.6; // m/s
 /**
  * What a car comes to: at rest, in stiffness, in a turn, at its limit, and against its class.
  *
- * @throws RangeError when the car cannot stand on its springs
+ * @throws Refusal when the car cannot stand on its springs
  */
 export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
   const rest = restOf(car);

@@ -7,6 +7,7 @@ import {
   type MapAxis,
   type MapOf,
   phaseNames,
+  Refusal,
   type SetUpMap,
 } from "@rollbook/lib";
 import { element, reader, words as shared, spell } from "@rollbook/page";
@@ -110,7 +111,7 @@ export function liveMap(
       work();
       picture.node.hidden = false;
     } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
+      if (!(error instanceof Refusal)) throw error;
       picture.node.hidden = true;
       progress.classList.remove("on");
       said.refuse(error.message);

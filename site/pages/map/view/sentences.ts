@@ -1,4 +1,4 @@
-import { MAP_ERROR_ALLOWED, type MapOf, readMap, type SetUpMap } from "@rollbook/lib";
+import { MAP_ERROR_ALLOWED, type MapOf, Refusal, readMap, type SetUpMap } from "@rollbook/lib";
 import { element, format, spell } from "@rollbook/page";
 import { acceleration, readingText, resultText, settingsText } from "../tell.js";
 import { words } from "../words.js";
@@ -42,7 +42,7 @@ function sentenceAt(of: MapOf, x: number, y: number): string {
   try {
     return readingText(of, readMap(of, x, y), format);
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return words.cannot(settingsText(of.along, of.up, x, y, format), error.message);
   }
 }

@@ -1,4 +1,11 @@
-import { type MapAxis, type MapOf, type MapReading, parameters, readMap } from "@rollbook/lib";
+import {
+  type MapAxis,
+  type MapOf,
+  type MapReading,
+  parameters,
+  Refusal,
+  readMap,
+} from "@rollbook/lib";
 import { element, format, spell } from "@rollbook/page";
 import { acceleration, nearTippingOf } from "../tell.js";
 import { ticksOf } from "../ticks.js";
@@ -80,7 +87,7 @@ function readOrRefused(of: MapOf, x: number, y: number): MapReading | string {
   try {
     return readMap(of, x, y);
   } catch (error) {
-    if (error instanceof RangeError) return error.message;
+    if (error instanceof Refusal) return error.message;
     throw error;
   }
 }

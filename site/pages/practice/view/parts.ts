@@ -1,3 +1,4 @@
+import { Refusal } from "@rollbook/lib";
 import { element } from "@rollbook/page";
 
 /** One line, for eye and ear, on what goes on. */
@@ -32,6 +33,6 @@ export const sentences = (texts: readonly string[]): HTMLElement =>
 
 /** What went wrong, in a sentence; anything but a refusal is a fault of the program. */
 export function reasonOf(error: unknown): string {
-  if (error instanceof RangeError) return error.message;
+  if (error instanceof Refusal) return error.message;
   throw error;
 }

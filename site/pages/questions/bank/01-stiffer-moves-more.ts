@@ -1,4 +1,4 @@
-import { axleLoadsOf, withBars } from "@rollbook/lib";
+import { axleLoadsOf, Refusal, withBars } from "@rollbook/lib";
 import { damperTransferAtRest } from "./dampers.js";
 import type { Draw, Misconception } from "./question.js";
 import { briskTurn, withSprings } from "./set-up.js";
@@ -43,7 +43,8 @@ const first: Draw = (car, tell) => {
 
 const twin: Draw = (car, tell) => {
   const turn = briskTurn(car);
-  if (!car.front.bar && !car.rear.bar) throw new RangeError("it has no anti-roll bar to take off.");
+  if (!car.front.bar && !car.rear.bar)
+    throw new Refusal("does-not-suit", "it has no anti-roll bar to take off.");
   const bare = withBars(car, { front: 0, rear: 0 });
   const [before, after] = [axleLoadsOf(car, turn), axleLoadsOf(bare, turn)];
   const change = after.total / before.total - 1;

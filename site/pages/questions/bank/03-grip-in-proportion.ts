@@ -1,4 +1,4 @@
-import { axleWeightsOf, type Car, meanOf, tyreNamed } from "@rollbook/lib";
+import { axleWeightsOf, type Car, meanOf, Refusal, tyreNamed } from "@rollbook/lib";
 import type { Draw, Misconception } from "./question.js";
 import type { Tell } from "./tell.js";
 
@@ -10,7 +10,7 @@ function frontTyre(car: Car, times: number, tell: Tell) {
   const grip = tyre.peakSideForce({ load, pressure });
   const changed = tyre.peakSideForce({ load: times * load, pressure });
   if (times * load > tyre.valid.load.maximum)
-    throw new RangeError("its tyres carry more than is known of them.");
+    throw new Refusal("does-not-suit", "its tyres carry more than is known of them.");
   const per = (force: number, carried: number) => (force / carried).toFixed(3);
   return {
     load,

@@ -1,4 +1,4 @@
-import { axleWeightsOf, bestPressure, type Car, tyreOf } from "@rollbook/lib";
+import { axleWeightsOf, bestPressure, type Car, Refusal, tyreOf } from "@rollbook/lib";
 import type { Draw, Misconception } from "./question.js";
 import type { Tell } from "./tell.js";
 
@@ -15,7 +15,10 @@ function twoTyres(car: Car, by: number, [below, above]: readonly [number, number
     Math.min(start.soft, start.soft + by) < minimum ||
     Math.max(start.hard, start.hard + by) > maximum
   )
-    throw new RangeError("its tyres grip best at an end of the pressures that are known of them.");
+    throw new Refusal(
+      "does-not-suit",
+      "its tyres grip best at an end of the pressures that are known of them.",
+    );
   const gripAt = (pressure: number) => tyre.peakSideForce({ load, pressure });
   const change = (pressure: number) => gripAt(pressure + by) - gripAt(pressure);
   const said = (pressure: number) =>

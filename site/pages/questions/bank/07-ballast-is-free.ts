@@ -3,6 +3,7 @@ import {
   cornerSpeed,
   meanOf,
   pairLimit,
+  Refusal,
   rigidCarOf,
   together,
   totalMassOf,
@@ -23,9 +24,10 @@ function speedWith(car: Car, mass: number, height: number): number {
     centreOfGravityHeight: loaded.height,
     track: rigidCarOf(car).track,
   });
-  if (limit.lifts) throw new RangeError("it tips before it slides, so its tyres do not decide.");
+  if (limit.lifts)
+    throw new Refusal("does-not-suit", "it tips before it slides, so its tyres do not decide.");
   if (loaded.mass * 9 > 4 * tyre.valid.load.maximum)
-    throw new RangeError("its tyres carry more than is known of them.");
+    throw new Refusal("does-not-suit", "its tyres carry more than is known of them.");
   return cornerSpeed(limit.lateralAcceleration, radius);
 }
 

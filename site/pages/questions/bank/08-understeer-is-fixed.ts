@@ -1,4 +1,11 @@
-import { type Car, carBalance, handlingCarOf, type PhaseName, phases } from "@rollbook/lib";
+import {
+  type Car,
+  carBalance,
+  handlingCarOf,
+  type PhaseName,
+  phases,
+  Refusal,
+} from "@rollbook/lib";
 import type { IdeaName } from "./ideas.js";
 import type { Choice, Draw, Misconception } from "./question.js";
 import { otherEnd } from "./set-up.js";
@@ -12,7 +19,7 @@ function inOtherPhase(car: Car, name: PhaseName, tell: Tell) {
   const handling = handlingCarOf(car);
   const middle = carBalance(handling, { speed, ...phases.middle });
   const other = carBalance(handling, { speed, ...phases[name] });
-  if (middle.first === "both") throw new RangeError("both its ends let go together.");
+  if (middle.first === "both") throw new Refusal("does-not-suit", "both its ends let go together.");
   const ahead = (margin: number) => (middle.first === "front" ? margin : -margin);
   const said = (margin: number) =>
     `the ${margin > 0 ? "front" : "rear"} lets go first, ${tell.acceleration(Math.abs(margin))} before the other end`;

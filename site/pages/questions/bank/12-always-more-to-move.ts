@@ -4,6 +4,7 @@ import {
   carInRoll,
   firstWheelLift,
   fromShown,
+  Refusal,
   withBars,
 } from "@rollbook/lib";
 import type { Draw, Misconception } from "./question.js";
@@ -20,7 +21,7 @@ function onThreeWheels(car: Car) {
   const turn = lift.lateralAcceleration + tighter;
   const loads = axleLoadsOf(set, turn);
   if (!loads[lift.axle].lifted || loads.tipped)
-    throw new RangeError("it does not go round a corner on three wheels.");
+    throw new Refusal("does-not-suit", "it does not go round a corner on three wheels.");
   return { set, lift, turn, loads };
 }
 
@@ -67,7 +68,7 @@ const twin: Draw = (car, tell) => {
   const { axle } = lift;
   const other = otherEnd(axle);
   const harder = axleLoadsOf(set, turn + tighter);
-  if (harder.tipped) throw new RangeError("it tips over before it turns any harder.");
+  if (harder.tipped) throw new Refusal("does-not-suit", "it tips over before it turns any harder.");
   const own = harder[axle].total - loads[axle].total;
   const rest = harder[other].total - loads[other].total;
   const more = `Of ${tell.newtons(own + rest)} more, the ${axle} moves ${tell.newtons(own)} and the ${other} ${tell.newtons(rest)}`;

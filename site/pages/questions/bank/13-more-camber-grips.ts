@@ -1,4 +1,4 @@
-import { axleLoadsOf, bestInclination, type Car, meanOf, tyreNamed } from "@rollbook/lib";
+import { axleLoadsOf, bestInclination, type Car, meanOf, Refusal, tyreNamed } from "@rollbook/lib";
 import type { Draw, Misconception } from "./question.js";
 import { briskTurn } from "./set-up.js";
 import type { Tell } from "./tell.js";
@@ -15,7 +15,10 @@ function outsideFront(car: Car, tell: Tell) {
   const most = tyre.valid.inclination.maximum;
   const best = Math.round(bestInclination(tyre, { load, pressure }) / degree) * degree;
   if (best < 2 * degree || best > most - degree)
-    throw new RangeError("its tyres grip best at an end of the leans that are known of them.");
+    throw new Refusal(
+      "does-not-suit",
+      "its tyres grip best at an end of the leans that are known of them.",
+    );
   const forces = (...leans: number[]) =>
     leans.map((lean) => `${tell.newtons(gripAt(lean))} at ${tell.degrees(lean)}`).join(", ");
   return { load, gripAt, most, best, forces };

@@ -1,4 +1,4 @@
-import { axleLoadsOf, type Car } from "@rollbook/lib";
+import { axleLoadsOf, type Car, Refusal } from "@rollbook/lib";
 import type { Draw, Misconception } from "./question.js";
 import { briskTurn, withRollCentres } from "./set-up.js";
 import type { Tell } from "./tell.js";
@@ -71,7 +71,7 @@ const twin: Draw = (car, tell) => {
     tell,
   );
   if (!(links > 0.05 * before.total))
-    throw new RangeError("its links carry hardly any load as it is.");
+    throw new Refusal("does-not-suit", "its links carry hardly any load as it is.");
   const share = links / before.total;
   const leans = `The lean goes from ${tell.degrees(before.rollAngle.front)} to ${tell.degrees(after.rollAngle.front)}.`;
   return {

@@ -4,6 +4,7 @@ import {
   type Car,
   limitBalanceOf,
   meanOf,
+  Refusal,
   tyreNamed,
 } from "@rollbook/lib";
 import type { Draw, Misconception } from "./question.js";
@@ -48,7 +49,8 @@ function pressuresOf(car: Car, end: End): [number, number] {
 
 const first: Draw = (car, tell) => {
   const { end, alone, both, air, found } = twoChanges(car, 0.7, 10e3, tell);
-  if (!(both > seen)) throw new RangeError("it would not feel better after these two changes.");
+  if (!(both > seen))
+    throw new Refusal("does-not-suit", "it would not feel better after these two changes.");
   return {
     ask: `The ${end} of this car lets go first. At lunch that end gets springs that are softer by three tenths and, to save a run, ${air} as well. In the afternoon the car reaches further, ${tell.acceleration(both)} more, and it feels better. What is now known about the change of air?`,
     choices: [
@@ -81,7 +83,8 @@ const first: Draw = (car, tell) => {
 
 const twin: Draw = (car, tell) => {
   const { end, alone, both, air, found } = twoChanges(car, 0.93, 45e3, tell);
-  if (!(both < -seen)) throw new RangeError("it would not feel worse after these two changes.");
+  if (!(both < -seen))
+    throw new Refusal("does-not-suit", "it would not feel worse after these two changes.");
   return {
     ask: `Another day, the other way about: the ${end} gets springs that are softer by 7 % and ${air}. The car reaches less far than before, by ${tell.acceleration(-both)}, and it feels worse. What is now known about the softer springs?`,
     choices: [

@@ -1,4 +1,4 @@
-import { type Car, demoCar } from "@rollbook/lib";
+import { type Car, demoCar, Refusal } from "@rollbook/lib";
 import { addressOf } from "../../sight.js";
 import { type Idea, type IdeaName, ideas } from "./ideas.js";
 import type { Draft, Form, Misconception } from "./question.js";
@@ -31,7 +31,7 @@ const unclear = "on it the model does not tell the four answers clearly apart.";
 /**
  * Finds the right answer of a draft.
  *
- * @throws RangeError unless the model bears out one answer alone, the one that was meant to be
+ * @throws Refusal unless the model bears out one answer alone, the one that was meant to be
  * right, and the reader can tell all four apart
  */
 function settle({ ask, choices }: Draft): Pick<Asked, "ask" | "choices" | "answer"> {
@@ -39,7 +39,7 @@ function settle({ ask, choices }: Draft): Pick<Asked, "ask" | "choices" | "answe
   const alone = choices.filter(({ isSo }) => isSo).length === 1;
   const meant = choices[answer]?.idea === undefined;
   const texts = new Set(choices.map(({ text }) => text));
-  if (!alone || !meant || texts.size < choices.length) throw new RangeError(unclear);
+  if (!alone || !meant || texts.size < choices.length) throw new Refusal("does-not-suit", unclear);
   return { ask, choices: choices.map(({ isSo: _, ...shown }) => shown), answer };
 }
 
@@ -59,7 +59,7 @@ export function askAbout(car: Car, misconception: Misconception, form: Form, sho
   try {
     return about(car);
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return { ...about(demoCar), instead: error.message };
   }
 }

@@ -1,4 +1,11 @@
-import { type Car, dampersInRoll, handlingCarOf, limitBalanceOf, stepSteer } from "@rollbook/lib";
+import {
+  type Car,
+  dampersInRoll,
+  handlingCarOf,
+  limitBalanceOf,
+  Refusal,
+  stepSteer,
+} from "@rollbook/lib";
 
 /** Load that the front dampers of a car move while its body leans and no longer rolls, N. */
 export function damperTransferAtRest(car: Car): number {
@@ -24,6 +31,6 @@ export function intoTurn(car: Car) {
   const { moments } = stepSteer(handlingCarOf(car), { speed, lateralAcceleration });
   const soon = moments.find(({ time }) => time >= early) ?? moments[0];
   const settled = moments.at(-1);
-  if (!soon || !settled) throw new RangeError("it cannot be steered into a turn.");
+  if (!soon || !settled) throw new Refusal("does-not-suit", "it cannot be steered into a turn.");
   return { lateralAcceleration, soon: soon.load, settled: settled.load };
 }

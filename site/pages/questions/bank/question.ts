@@ -21,7 +21,7 @@ export interface Draft {
 /**
  * A question is a function of a car.
  *
- * @throws RangeError with the reason why this car cannot be asked about
+ * @throws Refusal with the reason why this car cannot be asked about
  */
 export type Draw = (car: Car, tell: Tell) => Draft;
 

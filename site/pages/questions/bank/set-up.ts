@@ -6,6 +6,7 @@ import {
   firstWheelLift,
   gripOf,
   limitBalanceOf,
+  Refusal,
 } from "@rollbook/lib";
 
 export type End = "front" | "rear";
@@ -17,7 +18,8 @@ export function briskTurn(car: Car): number {
   const lift = firstWheelLift(carInRoll(car)).lateralAcceleration;
   const { lateralAcceleration } = limitBalanceOf(car);
   const turn = Math.floor(2 * 0.7 * Math.min(lift, lateralAcceleration)) / 2;
-  if (turn < 2) throw new RangeError("it hardly turns before a wheel lifts or its tyres let go.");
+  if (turn < 2)
+    throw new Refusal("does-not-suit", "it hardly turns before a wheel lifts or its tyres let go.");
   return turn;
 }
 

@@ -1,4 +1,4 @@
-import { type PollCount, pollAdvice } from "@rollbook/lib";
+import { type PollCount, pollAdvice, Refusal } from "@rollbook/lib";
 import { element, spell } from "@rollbook/page";
 import type { Asked } from "../bank/asked.js";
 import type { IdeaName } from "../bank/ideas.js";
@@ -64,7 +64,7 @@ function voteForm(asked: Asked, vote: 1 | 2, take: (count: PollCount) => void): 
       told.textContent = `${words.advice}: ${pollAdvice(count, letters[asked.answer] ?? "a", vote).sentence}`;
       take(count);
     } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
+      if (!(error instanceof Refusal)) throw error;
       told.textContent = words.badCount;
     }
   });

@@ -1,4 +1,4 @@
-import { type SheetRow, sheetOf } from "@rollbook/lib";
+import { Refusal, type SheetRow, sheetOf } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import type { Draft } from "./draft.js";
 
@@ -21,7 +21,7 @@ function workOut(day: Draft): Worked {
   try {
     return { rows: sheetOf(day, reader.units) };
   } catch (error) {
-    if (error instanceof RangeError) return { fault: error.message };
+    if (error instanceof Refusal) return { fault: error.message };
     throw error;
   }
 }

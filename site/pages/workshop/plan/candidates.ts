@@ -1,4 +1,11 @@
-import { type Candidate, candidatesFor, labelOf, venueSpeed, whyNotRanked } from "@rollbook/lib";
+import {
+  type Candidate,
+  candidatesFor,
+  labelOf,
+  Refusal,
+  venueSpeed,
+  whyNotRanked,
+} from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
 import { dampersNote, pressureNote } from "../../../report/balance-notes.js";
 import { theDay } from "../day/open-day.js";
@@ -55,7 +62,7 @@ function candidatesOfDay(): Candidate[] {
   try {
     return day === undefined ? [] : candidatesFor(day.car, day.car, venueSpeed(day.venue));
   } catch (error) {
-    if (error instanceof RangeError) return [];
+    if (error instanceof Refusal) return [];
     throw error;
   }
 }

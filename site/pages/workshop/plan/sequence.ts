@@ -1,6 +1,7 @@
 import {
   type PlanStep,
   proposePlan,
+  Refusal,
   usualMinutes,
   withoutStep,
   withStep,
@@ -124,7 +125,7 @@ function proposed(day: Draft): readonly PlanStep[] {
   try {
     return proposePlan(day).steps;
   } catch (error) {
-    if (error instanceof RangeError) return [];
+    if (error instanceof Refusal) return [];
     throw error;
   }
 }

@@ -4,6 +4,7 @@ import {
   type PollLetter,
   pollAdvice,
   pollGain,
+  Refusal,
 } from "@rollbook/lib";
 import { element, format } from "@rollbook/page";
 import { write } from "../day/logbook.js";
@@ -79,7 +80,7 @@ function counted(
       ? advice
       : `${advice} ${gained(first.count, count, right)}`;
   } catch (error) {
-    if (error instanceof RangeError) return said.badCount;
+    if (error instanceof Refusal) return said.badCount;
     throw error;
   }
 }

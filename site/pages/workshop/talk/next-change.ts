@@ -3,6 +3,7 @@ import {
   type Complaint,
   diagnose,
   type End,
+  Refusal,
   type Report,
   type Tried,
   type Venue,
@@ -96,7 +97,7 @@ function answer({ ...given }: Case, off: readonly End[] | undefined): HTMLElemen
   try {
     return told(diagnose(complaint, reader.units), given);
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return [element("p", { class: "beware" }, said.cannotStand(error.message))];
   }
 }
