@@ -17,6 +17,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "policy.test.ts": ["00-start-here"],
   "practice.test.ts": ["practice", "03-distribution-between-axles"],
   "primer.test.ts": ["01-load-transfer", "03-distribution-between-axles"],
+  "program-fault.test.ts": ["workshop"],
   "questions-page.test.ts": ["questions", "03-distribution-between-axles"],
   "questions.test.ts": ["every chapter"],
   "reading.test.ts": ["02-tyre-nonlinearity", "08-say-it-and-choose-the-lever"],
