@@ -8,6 +8,7 @@ import type { UnitSystem } from "../units.js";
 import { cellsOf } from "../workshop/cells.js";
 import { LEAST_FELT_SHIFT } from "../workshop/feel.js";
 import { isComplete, type Report } from "../workshop/report.js";
+import { sameWay, type Tried } from "../workshop/tried.js";
 import { type Venue, venueSpeed } from "../workshop/venue.js";
 import { type Ask, asksFor, bestPressureAsk, pressureAsk } from "./asks.js";
 import { type NotProposed, notProposed } from "./not-proposed.js";
@@ -15,7 +16,6 @@ import { type Places, placesOf } from "./options.js";
 import { type Proposal, proposalOf } from "./proposal.js";
 import { leverPlaces, searchLever } from "./search.js";
 import { type Target, targetOf } from "./target.js";
-import { sameWay, type Tried } from "./tried.js";
 
 /** All that a diagnosis goes by. */
 export interface Complaint {

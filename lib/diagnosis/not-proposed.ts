@@ -4,8 +4,8 @@ import { labelOf } from "../change/label.js";
 import { carLenses, endLenses } from "../change/levers.js";
 import { parameters } from "../parameters.js";
 import type { UnitSystem } from "../units.js";
+import type { Tried } from "../workshop/tried.js";
 import type { Found, LeverPlace } from "./search.js";
-import type { Tried } from "./tried.js";
 
 /** A lever that is not proposed, and why. */
 export interface NotProposed {

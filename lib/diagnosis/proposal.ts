@@ -12,10 +12,10 @@ import type { Wheels } from "../load/wheels.js";
 import type { UnitSystem } from "../units.js";
 import { minutesToMake } from "../workshop/minutes.js";
 import type { PhaseShifts } from "../workshop/sheet.js";
+import { sameLever, sameWay, type Tried } from "../workshop/tried.js";
 import { meritOf } from "./merit.js";
 import type { Option, Places } from "./options.js";
 import { putBackInWords } from "./put-back-words.js";
-import { sameLever, sameWay, type Tried } from "./tried.js";
 
 /** A single change to make next. */
 export interface Proposal {

@@ -1,7 +1,6 @@
 import type { PhaseName } from "../balance/phases.js";
 import { canApply } from "../change/apply.js";
 import type { Change } from "../change/change.js";
-import { sameWay } from "../diagnosis/tried.js";
 import { formatAlike } from "../shown-range.js";
 import { marginsOf } from "../statics/margins.js";
 import type { UnitSystem } from "../units.js";
@@ -9,6 +8,7 @@ import { LEAST_FELT_SHIFT } from "../workshop/feel.js";
 import { whatIsMissing } from "../workshop/missing.js";
 import type { Report } from "../workshop/report.js";
 import type { PhaseShifts } from "../workshop/sheet.js";
+import { sameWay } from "../workshop/tried.js";
 import { labelHere } from "./label-here.js";
 import { carWith, type Practice, shiftsIn } from "./practice.js";
 import { less, size, strongest } from "./shifts.js";

@@ -1,78 +1,107 @@
-import type { UnitSystem } from "../units.js";
+import { canonical } from "./canonical.js";
+import { type DriverRun, driverRuns, rootOf, sameName, setUpOfRun } from "./driver-runs.js";
 import { type FeltCell, feltAgainstPredicted } from "./felt.js";
 import { type GroupCell, groupSummary } from "./group.js";
-import type { Log, RunEntry } from "./log.js";
-import type { Report } from "./report.js";
-import { nowStandingFor, standing } from "./standing.js";
-import type { Venue } from "./venue.js";
-import { type Version, versionsOf } from "./versions.js";
+import type { EventEntry, Log } from "./log.js";
+import type { Comparison, Report } from "./report.js";
+import { testedChanges } from "./single.js";
+import type { Tried } from "./tried.js";
 
-/** What one driver felt from one run to the next. */
-export interface DriverDebrief {
+/** What one driver felt in a run beside what the model says of it. */
+export interface Compared {
   readonly driver: string;
-  readonly run: RunEntry;
-  readonly before: RunEntry;
   readonly cells: readonly FeltCell[];
 }
 
-/** One run of the plan against the one before. */
+/** One run of a day against the one before. */
 export interface RunDebrief {
   /** 1 is the first run of the plan. */
   readonly run: number;
-  /** The set-up that was driven; nothing when its entry is missing. */
-  readonly version?: Version;
-  readonly drivers: readonly DriverDebrief[];
+  readonly drivers: readonly Compared[];
   /** Without names. */
   readonly group: readonly GroupCell[];
 }
 
-/**
- * Felt against predicted for every run of a log that some driver can compare with a run before.
- *
- * Each driver is compared with the last run of their own; runs without a number are left out.
- */
-export function debriefOf(log: Log, venue: Venue, system: UnitSystem = "metric"): RunDebrief[] {
-  const versions = versionsOf(log, system);
-  const drivers = standing(log, "run").flatMap((run, i, runs) => {
-    const before = runs
-      .slice(0, i)
-      .filter(({ driver }) => driver === run.driver)
-      .at(-1);
-    return before === undefined ? [] : debriefOfDriver(log, venue, versions, before, run);
-  });
-  const numbers = [...new Set(drivers.flatMap(({ run }) => run.run ?? []))].sort((a, b) => a - b);
-  return numbers.map((number) => {
-    const here = drivers.filter(({ run }) => run.run === number);
-    const version = versions.find(({ entry }) => entry.id === here[0]?.run.setUp);
-    const group = groupSummary(here.map(({ cells }) => cells));
-    return { run: number, ...(version && { version }), drivers: here, group };
+/** Felt beside predicted for every run of a day that some driver can compare with a run before. */
+export function debriefOf(log: Log, event: EventEntry): RunDebrief[] {
+  return runsWithReports(log, event).flatMap((run) => {
+    const drivers = comparedIn(log, event, run);
+    if (drivers.length === 0) return [];
+    return [{ run, drivers, group: groupSummary(drivers.map(({ cells }) => cells)) }];
   });
 }
 
-function debriefOfDriver(
-  log: Log,
-  venue: Venue,
-  versions: readonly Version[],
-  before: RunEntry,
-  run: RunEntry,
-): DriverDebrief[] {
-  const versionOf = ({ setUp }: RunEntry) => versions.find(({ entry }) => entry.id === setUp);
-  const [old, now] = [versionOf(before), versionOf(run)];
-  if (old === undefined || now === undefined) return [];
-  const cells = feltAgainstPredicted({
-    before: old.entry.car,
-    after: now.entry.car,
-    measured: now.measured,
-    venue,
-    reportsBefore: reportsOn(log, before),
-    reportsAfter: reportsOn(log, run),
-  });
-  return [{ driver: run.driver, run, before, cells }];
+const said = ({ reports }: DriverRun): Report[] => reports.map(({ report }) => report);
+
+/** The runs of a day in which something was reported, by number. */
+export function runsWithReports(log: Log, event: EventEntry): number[] {
+  const runs = driverRuns(log, event).filter(({ run, reports }) => run > 0 && reports.length > 0);
+  return [...new Set(runs.map(({ run }) => run))];
 }
 
-/** The reports that were filed on a run. */
-export function reportsOn(log: Log, run: RunEntry): Report[] {
-  return standing(log, "report")
-    .filter((entry) => nowStandingFor(log, "run", entry.run)?.id === run.id)
-    .map(({ report }) => report);
+/** Every report of a run; of one driver where a name is given. */
+export function reportsOf(log: Log, event: EventEntry, run: number, driver?: string): Report[] {
+  return driverRuns(log, event)
+    .filter((one) => one.run === run && (driver === undefined || sameName(one.driver, driver)))
+    .flatMap(said);
+}
+
+/** Felt beside predicted for every driver of a run who drove one before. */
+export function comparedIn(log: Log, event: EventEntry, run: number): Compared[] {
+  const runs = driverRuns(log, event);
+  return runs
+    .filter((one) => one.run === run && one.reports.length > 0)
+    .flatMap((now) => {
+      const before = runs.filter(
+        (one) => one.run < run && one.run > 0 && sameName(one.driver, now.driver),
+      );
+      const cells = comparedWith(log, event, before.at(-1), now);
+      return cells === undefined ? [] : [{ driver: now.driver, cells }];
+    });
+}
+
+function comparedWith(log: Log, event: EventEntry, before: DriverRun | undefined, now: DriverRun) {
+  const was = before && setUpOfRun(log, event, before.run);
+  const is = setUpOfRun(log, event, now.run);
+  if (before === undefined || was === undefined || is === undefined) return undefined;
+  return feltAgainstPredicted({
+    before: was.car,
+    after: is.car,
+    measured: rootOf(log, is).car,
+    venue: event.venue,
+    reportsBefore: said(before),
+    reportsAfter: said(now),
+  });
+}
+
+/** What was tested in a run against the one before it, in words of changes; more than one is confounded. */
+export function testedIn(log: Log, event: EventEntry, run: number) {
+  const [was, is] = [setUpOfRun(log, event, run - 1), setUpOfRun(log, event, run)];
+  return was === undefined || is === undefined
+    ? undefined
+    : { before: was.car, changes: testedChanges(was.car, is.car, rootOf(log, is).car) };
+}
+
+/** Single changes that were made from the set-up of a run already, and what most drivers said of them. */
+export function triedFrom(log: Log, event: EventEntry, run: number): Tried[] {
+  const from = setUpOfRun(log, event, run);
+  if (from === undefined) return [];
+  const numbers = [...new Set(driverRuns(log, event).map((one) => one.run))];
+  return numbers.flatMap((number) => {
+    const tested = testedIn(log, event, number);
+    const [change, ...others] = tested?.changes ?? [];
+    if (tested === undefined || change === undefined || others.length > 0) return [];
+    if (canonical(tested.before) !== canonical(from.car)) return [];
+    const outcome = mostSaid(reportsOf(log, event, number));
+    return outcome === undefined ? [] : [{ change, outcome }];
+  });
+}
+
+/** What was said most often against the last run. */
+function mostSaid(reports: readonly Report[]): Comparison | undefined {
+  const counts = new Map<Comparison, number>();
+  for (const { againstLastRun } of reports)
+    if (againstLastRun !== undefined)
+      counts.set(againstLastRun, (counts.get(againstLastRun) ?? 0) + 1);
+  return [...counts].sort(([, a], [, b]) => b - a)[0]?.[0];
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test, vi } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
-import { debriefOf, reportsOn } from "../../../lib/workshop/debrief.js";
+import { debriefOf } from "../../../lib/workshop/debrief.js";
+import { driverRuns } from "../../../lib/workshop/driver-runs.js";
 import { exampleCars } from "../../../lib/workshop/example-cars.js";
 import { exampleLog } from "../../../lib/workshop/example-event.js";
 import { exampleDrivers } from "../../../lib/workshop/example-reports.js";
@@ -26,7 +27,9 @@ const plan = event && planOfEvent(exampleLog, event);
 test("six drivers drive six runs and report on four places each time", () => {
   expect(runs).toHaveLength(36); // by hand: 6 × 6
   expect(standing(exampleLog, "report")).toHaveLength(144); // by hand: 6 × 6 × 4
-  for (const run of runs) expect(reportsOn(exampleLog, run)).toHaveLength(4);
+  const driven = event === undefined ? [] : driverRuns(exampleLog, event);
+  expect(driven).toHaveLength(36);
+  for (const { reports } of driven) expect(reports).toHaveLength(4);
 });
 
 test("every report says where, when, doing what, and names a corner of the venue", () => {
@@ -102,13 +105,24 @@ describe("the set-ups", () => {
 });
 
 describe("the debrief", () => {
-  const debrief = debriefOf(exampleLog, exampleVenue);
+  const debrief = event === undefined ? [] : debriefOf(exampleLog, event);
   const groupOf = (run: number, corner: string) =>
     debrief.find((one) => one.run === run)?.group.find((cell) => cell.corner === corner);
 
   test("compares every driver in every run but the first", () => {
     expect(debrief.map(({ run }) => run)).toEqual([2, 3, 4, 5, 6]);
     for (const { drivers } of debrief) expect(drivers).toHaveLength(6);
+  });
+
+  test("is the same for a driver whose name was once written in lower case after a space", () => {
+    const entries = exampleLog.entries.map((entry) =>
+      entry.kind === "run" && entry.driver === "Bela" && entry.run === 3
+        ? { ...entry, driver: " bela" }
+        : entry,
+    );
+    const other = event === undefined ? [] : debriefOf({ entries }, event);
+    expect(other.map(({ group }) => group)).toEqual(debrief.map(({ group }) => group));
+    for (const { drivers } of other) expect(drivers).toHaveLength(6);
   });
 
   test("sums up what six drivers felt under braking into the Crest with the stiffer front bar", () => {

@@ -1,10 +1,13 @@
 import {
   demoCar,
+  driverRuns,
   emptyLog,
   exampleLog,
   type Log,
   type LogEntry,
   mergeLogs,
+  runsOf,
+  setUpOfRun,
   standing,
 } from "@rollbook/lib";
 import { describe, expect, it } from "vitest";
@@ -16,7 +19,6 @@ import {
   newDraft,
   setUpToFile,
 } from "../../../site/pages/workshop/day/draft.js";
-import { driverRuns, runsOf, setUpOfRun } from "../../../site/pages/workshop/day/runs.js";
 
 const [event] = standing(exampleLog, "event");
 if (event === undefined) throw new Error("the example has a day");

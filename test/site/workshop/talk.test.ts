@@ -1,12 +1,13 @@
-import { exampleLog, standing } from "@rollbook/lib";
-import { describe, expect, it } from "vitest";
 import {
   comparedIn,
+  exampleLog,
   reportsOf,
   runsWithReports,
+  standing,
   testedIn,
   triedFrom,
-} from "../../../site/pages/workshop/talk/compare.js";
+} from "@rollbook/lib";
+import { describe, expect, it } from "vitest";
 import { balancesOf, placesIn } from "../../../site/pages/workshop/talk/places.js";
 
 const [event] = standing(exampleLog, "event");

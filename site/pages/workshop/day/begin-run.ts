@@ -5,12 +5,14 @@ import {
   nowStandingFor,
   type RunEntry,
   rotation,
+  runsOf,
   type SetUpEntry,
+  sameName,
+  setUpOfRun,
 } from "@rollbook/lib";
 import { theLog, write } from "./logbook.js";
 import { fileDay, theDay } from "./open-day.js";
 import { filedDay } from "./reporter.js";
-import { runsOf, sameName, setUpOfRun } from "./runs.js";
 import { worked } from "./worked.js";
 
 /** What was filed when a run was begun. */

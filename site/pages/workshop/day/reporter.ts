@@ -1,7 +1,16 @@
-import { type EventEntry, nowStandingFor, type RunEntry, standing } from "@rollbook/lib";
+import {
+  type DriverRun,
+  driverRuns,
+  type EventEntry,
+  nowStandingFor,
+  type RunEntry,
+  sameName,
+  setUpNamedByRun,
+  setUpOfRun,
+  standing,
+} from "@rollbook/lib";
 import { theLog, write } from "./logbook.js";
 import { theDay } from "./open-day.js";
-import { type DriverRun, driverRuns, sameName, setUpNamedByRun, setUpOfRun } from "./runs.js";
 
 /** The open day as it is filed. */
 export function filedDay(): EventEntry | undefined {

@@ -1,7 +1,6 @@
-import { conflictsOf, type LogEntry, looseEndsOf } from "@rollbook/lib";
+import { conflictsOf, isNamedByRun, type LogEntry, looseEndsOf } from "@rollbook/lib";
 import { element, saveFile } from "@rollbook/page";
 import { theLog, unreadableTexts } from "../day/logbook.js";
-import { isNamedByRun } from "../day/runs.js";
 import { button, listOf } from "../parts/fields.js";
 import { words } from "../words.js";
 

@@ -1,6 +1,6 @@
+import { sameName } from "@rollbook/lib";
 import { element } from "@rollbook/page";
 import { knownDay } from "../day/known-day.js";
-import { sameName } from "../day/runs.js";
 import { chips } from "../parts/chips.js";
 import { button, tellFault } from "../parts/fields.js";
 import { words } from "../words.js";

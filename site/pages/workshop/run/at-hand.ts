@@ -1,11 +1,10 @@
-import { rotation, type SheetRow } from "@rollbook/lib";
+import { driverRuns, rotation, type SheetRow } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
 import { beginRun, filedFor } from "../day/begin-run.js";
 import type { Draft } from "../day/draft.js";
 import { theLog } from "../day/logbook.js";
 import { filedDay } from "../day/reporter.js";
 import { toDoInWords } from "../day/row-words.js";
-import { driverRuns } from "../day/runs.js";
 import { button, listOf } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { roundInWords } from "../plan/rotation-table.js";

@@ -1,4 +1,5 @@
 import {
+  type Compared,
   type FeltCell,
   formatNumber,
   type GroupCell,
@@ -12,7 +13,6 @@ import { listOf } from "../parts/fields.js";
 import { type PlaceRow, placeTable } from "../parts/place-table.js";
 import { shiftBar, shiftText } from "../parts/shift-bars.js";
 import { words } from "../words.js";
-import type { Compared } from "./compare.js";
 
 const { talk: said } = words;
 const { columns } = said;

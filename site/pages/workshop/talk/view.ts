@@ -1,13 +1,22 @@
-import { type EventEntry, labelOf } from "@rollbook/lib";
+import {
+  comparedIn,
+  driverRuns,
+  type EventEntry,
+  labelOf,
+  reportsOf,
+  rootOf,
+  runsWithReports,
+  setUpOfRun,
+  testedIn,
+  triedFrom,
+} from "@rollbook/lib";
 import { element, reader } from "@rollbook/page";
 import { theLog } from "../day/logbook.js";
 import { filedDay } from "../day/reporter.js";
-import { driverRuns, rootOf, setUpOfRun } from "../day/runs.js";
 import { chips } from "../parts/chips.js";
 import { needsDay } from "../parts/needs-day.js";
 import { refill } from "../parts/refill.js";
 import { words } from "../words.js";
-import { comparedIn, reportsOf, runsWithReports, testedIn, triedFrom } from "./compare.js";
 import { nextChange } from "./next-change.js";
 import { predictions } from "./predictions.js";
 import { reportedByDriver, reportedByGroup } from "./reported.js";

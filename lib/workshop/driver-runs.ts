@@ -1,13 +1,5 @@
-import {
-  type EventEntry,
-  type Log,
-  nowStandingFor,
-  type PredictionEntry,
-  type ReportEntry,
-  type RunEntry,
-  type SetUpEntry,
-  standing,
-} from "@rollbook/lib";
+import type { EventEntry, Log, PredictionEntry, ReportEntry, RunEntry, SetUpEntry } from "./log.js";
+import { nowStandingFor, standing } from "./standing.js";
 
 /** What stands for the set-up of a run on a phone that does not have the log: the run's number says it. */
 export const setUpNamedByRun = (run: number): string => `run-${run}`;

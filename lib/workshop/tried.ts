@@ -1,5 +1,5 @@
 import type { Change } from "../change/change.js";
-import type { Comparison } from "../workshop/report.js";
+import type { Comparison } from "./report.js";
 
 /** A change that was made from this set-up before, and what was said of it. */
 export interface Tried {
