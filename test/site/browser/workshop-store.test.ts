@@ -1,7 +1,14 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type EventEntry, exampleLog, formatLog, type LogEntry, readLog } from "@rollbook/lib";
+import {
+  type EventEntry,
+  exampleLog,
+  formatLog,
+  type LogEntry,
+  readLog,
+  standing,
+} from "@rollbook/lib";
 import { chromium, type Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { quickChromiumPath } from "../../../site/commands/needs.js";
@@ -35,6 +42,22 @@ function refuse(page: Page, stores: readonly ("first" | "second")[]): Promise<vo
       };
   }, stores);
 }
+
+describe("a report from a place that no plan knows", () => {
+  it("holds what its chips show, when the corner's name is mended last", async () => {
+    const { page } = await open("workshop");
+    await sayWho(page, "Gita", 1);
+    await page.locator("#ask-corner-text").fill("Hairpn");
+    await tap(page, { speed: "slow", grade: "uphill" });
+    await page.locator("#ask-corner-text").fill("Hairpin");
+    await tap(page, { phase: "middle", input: "steady", balance: "+1", often: "every lap" });
+    await page.locator("#file-report").click();
+    await page.locator(".filed li", { hasText: "Hairpin" }).waitFor();
+    const { log } = readLog(await savedLog(page));
+    const [entry] = log === undefined ? [] : standing(log, "report");
+    expect(entry?.report).toMatchObject({ corner: "Hairpin", speedClass: "slow", grade: "uphill" });
+  });
+});
 
 describe("what the device keeps", () => {
   it("outlives a browser that is killed right after it said so", async () => {

@@ -1,4 +1,4 @@
-import { exampleVenue } from "@rollbook/lib";
+import { exampleVenue, type Report } from "@rollbook/lib";
 import { describe, expect, it } from "vitest";
 import { asReporting, tidied, withAnswer } from "../../../site/pages/workshop/report/state.js";
 
@@ -9,6 +9,19 @@ describe("a report on the way", () => {
     expect(withAnswer(dip, "corner", "behind the barn", exampleVenue)).toEqual({
       corner: "behind the barn",
     });
+  });
+
+  it("keeps what was answered for a corner that the venue does not know, as its name is typed", () => {
+    let report: Report = {};
+    for (const typed of ["H", "Hairpn"]) report = withAnswer(report, "corner", typed, exampleVenue);
+    report = withAnswer(report, "speedClass", "slow", exampleVenue);
+    report = withAnswer(report, "grade", "uphill", exampleVenue);
+    for (const venue of [undefined, exampleVenue])
+      expect(withAnswer(report, "corner", "Hairpin", venue)).toEqual({
+        corner: "Hairpin",
+        speedClass: "slow",
+        grade: "uphill",
+      });
   });
 
   it("is filed without answers that say nothing", () => {

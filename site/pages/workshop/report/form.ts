@@ -16,6 +16,7 @@ import { balanceAsked } from "./balance-scale.js";
 
 const { report: said } = words;
 
+type TypeCorner = (corner: string, done: boolean) => void;
 type Answer = <Field extends keyof Report>(field: Field, value: Report[Field]) => void;
 
 /** The questions of the report, the needed ones first. */
@@ -24,9 +25,10 @@ export function questions(
   run: number,
   venue: Venue | undefined,
   answer: Answer,
+  typeCorner: TypeCorner,
 ): HTMLElement[] {
   return [
-    ...whereAsked(report, venue, answer),
+    ...whereAsked(report, venue, answer, typeCorner),
     chips("ask-phase", said.phase, plainChips(phaseNames), report.phase, (phase) =>
       answer("phase", phase),
     ),
@@ -53,7 +55,12 @@ function againstAsked({ againstLastRun }: Report, answer: Answer): HTMLElement {
 }
 
 /** Corners to tap where the venue is known, and speed and grade where it is not. */
-function whereAsked(report: Report, venue: Venue | undefined, answer: Answer): HTMLElement[] {
+function whereAsked(
+  report: Report,
+  venue: Venue | undefined,
+  answer: Answer,
+  typeCorner: TypeCorner,
+): HTMLElement[] {
   const names = venue?.corners.map(({ name }) => name) ?? [];
   const isOther = report.corner !== undefined && !names.includes(report.corner);
   const other = { value: "", text: said.otherCorner };
@@ -64,13 +71,14 @@ function whereAsked(report: Report, venue: Venue | undefined, answer: Answer): H
       ? []
       : [chips("ask-corner", said.corner, list, chosen, (name) => answer("corner", name))];
   if (names.length > 0 && !isOther) return tapped;
-  return [...tapped, cornerTyped(report, answer), ...speedAndGrade(report, answer)];
+  return [...tapped, cornerTyped(report, typeCorner), ...speedAndGrade(report, answer)];
 }
 
-function cornerTyped(report: Report, answer: Answer): HTMLElement {
+function cornerTyped(report: Report, typeCorner: TypeCorner): HTMLElement {
   const input = element("input", { type: "text", id: "ask-corner-text", maxlength: 200 });
   input.value = report.corner ?? "";
-  input.addEventListener("input", () => answer("corner", input.value));
+  input.addEventListener("input", () => typeCorner(input.value, false));
+  input.addEventListener("change", () => typeCorner(input.value, true));
   return element(
     "div",
     { class: "field" },

@@ -23,7 +23,10 @@ export function asReporting(value: unknown): Reporting | undefined {
   return { driver: driver.slice(0, 200), run, report: said };
 }
 
-/** The report with one answer; a corner brings its speed and grade with it where the venue knows it. */
+/**
+ * The report with one answer. A corner that the venue knows brings its speed and grade with it, and
+ * takes them away again; what was answered for a corner that it does not know stays.
+ */
 export function withAnswer<Field extends keyof Report>(
   report: Report,
   field: Field,
@@ -31,12 +34,13 @@ export function withAnswer<Field extends keyof Report>(
   venue?: Venue,
 ): Report {
   const answered = { ...report, [field]: value };
-  if (field !== "corner") return answered;
+  if (field !== "corner" || venue === undefined) return answered;
+  const corner = cornerNamed(venue, answered.corner);
+  if (corner !== undefined)
+    return { ...answered, speedClass: speedClassOf(corner), grade: gradeOf(corner) };
+  if (cornerNamed(venue, report.corner) === undefined) return answered;
   const { speedClass: _speed, grade: _grade, ...rest } = answered;
-  const corner = venue && cornerNamed(venue, answered.corner);
-  return corner === undefined
-    ? rest
-    : { ...rest, speedClass: speedClassOf(corner), grade: gradeOf(corner) };
+  return rest;
 }
 
 /** The report as it is filed: without answers that say nothing. */

@@ -33,15 +33,24 @@ export function reportView(section: HTMLElement): () => void {
   }
 
   function answer<Field extends keyof Report>(field: Field, value: Report[Field]): void {
-    const venue = knownDay()?.venue;
-    set({ ...now, report: withAnswer(now.report, field, value, venue) });
-    const typing = document.activeElement?.id === "ask-corner-text";
-    if (field === "corner" && !typing) drawQuestions();
+    set({ ...now, report: withAnswer(now.report, field, value, knownDay()?.venue) });
+    if (field === "corner") drawQuestions();
+    drawBar();
+  }
+
+  /** A name under way may be for a moment that of a corner: what was answered stays until it is done. */
+  function typeCorner(corner: string, done: boolean): void {
+    const { report } = now;
+    const typed = { ...report, corner };
+    set({ ...now, report: done ? withAnswer(report, "corner", corner, knownDay()?.venue) : typed });
+    const { speedClass, grade } = now.report;
+    if (speedClass !== report.speedClass || grade !== report.grade) drawQuestions();
     drawBar();
   }
 
   function drawQuestions(): void {
-    refill(asked, ...questions(now.report, now.run, knownDay()?.venue, answer));
+    const venue = knownDay()?.venue;
+    refill(asked, ...questions(now.report, now.run, venue, answer, typeCorner));
   }
 
   function drawBar(strict = false): void {
