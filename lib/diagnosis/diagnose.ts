@@ -94,7 +94,7 @@ function ranked(complaint: Complaint, targets: readonly Target[], system: UnitSy
   const there = aboutPlaces(places);
   if (targets.some(({ phase }) => tips.includes(phase)))
     return { ...nothing, ...there, summary: tipsThere };
-  const found = leverPlaces.map((place) => searchLever(place, places, leastFelt));
+  const found = leverPlaces.map((place) => searchLever(place, places, leastFelt, system));
   const options = found.flatMap(({ option }) => (option === undefined ? [] : [option]));
   const failed = (change: Change) =>
     tried.find((old) => sameWay(old.change, change) && old.outcome !== "better");

@@ -4,11 +4,12 @@ import type { Change, End } from "../change/change.js";
 import type { Eased } from "../change/eased.js";
 import { labelOf } from "../change/label.js";
 import { endsWithoutLeanCost } from "../change/lean-costs.js";
-import { movedInWords, signed } from "../change/moved.js";
+import { movedInWords } from "../change/moved.js";
 import type { NearTipping } from "../change/near-tipping.js";
 import type { OnStop } from "../change/on-stops.js";
 import { isTrade } from "../change/trade.js";
 import type { Wheels } from "../load/wheels.js";
+import { formatAlike } from "../shown-range.js";
 import type { UnitSystem } from "../units.js";
 import { minutesToMake } from "../workshop/minutes.js";
 import type { PhaseShifts } from "../workshop/sheet.js";
@@ -77,7 +78,7 @@ export function proposalOf(
     sideEffects: movedInWords(effect.moved.figures, system),
     putBack: putBackInWords(option, places, system),
     ...(putBackTurns && { putBackTurns }),
-    reasons: reasonsOf(option, known),
+    reasons: reasonsOf(option, known, system),
     onStops: effect.onStops,
     nearTipping: effect.nearTipping,
     eased: effect.eased,
@@ -98,12 +99,17 @@ function rankOf(change: Change, pressureOff: readonly End[]): 0 | 1 | 2 {
   return "end" in change && pressureOff.includes(change.end) ? 0 : 2;
 }
 
-function reasonsOf({ change, gain, grip, elsewhere }: Option, { tried, pressureOff }: Known) {
+function reasonsOf(
+  { change, gain, grip, elsewhere }: Option,
+  { tried, pressureOff }: Known,
+  system: UnitSystem,
+) {
+  const shown = (value: number) => formatAlike("acceleration", value, 2, system);
   const reasons = [
-    `It brings the reported places ${gain.toFixed(2)} m/s² nearer to balance and moves the rest of those corners by ${elsewhere.toFixed(2)} m/s².`,
+    `It brings the reported places ${shown(gain)} nearer to balance and moves the rest of those corners by ${shown(elsewhere)}.`,
     isTrade(gain, -grip)
-      ? `The car is better balanced there, and ${(-grip).toFixed(2)} m/s² slower.`
-      : `The car can turn ${signed(grip, 2)} m/s² there.`,
+      ? `The car is better balanced there, and ${shown(-grip)} slower.`
+      : `The car can turn ${grip > 0 ? "+" : ""}${shown(grip)} there.`,
   ];
   const other = tried.find(
     (old) =>

@@ -1,3 +1,4 @@
+import type { UnitSystem } from "../units.js";
 import { canonical } from "./canonical.js";
 import { type DriverRun, driverRuns, rootOf, sameName, setUpOfRun } from "./driver-runs.js";
 import { type FeltCell, feltAgainstPredicted } from "./felt.js";
@@ -23,9 +24,13 @@ export interface RunDebrief {
 }
 
 /** Felt beside predicted for every run of a day that some driver can compare with a run before. */
-export function debriefOf(log: Log, event: EventEntry): RunDebrief[] {
+export function debriefOf(
+  log: Log,
+  event: EventEntry,
+  system: UnitSystem = "metric",
+): RunDebrief[] {
   return runsWithReports(log, event).flatMap((run) => {
-    const drivers = comparedIn(log, event, run);
+    const drivers = comparedIn(log, event, run, system);
     if (drivers.length === 0) return [];
     return [{ run, drivers, group: groupSummary(drivers.map(({ cells }) => cells)) }];
   });
@@ -47,7 +52,12 @@ export function reportsOf(log: Log, event: EventEntry, run: number, driver?: str
 }
 
 /** Felt beside predicted for every driver of a run who drove one before. */
-export function comparedIn(log: Log, event: EventEntry, run: number): Compared[] {
+export function comparedIn(
+  log: Log,
+  event: EventEntry,
+  run: number,
+  system: UnitSystem = "metric",
+): Compared[] {
   const runs = driverRuns(log, event);
   return runs
     .filter((one) => one.run === run && one.reports.length > 0)
@@ -55,12 +65,18 @@ export function comparedIn(log: Log, event: EventEntry, run: number): Compared[]
       const before = runs.filter(
         (one) => one.run < run && one.run > 0 && sameName(one.driver, now.driver),
       );
-      const cells = comparedWith(log, event, before.at(-1), now);
+      const cells = comparedWith(log, event, before.at(-1), now, system);
       return cells === undefined ? [] : [{ driver: now.driver, cells }];
     });
 }
 
-function comparedWith(log: Log, event: EventEntry, before: DriverRun | undefined, now: DriverRun) {
+function comparedWith(
+  log: Log,
+  event: EventEntry,
+  before: DriverRun | undefined,
+  now: DriverRun,
+  system: UnitSystem,
+) {
   const was = before && setUpOfRun(log, event, before.run);
   const is = setUpOfRun(log, event, now.run);
   if (before === undefined || was === undefined || is === undefined) return undefined;
@@ -71,6 +87,7 @@ function comparedWith(log: Log, event: EventEntry, before: DriverRun | undefined
     venue: event.venue,
     reportsBefore: said(before),
     reportsAfter: said(now),
+    system,
   });
 }
 

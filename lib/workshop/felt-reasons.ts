@@ -1,4 +1,5 @@
-import { MINUS } from "../units.js";
+import { formatAlike } from "../shown-range.js";
+import type { UnitSystem } from "../units.js";
 import type { Verdict } from "./felt.js";
 import type { Report } from "./report.js";
 import type { Surface } from "./venue.js";
@@ -22,6 +23,8 @@ export interface FeltFacts {
   readonly before?: Report;
   readonly report: Report;
   readonly surface?: Surface;
+  /** The units of the sentences. */
+  readonly system: UnitSystem;
 }
 
 /** Why felt and predicted may lie as they do, one sentence each, the likelier ones first. */
@@ -29,8 +32,11 @@ export function reasonsFor(verdict: Verdict, facts: FeltFacts): string[] {
   return [...ofVerdict(verdict, facts), ...(verdict === "match" ? [] : ofCircumstances(facts))];
 }
 
-function ofVerdict(verdict: Verdict, { tested, predicted, elsewhere }: FeltFacts): string[] {
-  const said = `The model moves balance ${inWords(predicted)}.`;
+function ofVerdict(
+  verdict: Verdict,
+  { tested, predicted, elsewhere, system }: FeltFacts,
+): string[] {
+  const said = `The model moves balance ${inWords(predicted, system)}.`;
   switch (verdict) {
     case "match":
       return [said];
@@ -84,10 +90,10 @@ function ofCircumstances(facts: FeltFacts): string[] {
   return said.flatMap(([holds, sentence]) => (holds ? [sentence] : []));
 }
 
-function inWords(shift: number): string {
+function inWords(shift: number, system: UnitSystem): string {
   if (Math.abs(shift) < 0.005) return "by nothing here";
-  const amount = Math.abs(shift).toFixed(2).replace("-", MINUS);
-  return `by ${amount} m/s² ${towards(shift)} here`;
+  const amount = formatAlike("acceleration", Math.abs(shift), 2, system);
+  return `by ${amount} ${towards(shift)} here`;
 }
 
 function towards(shift: number): string {

@@ -1,5 +1,6 @@
 import { type PhaseName, phaseNames } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
+import type { UnitSystem } from "../units.js";
 import { type Cell, type CellShift, cellsOf, shiftsOf } from "./cells.js";
 import { LEAST_FELT_SHIFT } from "./feel.js";
 import { type FeltFacts, reasonsFor } from "./felt-reasons.js";
@@ -29,6 +30,8 @@ export interface TwoRuns {
   readonly reportsAfter: readonly Report[];
   /** m/s²; `LEAST_FELT_SHIFT` when left out */
   readonly leastFelt?: number;
+  /** The units of the reasons; metric when left out. */
+  readonly system?: UnitSystem;
 }
 
 /** Felt beside predicted in one part of one corner. */
@@ -93,6 +96,7 @@ function factsOf(
     elsewhere: feltElsewhere(runs, corner, phase),
     nearThreshold: Math.abs(shift) < 2 * leastFelt,
     report,
+    system: runs.system ?? "metric",
     lifted: cell !== undefined && (cell.lifted.front || cell.lifted.rear),
     ...(felt !== undefined && { felt }),
     ...(before && { before }),

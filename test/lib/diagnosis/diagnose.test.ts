@@ -236,4 +236,7 @@ describe("why not the others", () => {
 test("labels follow the reader's units", () => {
   const us = diagnose({ car: tyresKnown, venue: exampleVenue, reports: [pushesInTheMiddle] }, "us");
   expect(us.proposals.some(({ label }) => label.includes("psi"))).toBe(true);
+  const said = JSON.stringify(us);
+  expect(said).toMatch(/\d\sg nearer to balance/);
+  expect(said).not.toMatch(/m\/s²|N\/mm|kPa| mm\b/);
 });

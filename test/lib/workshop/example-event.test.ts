@@ -109,6 +109,15 @@ describe("the debrief", () => {
   const groupOf = (run: number, corner: string) =>
     debrief.find((one) => one.run === run)?.group.find((cell) => cell.corner === corner);
 
+  test("gives reasons in the reader's units", () => {
+    const us = event === undefined ? [] : debriefOf(exampleLog, event, "us");
+    const reasons = us.flatMap(({ drivers }) =>
+      drivers.flatMap(({ cells }) => cells.flatMap((cell) => cell.reasons)),
+    );
+    expect(reasons.join(" ")).toMatch(/by 0\.0\d+\sg towards/);
+    expect(reasons.join(" ")).not.toContain("m/s²");
+  });
+
   test("compares every driver in every run but the first", () => {
     expect(debrief.map(({ run }) => run)).toEqual([2, 3, 4, 5, 6]);
     for (const { drivers } of debrief) expect(drivers).toHaveLength(6);

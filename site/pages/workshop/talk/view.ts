@@ -107,7 +107,7 @@ function model(event: EventEntry, run: number, driver: string | undefined): HTML
   const log = theLog();
   if (run < 2) return [element("p", {}, said.baselineRun)];
   const tested = testedIn(log, event, run);
-  const compared = comparedIn(log, event, run);
+  const compared = comparedIn(log, event, run, reader.units);
   if (tested === undefined) return [element("p", { class: "beware" }, said.notComparable)];
   const labels = tested.changes.map((change) => labelOf(change, tested.before, reader.units));
   const one = compared.find((each) => each.driver === driver);
