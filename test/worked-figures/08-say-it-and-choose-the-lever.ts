@@ -38,7 +38,7 @@ export const pins: Pins = {
   "open-at-first": { value: 4, from: "where, when, doing what, how much" },
   "want-dip": { value: 0.4, from: "2 points × 0.2 m/s², towards the front" },
   "brake-there": pinned(shift(brakes, braking), "68 % less 66 % front brakes"),
-  "brake-besides": { value: 0, from: "nothing brakes in the other three", within: 0.1 },
+  "brake-besides": { value: 0, from: "nothing brakes in the other three" },
   "bar-there": pinned(shift(stiffer, braking), "front bar 32e3 less 22e3 N/m"),
   "bar-besides": pinned(elsewhere(stiffer, notBraking), "mean of the other three"),
   "steps-dip": {

@@ -27,7 +27,7 @@ describe.each(notebooks.map(({ name }) => name))("chapter %s", async (name) => {
   it.each(Object.entries(pins))("works out %s as it is pinned", (id, { value, within = 1e-6 }) => {
     const difference = Math.abs((figures.get(id) ?? Number.NaN) - value);
     expect(difference, `${figures.get(id)} is not ${value}`).toBeLessThanOrEqual(
-      within * Math.max(Math.abs(value), 1e-9),
+      value === 0 ? within : within * Math.abs(value),
     );
   });
 });

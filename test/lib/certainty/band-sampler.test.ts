@@ -29,7 +29,7 @@ describe("a car of which everything is exact", () => {
         const { value, band, sign } = bands[phase][key];
         expect(value).toBe(own[phase][key]);
         for (const end of ["low", "middle", "high"] as const) {
-          expect(band[end].value).toBeCloseTo(value, 6);
+          expect(band[end].value).toBeCloseTo(value, 5);
           expect(band[end].error).toBe(0);
         }
         expect(sign.share).toBe(1);

@@ -144,7 +144,7 @@ test("the table of set-ups says what is new in each, and how often it was driven
     [
       "desk-6",
       "desk-5",
-      "front tyre pressure 200\u00a0kPa → 170\u00a0kPa; front brake share 66.0\u00a0% → 68.0\u00a0%",
+      "front bar position 3 → 4; front tyre pressure 200\u00a0kPa → 170\u00a0kPa",
       "6",
     ],
   ]);
