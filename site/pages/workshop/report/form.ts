@@ -16,19 +16,25 @@ import { balanceAsked } from "./balance-scale.js";
 
 const { report: said } = words;
 
-type TypeCorner = (corner: string, done: boolean) => void;
 type Answer = <Field extends keyof Report>(field: Field, value: Report[Field]) => void;
+
+/** What is done with an answer, and with a corner's name while it is typed and once it is. */
+export interface Answering {
+  readonly answer: Answer;
+  readonly typeCorner: (corner: string) => void;
+  readonly endCorner: (corner: string) => void;
+}
 
 /** The questions of the report, the needed ones first. */
 export function questions(
   report: Report,
   run: number,
   venue: Venue | undefined,
-  answer: Answer,
-  typeCorner: TypeCorner,
+  answering: Answering,
 ): HTMLElement[] {
+  const { answer } = answering;
   return [
-    ...whereAsked(report, venue, answer, typeCorner),
+    ...whereAsked(report, venue, answering),
     chips("ask-phase", said.phase, plainChips(phaseNames), report.phase, (phase) =>
       answer("phase", phase),
     ),
@@ -55,12 +61,8 @@ function againstAsked({ againstLastRun }: Report, answer: Answer): HTMLElement {
 }
 
 /** Corners to tap where the venue is known, and speed and grade where it is not. */
-function whereAsked(
-  report: Report,
-  venue: Venue | undefined,
-  answer: Answer,
-  typeCorner: TypeCorner,
-): HTMLElement[] {
+function whereAsked(report: Report, venue: Venue | undefined, answering: Answering): HTMLElement[] {
+  const { answer } = answering;
   const names = venue?.corners.map(({ name }) => name) ?? [];
   const isOther = report.corner !== undefined && !names.includes(report.corner);
   const other = { value: "", text: said.otherCorner };
@@ -71,14 +73,14 @@ function whereAsked(
       ? []
       : [chips("ask-corner", said.corner, list, chosen, (name) => answer("corner", name))];
   if (names.length > 0 && !isOther) return tapped;
-  return [...tapped, cornerTyped(report, typeCorner), ...speedAndGrade(report, answer)];
+  return [...tapped, cornerTyped(report, answering), ...speedAndGrade(report, answer)];
 }
 
-function cornerTyped(report: Report, typeCorner: TypeCorner): HTMLElement {
+function cornerTyped(report: Report, { typeCorner, endCorner }: Answering): HTMLElement {
   const input = element("input", { type: "text", id: "ask-corner-text", maxlength: 200 });
   input.value = report.corner ?? "";
-  input.addEventListener("input", () => typeCorner(input.value, false));
-  input.addEventListener("change", () => typeCorner(input.value, true));
+  input.addEventListener("input", () => typeCorner(input.value));
+  input.addEventListener("change", () => endCorner(input.value));
   return element(
     "div",
     { class: "field" },

@@ -39,18 +39,22 @@ export function reportView(section: HTMLElement): () => void {
   }
 
   /** A name under way may be for a moment that of a corner: what was answered stays until it is done. */
-  function typeCorner(corner: string, done: boolean): void {
-    const { report } = now;
-    const typed = { ...report, corner };
-    set({ ...now, report: done ? withAnswer(report, "corner", corner, knownDay()?.venue) : typed });
-    const { speedClass, grade } = now.report;
-    if (speedClass !== report.speedClass || grade !== report.grade) drawQuestions();
+  function typeCorner(corner: string): void {
+    set({ ...now, report: { ...now.report, corner } });
     drawBar();
+  }
+
+  /** Draws nothing anew where nothing changed: whoever leaves the field may be pressing a button. */
+  function endCorner(corner: string): void {
+    const { report } = now;
+    const whole = withAnswer(report, "corner", corner, knownDay()?.venue);
+    if (whole.speedClass === report.speedClass && whole.grade === report.grade) return;
+    answer("corner", corner);
   }
 
   function drawQuestions(): void {
     const venue = knownDay()?.venue;
-    refill(asked, ...questions(now.report, now.run, venue, answer, typeCorner));
+    refill(asked, ...questions(now.report, now.run, venue, { answer, typeCorner, endCorner }));
   }
 
   function drawBar(strict = false): void {
