@@ -59,12 +59,12 @@ export class Refusal extends RangeError {
   }
 }
 
-/** What `work` gives, or the refusal that it met; a fault of the program goes on. */
-export function unlessRefused<T>(work: () => T): T | Refusal {
+/** What comes of some work, or nothing where it is refused; a fault of the program goes on. */
+export function orUndefined<T>(work: () => T): T | undefined {
   try {
     return work();
   } catch (error) {
-    if (error instanceof Refusal) return error;
+    if (error instanceof Refusal) return undefined;
     throw error;
   }
 }

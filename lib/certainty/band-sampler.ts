@@ -1,12 +1,13 @@
 import type { Car } from "../car/car.js";
 import type { Change } from "../change/change.js";
 import { baselineOf } from "../change/effect.js";
+import { orUndefined } from "../refusal.js";
 import { type ChangeBand, changeBandFrom, meritOf, ownChange } from "./change-bands.js";
 import { type MarginBands, marginBandsFrom } from "./margin-bands.js";
 import type { Phases } from "./phase-bands.js";
 import { rankGroups } from "./rank-groups.js";
 import { sampleOf } from "./sample-car.js";
-import { orUndefined, type Sample, sampledCar, sampleFrom } from "./sampled-behaviour.js";
+import { type Sample, sampledCar, sampleFrom } from "./sampled-behaviour.js";
 import type { UncertainNumber } from "./uncertain-number.js";
 import { uncertainNumbersOf } from "./uncertain-numbers.js";
 

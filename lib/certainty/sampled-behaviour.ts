@@ -11,7 +11,7 @@ import {
 } from "../change/behaviour.js";
 import type { Change } from "../change/change.js";
 import { carPutBack } from "../change/effect.js";
-import { Refusal } from "../refusal.js";
+import { orUndefined } from "../refusal.js";
 import type { Phases } from "./phase-bands.js";
 
 /** A sampled car that changes start from, with no more than bands are made of. */
@@ -82,14 +82,4 @@ function movedBy({ change, putBack }: Made, before: SampledCar): Moved {
 
 function shiftTo(car: Car, { measured, speed, corners, phases }: SampledCar): Phases {
   return differenceOf(phasesFrom(cornersOf(handlingCarOf(car, measured), speed, corners)), phases);
-}
-
-/** What comes of some work, or nothing when the car cannot be so. */
-export function orUndefined<T>(work: () => T): T | undefined {
-  try {
-    return work();
-  } catch (error) {
-    if (error instanceof Refusal) return undefined;
-    throw error;
-  }
 }

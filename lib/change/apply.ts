@@ -2,7 +2,7 @@ import type { Adjuster, Car } from "../car/car.js";
 import { requireInRange } from "../check.js";
 import type { Sides } from "../load/wheels.js";
 import { type ParameterKey, parameters } from "../parameters.js";
-import { Refusal } from "../refusal.js";
+import { orUndefined, Refusal } from "../refusal.js";
 import { toShown, unitOf } from "../units.js";
 import { adjusterOf } from "./adjuster.js";
 import { type Change, type EndChange, isEndChange } from "./change.js";
@@ -29,13 +29,7 @@ export function applyChanges(car: Car, changes: readonly Change[]): Car {
 export function canApply(car: Car, change: Change): boolean {
   const adjuster = adjusterOf(car, change);
   if (adjuster === undefined) return false;
-  try {
-    applyChange(car, change);
-    return true;
-  } catch (error) {
-    if (error instanceof Refusal) return false;
-    throw error;
-  }
+  return orUndefined(() => applyChange(car, change)) !== undefined;
 }
 
 function changedEnd(car: Car, change: EndChange, adjuster: Adjuster): Car {

@@ -2,7 +2,7 @@ import { handlingCarOf } from "../balance/handling-car-of.js";
 import type { PhaseName } from "../balance/phases.js";
 import type { Car } from "../car/car.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
-import { Refusal } from "../refusal.js";
+import { orUndefined } from "../refusal.js";
 import { type Margin, marginsOf } from "../statics/margins.js";
 import { putBack } from "../statics/put-back.js";
 import { restOf } from "../statics/rest.js";
@@ -151,15 +151,12 @@ export function carPutBack(
   car: Car,
   before: Pick<Baseline, "car" | "measured">,
 ): { car: Car; turns: Wheels<number> } | undefined {
-  try {
+  return orUndefined(() => {
     const stance = restOf(before.car, before.measured);
-    const { roundedTurns } = putBack(car, before.measured, stance);
+    const { roundedTurns } = putBack(car, before.measured, stance); // refused: a wheel in the air, or nothing to turn
     const turned = withTurns(car, roundedTurns);
     return seatsReach(turned) ? { car: turned, turns: roundedTurns } : undefined;
-  } catch (error) {
-    if (error instanceof Refusal) return undefined; // a wheel in the air, or nothing to turn
-    throw error;
-  }
+  });
 }
 
 function seatsReach(car: Car): boolean {

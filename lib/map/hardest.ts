@@ -1,4 +1,4 @@
-import { Refusal } from "../refusal.js";
+import { orUndefined } from "../refusal.js";
 import { marginsOf } from "../statics/margins.js";
 import { placesAround } from "./finer-map.js";
 import { settingsOf } from "./map-axis.js";
@@ -47,10 +47,6 @@ function ranked({ along, up }: MapOf, map: SetUpMap): Ranked[] {
 }
 
 function holdsLimits(of: MapOf, x: number, y: number): boolean {
-  try {
-    return marginsOf(carOnMap(of, x, y), of.measured).every(({ margin }) => margin >= 0);
-  } catch (error) {
-    if (error instanceof Refusal) return false; // it cannot stand so
-    throw error;
-  }
+  const margins = orUndefined(() => marginsOf(carOnMap(of, x, y), of.measured)); // none: it cannot stand so
+  return margins?.every(({ margin }) => margin >= 0) ?? false;
 }

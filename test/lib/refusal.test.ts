@@ -4,7 +4,7 @@ import { demoCar } from "../../lib/car/demo-car.js";
 import { changeTable } from "../../lib/change/table.js";
 import { requireInRange } from "../../lib/check.js";
 import { diagnose } from "../../lib/diagnosis/diagnose.js";
-import { Refusal, unlessRefused } from "../../lib/refusal.js";
+import { orUndefined, Refusal } from "../../lib/refusal.js";
 import { exampleVenue } from "../../lib/workshop/example-venue.js";
 import { proposePlan } from "../../lib/workshop/propose.js";
 import type { Report } from "../../lib/workshop/report.js";
@@ -12,7 +12,14 @@ import type { Report } from "../../lib/workshop/report.js";
 const fault = () => (1).toFixed(101); // a RangeError of the engine's own
 
 test("a refusal names field, value and range, apart from its sentence", () => {
-  const refused = unlessRefused(() => requireInRange("wheelbase", 40, 1.2, 5, "m"));
+  const asked = () => requireInRange("wheelbase", 40, 1.2, 5, "m");
+  expect(orUndefined(asked)).toBeUndefined();
+  let refused: unknown;
+  try {
+    asked();
+  } catch (error) {
+    refused = error;
+  }
   expect(refused).toBeInstanceOf(Refusal);
   expect(refused).toMatchObject({
     code: "out-of-range",
@@ -22,7 +29,7 @@ test("a refusal names field, value and range, apart from its sentence", () => {
 });
 
 test("a fault of the program is no refusal", () => {
-  expect(() => unlessRefused(fault)).toThrow("toFixed");
+  expect(() => orUndefined(fault)).toThrow("toFixed");
 });
 
 /** The demo car, whose class limits break down once they were read so often; how often they were. */
