@@ -5,9 +5,9 @@ import type { BandedPhase } from "../../lib/certainty/phase-bands.js";
 import { labelOf } from "../../lib/change/label.js";
 import { movedInWords, signed } from "../../lib/change/moved.js";
 import type { Trade } from "../../lib/change/trade.js";
+import { LEAST_FELT_SHIFT } from "../../lib/day/debrief/feel.js";
 import { parameters } from "../../lib/parameters.js";
 import type { UnitSystem } from "../../lib/units.js";
-import { LEAST_FELT_SHIFT } from "../../lib/workshop/feel.js";
 import {
   dampersNote,
   easedClauses,

@@ -3,11 +3,11 @@ import type { Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { changeTable } from "../../lib/change/table.js";
 import { requireInRange } from "../../lib/check.js";
-import { diagnose } from "../../lib/diagnosis/diagnose.js";
+import { diagnose } from "../../lib/day/diagnosis/diagnose.js";
+import { exampleVenue } from "../../lib/day/example/example-venue.js";
+import type { Report } from "../../lib/day/log/report.js";
+import { proposePlan } from "../../lib/day/plan/propose.js";
 import { orUndefined, Refusal } from "../../lib/refusal.js";
-import { exampleVenue } from "../../lib/workshop/example-venue.js";
-import { proposePlan } from "../../lib/workshop/propose.js";
-import type { Report } from "../../lib/workshop/report.js";
 
 const fault = () => (1).toFixed(101); // a RangeError of the engine's own
 

@@ -15,7 +15,7 @@ describe("what a change concerns", () => {
     expect(graph.has(rates)).toBe(false);
     const throughIndex = graph.get("test/site/browser/garage.test.ts");
     expect(throughIndex?.has("lib/load/transfer.ts")).toBe(true);
-    expect(throughIndex?.has("lib/diagnosis/diagnose.ts")).toBe(false);
+    expect(throughIndex?.has("lib/day/diagnosis/diagnose.ts")).toBe(false);
   });
 
   it("shows in the page of its folder, in a chapter of its notebook, and in pages that run it", () => {

@@ -1,0 +1,75 @@
+import { requireInRange } from "../../check.js";
+import { Refusal } from "../../refusal.js";
+
+/** How many cards of each letter were up. */
+export interface PollCount {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+  readonly d: number;
+}
+
+export type PollLetter = keyof PollCount;
+
+/** What to do after a vote. */
+export interface PollAdvice {
+  readonly advice: "teach again" | "discuss" | "move on";
+  /** 0–1 of the cards that were up */
+  readonly rightShare: number;
+  readonly sentence: string;
+}
+
+/** Between these shares neighbours teach each other best: Smith 2009, Lasry 2008. */
+export const DISCUSS_BETWEEN = { least: 0.35, most: 0.7 } as const;
+
+const MOST_CARDS = 10_000;
+
+/**
+ * What to do after a vote with cards, by the share of right answers.
+ *
+ * @throws Refusal when a count is not a whole number from 0, or no card was up
+ */
+export function pollAdvice(count: PollCount, right: PollLetter, vote: 1 | 2 = 1): PollAdvice {
+  const cards = cardsIn(count);
+  const rightShare = count[right] / cards;
+  const advice = adviceFor(rightShare);
+  return { advice, rightShare, sentence: (vote === 1 ? firstVote : secondVote)[advice] };
+}
+
+function cardsIn(count: PollCount): number {
+  for (const [letter, cards] of Object.entries(count)) {
+    requireInRange(`cards ${letter.toUpperCase()}`, cards, 0, MOST_CARDS);
+    if (!Number.isInteger(cards))
+      throw new Refusal(
+        "not-whole",
+        `cards ${letter.toUpperCase()} is ${cards} but must be a whole number.`,
+      );
+  }
+  return requireInRange("cards up", count.a + count.b + count.c + count.d, 1, 4 * MOST_CARDS);
+}
+
+function adviceFor(share: number): PollAdvice["advice"] {
+  if (share < DISCUSS_BETWEEN.least) return "teach again";
+  return share <= DISCUSS_BETWEEN.most ? "discuss" : "move on";
+}
+
+const firstVote: Readonly<Record<PollAdvice["advice"], string>> = {
+  "teach again": "Few have it: teach it once more with the slider, then vote again.",
+  discuss: "Let each convince a neighbour for two minutes, then vote again.",
+  "move on": "Most have it: say why it is right, why the others are not, and move on.",
+};
+
+const secondVote: Readonly<Record<PollAdvice["advice"], string>> = {
+  "teach again": "Still few: show the slider state that refutes the common answer, then the twin.",
+  discuss: "Let one of each answer give a reason, show the slider, then ask the twin.",
+  "move on": "Say why it is right, then ask the twin.",
+};
+
+/**
+ * Share of those who were wrong at first and right after they had talked, 0–1; below 0 when fewer
+ * are right than before; 0 when nobody was wrong – Hake 1998.
+ */
+export function pollGain(first: PollCount, second: PollCount, right: PollLetter): number {
+  const [before, after] = [first[right] / cardsIn(first), second[right] / cardsIn(second)];
+  return before === 1 ? after - 1 : (after - before) / (1 - before);
+}

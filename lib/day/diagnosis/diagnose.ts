@@ -1,0 +1,133 @@
+import type { Car } from "../../car/car.js";
+import type { Change, End } from "../../change/change.js";
+import type { Eased } from "../../change/eased.js";
+import { baselineOf } from "../../change/effect.js";
+import type { NearTipping } from "../../change/near-tipping.js";
+import { whyNotRanked } from "../../change/ranked.js";
+import type { UnitSystem } from "../../units.js";
+import { cellsOf } from "../debrief/cells.js";
+import { LEAST_FELT_SHIFT } from "../debrief/feel.js";
+import { sameWay, type Tried } from "../debrief/tried.js";
+import { isComplete, type Report } from "../log/report.js";
+import { type Venue, venueSpeed } from "../plan/venue.js";
+import { type Ask, asksFor, bestPressureAsk, pressureAsk } from "./asks.js";
+import { type NotProposed, notProposed } from "./not-proposed.js";
+import { type Places, placesOf } from "./options.js";
+import { type Proposal, proposalOf } from "./proposal.js";
+import { leverPlaces, searchLever } from "./search.js";
+import { type Target, targetOf } from "./target.js";
+
+/** All that a diagnosis goes by. */
+export interface Complaint {
+  /** The car as it was driven. */
+  readonly car: Car;
+  /** The car whose file gave the heights; the car itself when left out. */
+  readonly measured?: Car;
+  readonly venue?: Venue;
+  readonly reports: readonly Report[];
+  readonly tried?: readonly Tried[];
+  /** Ends at which hot pressures were measured and are off; none: all are right; left out: not known. */
+  readonly pressureOff?: readonly End[];
+  /** m/s²; `LEAST_FELT_SHIFT` when left out */
+  readonly leastFelt?: number;
+}
+
+/** What to ask, what to change next, and why not something else. */
+export interface Diagnosis {
+  readonly asks: readonly Ask[];
+  /** What the reports ask of the car; those with open questions are left out. */
+  readonly targets: readonly Target[];
+  /** One sentence on where this leads. */
+  readonly summary: string;
+  /** Single changes, the best first: one of them, never two at once. */
+  readonly proposals: readonly Proposal[];
+  readonly notProposed: readonly NotProposed[];
+  /** Where the car, asked for those places, tips over or comes near to it. */
+  readonly nearTipping: readonly NearTipping[];
+  /** Where it cannot brake or drive as hard as is usual. */
+  readonly eased: readonly Eased[];
+}
+
+/**
+ * What to ask and what to change next, from what drivers reported.
+ *
+ * Each change is made on this car, the seats put back where they can, and judged by what it does in
+ * the places reported, by grip there, and by what it moves elsewhere. Open questions come first: a
+ * report that does not say where, when, doing what, is not guessed at.
+ *
+ * @throws Refusal when the car cannot stand on its springs
+ */
+export function diagnose(complaint: Complaint, system: UnitSystem = "metric"): Diagnosis {
+  const { reports, venue } = complaint;
+  const asks = asksFor(reports, venue);
+  const open = new Set(asks.filter(({ needed }) => needed).flatMap((ask) => ask.reports));
+  const targets = reports.flatMap((report, i) =>
+    !open.has(i) && isComplete(report) ? [targetOf(report, i, venue)] : [],
+  );
+  const silent = { ...{ asks, targets }, ...nothing };
+  if (targets.length === 0) return { ...silent, summary: nothingToGoBy };
+  if (targets.every(({ want }) => want === 0)) return { ...silent, summary: allWell };
+  const all = [...asks, ...askOfPressure(complaint)];
+  return { ...ranked(complaint, targets, system), asks: all, targets };
+}
+
+const nothing = { proposals: [], notProposed: [], nearTipping: [], eased: [] };
+
+/** What has to be known before a pressure is touched: the best one, then those that were driven. */
+function askOfPressure({ car, pressureOff }: Complaint): Ask[] {
+  const known = (["front", "rear"] as const).some(
+    (end) => whyNotRanked(car, { lever: "tyrePressure", end }) === undefined,
+  );
+  if (!known) return [bestPressureAsk];
+  return pressureOff === undefined ? [pressureAsk] : [];
+}
+
+const nothingToGoBy = "No report says where, when, doing what, and what: ask before changing.";
+const tipsThere =
+  "At its limit there this car tips over before its tyres let go: no change for balance is proposed, and nobody drives it near that.";
+const allWell = "Nobody asks for a change: leave the car as it is.";
+
+function ranked(complaint: Complaint, targets: readonly Target[], system: UnitSystem) {
+  const { tried = [], pressureOff = [], leastFelt = LEAST_FELT_SHIFT } = complaint;
+  const places = placesFor(complaint, targets);
+  const { tips } = places.before;
+  const there = aboutPlaces(places);
+  if (targets.some(({ phase }) => tips.includes(phase)))
+    return { ...nothing, ...there, summary: tipsThere };
+  const found = leverPlaces.map((place) => searchLever(place, places, leastFelt, system));
+  const options = found.flatMap(({ option }) => (option === undefined ? [] : [option]));
+  const failed = (change: Change) =>
+    tried.find((old) => sameWay(old.change, change) && old.outcome !== "better");
+  const proposals = options
+    .filter(({ change }) => failed(change) === undefined)
+    .map((option) => proposalOf(option, places, { tried, pressureOff }, system))
+    .sort((a, b) => a.rank - b.rank || b.merit - a.merit);
+  return {
+    ...there,
+    proposals,
+    notProposed: notProposed(found, failed, places.before.car, system),
+    summary: summaryOf(proposals),
+  };
+}
+
+/** What the parts of a corner that were reported have to be known for. */
+function aboutPlaces({ before: { nearTipping, eased }, targets }: Places) {
+  const reported = ({ phase }: { phase: string }) => targets.some((to) => to.phase === phase);
+  return { nearTipping: nearTipping.filter(reported), eased: eased.filter(reported) };
+}
+
+function placesFor({ car, measured = car }: Complaint, targets: readonly Target[]): Places {
+  const places = placesOf(targets);
+  return {
+    before: baselineOf(car, measured, venueSpeed(places)),
+    targets,
+    places,
+    cells: cellsOf(car, places, measured),
+  };
+}
+
+function summaryOf([first]: readonly Proposal[]): string {
+  if (first === undefined)
+    return "No single change within reach of this car is felt there: drive it again, or look at what cannot be set.";
+  return `Next, and nothing else with it: ${first.label}.`;
+}

@@ -1,0 +1,145 @@
+import type { EventEntry, Log, LogEntry, RunEntry, SetUpEntry } from "../log/log.js";
+import { mergeLogs } from "../log/merge.js";
+import { exampleCars, exampleChanges } from "./example-cars.js";
+import { exampleDrivers, exampleReports } from "./example-reports.js";
+import { exampleVenue } from "./example-venue.js";
+
+const START = Date.UTC(2031, 4, 10, 9); // a Saturday
+
+/** A time of the example day, from minutes after its start. */
+function at(minutes: number): string {
+  return new Date(START + minutes * 60e3).toISOString();
+}
+
+const setUps: readonly SetUpEntry[] = [
+  { kind: "set-up", id: "desk-1", at: at(-30), car: exampleCars.baseline, note: "As measured." },
+  { kind: "set-up", id: "desk-3", at: at(54), follows: "desk-1", car: exampleCars.stifferFront },
+  { kind: "set-up", id: "desk-4", at: at(99), follows: "desk-3", car: exampleCars.baseline },
+  { kind: "set-up", id: "desk-5", at: at(144), follows: "desk-4", car: exampleCars.stifferRear },
+  {
+    kind: "set-up",
+    id: "desk-6",
+    at: at(230),
+    follows: "desk-5",
+    car: exampleCars.twoChanges,
+    note: "Planned: the front bar only. The front pressures were let down as well, to save time.",
+  },
+];
+
+const event: EventEntry = {
+  kind: "event",
+  id: "desk-2",
+  at: at(-20),
+  name: "Club day of the Plover Heath drivers",
+  venue: exampleVenue,
+  minutes: 300,
+  drivers: exampleDrivers,
+  cars: 2,
+  steps: [
+    { kind: "baseline" },
+    { kind: "change", change: exampleChanges.stifferFrontBar },
+    { kind: "return" },
+    { kind: "change", change: exampleChanges.stifferRearBar },
+    { kind: "no change", note: "Announced: the car stays as it is." },
+    { kind: "change", change: exampleChanges.stifferFrontBar },
+  ],
+  setUp: "desk-1",
+};
+
+/** Set-up, minute of the first stint and conditions of each run. */
+const runs = [
+  { setUp: "desk-1", minute: 9, conditions: "dry, cool tyres at first" },
+  { setUp: "desk-3", minute: 54, conditions: "dry" },
+  { setUp: "desk-4", minute: 99, conditions: "dry" },
+  { setUp: "desk-5", minute: 144, conditions: "dry, light wind" },
+  { setUp: "desk-5", minute: 185, conditions: "dry, light wind" },
+  { setUp: "desk-6", minute: 230, conditions: "dry, warmer" },
+] as const;
+
+/** Both cars drive three rounds of eight minutes; each driver writes on a phone of their own. */
+function entriesOf(driver: string, column: number): LogEntry[] {
+  const phone = `phone${column + 1}`;
+  const [car, round] = [(column % 2) + 1, Math.floor(column / 2)];
+  const number = (run: number, place: number) => `${phone}-${run * 5 + place + 1}`;
+  return runs.flatMap(({ setUp, minute, conditions }, i) => {
+    const driven = minute + 8 * ((round - i + 6) % 3); // who goes first moves on by one from run to run
+    const id = number(i, 0);
+    const run: RunEntry = {
+      kind: "run",
+      id,
+      at: at(driven),
+      setUp,
+      driver,
+      run: i + 1,
+      car,
+      conditions,
+    };
+    const reports = exampleReports(i + 1, driver).map(
+      (report, place): LogEntry => ({
+        kind: "report",
+        id: number(i, place + 1),
+        at: at(driven + 9),
+        run: id,
+        report,
+      }),
+    );
+    return [run, ...reports];
+  });
+}
+
+const spoken: readonly LogEntry[] = [
+  {
+    kind: "prediction",
+    id: "desk-7",
+    at: at(50),
+    setUp: "desk-3",
+    by: "Bela",
+    corner: "Long Left",
+    phase: "middle",
+    expects: "rear slides first",
+    reason: "A stiffer end has to hold better.",
+    confidence: "fairly sure",
+  },
+  {
+    kind: "prediction",
+    id: "desk-8",
+    at: at(51),
+    setUp: "desk-3",
+    by: "Dana",
+    corner: "Long Left",
+    phase: "middle",
+    expects: "front slides first",
+    reason: "The front takes more of the load transfer and loses grip by it.",
+    confidence: "certain",
+  },
+  {
+    kind: "poll",
+    id: "desk-9",
+    at: at(46),
+    question: "What does a stiffer front bar do to the total load transfer?",
+    right: "c",
+    vote: 1,
+    count: { a: 2, b: 1, c: 3, d: 0 },
+  },
+  {
+    kind: "poll",
+    id: "desk-10",
+    at: at(49),
+    question: "What does a stiffer front bar do to the total load transfer?",
+    right: "c",
+    vote: 2,
+    count: { a: 1, b: 0, c: 5, d: 0 },
+  },
+  {
+    kind: "note",
+    id: "desk-11",
+    at: at(265),
+    about: "desk-6",
+    words: "Two changes at once: drive the front bar alone next time.",
+  },
+];
+
+/** A complete invented day: plan, set-ups, runs, reports, predictions, votes and notes. */
+export const exampleLog: Log = mergeLogs({
+  entries: [...setUps, event, ...exampleDrivers.flatMap(entriesOf), ...spoken],
+});

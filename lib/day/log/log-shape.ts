@@ -1,0 +1,110 @@
+import { phaseNames } from "../../balance/phases.js";
+import {
+  count,
+  type GroupShape,
+  group,
+  list,
+  numberWithin,
+  optional,
+  type Shape,
+  text,
+} from "../../car/file/shape.js";
+import { carLenses, endLenses } from "../../change/levers.js";
+import { stages } from "../plan/minutes.js";
+import { venueShape } from "../plan/venue-file.js";
+import { type EntryKind, expectations } from "./log.js";
+import { confidences } from "./report.js";
+import { reportShape } from "./report-file.js";
+
+const head = {
+  id: text("Device and number"),
+  at: text("When it was written, UTC"),
+  replaces: optional(text("The entry that this one stands for now")),
+};
+
+const levers = [...Object.keys(endLenses), ...Object.keys(carLenses)];
+
+const change = group("A change of the set-up", {
+  lever: text("What is changed", levers),
+  end: optional(text("At which end", ["front", "rear"])),
+  side: optional(text("On which side; left out: both", ["left", "right"])),
+  by: numberWithin("How much is added, SI", "ratio", -1e6, 1e6),
+});
+
+const minutes = group(
+  "Minutes that differ from the usual ones",
+  Object.fromEntries(
+    stages.map((stage) => [stage, optional(numberWithin(stage, "ratio", 0, 1440))]),
+  ) as Record<string, Shape>,
+);
+
+const step = group("One run of the plan", {
+  kind: text("What is done before it", ["baseline", "change", "return", "no change"]),
+  change: optional(change),
+  putBack: optional(text("Whether the seats are turned back", ["seats", "nothing"])),
+  minutes: optional(minutes),
+  note: optional(text("Anything worth knowing")),
+});
+
+const votes = (letter: string) => count(`Cards ${letter}`, 0, 10_000);
+
+/** Every kind of entry, field by field; the car of a set-up is read as a car file. */
+export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
+  event: group("A day", {
+    ...head,
+    name: text("What it is called"),
+    venue: venueShape as Shape,
+    minutes: numberWithin("Minutes of the day", "ratio", 0, 10_000),
+    drivers: list("Names", text("A name"), 200),
+    cars: count("How many cars", 1, 50),
+    steps: list("The runs", step, 100),
+    setUp: text("The set-up it starts from"),
+  }),
+  "set-up": group("A version of a set-up", {
+    ...head,
+    car: group("The car", {}),
+    follows: optional(text("The version it was made from")),
+    note: optional(text("Anything worth knowing")),
+  }),
+  run: group("A run", {
+    ...head,
+    setUp: text("The set-up that was driven"),
+    driver: text("Who drove"),
+    run: optional(count("Which run of the plan", 1, 1000)),
+    car: optional(count("Which car", 1, 50)),
+    conditions: optional(text("Weather, tyres, traffic")),
+    lapTimes: optional(list("Lap times", numberWithin("A lap", "time", 1, 10_000), 500)),
+  }),
+  report: group("A report", {
+    ...head,
+    run: text("The run it is about"),
+    report: reportShape as Shape,
+  }),
+  prediction: group("A prediction", {
+    ...head,
+    setUp: text("The set-up it is about"),
+    by: optional(text("Who expects it")),
+    corner: optional(text("In which corner")),
+    phase: optional(text("In which part of the corner", phaseNames)),
+    expects: text("What is expected", expectations),
+    reason: text("Why"),
+    confidence: optional(text("How sure", confidences)),
+  }),
+  poll: group("A vote with cards", {
+    ...head,
+    question: text("The question"),
+    right: text("The right answer", ["a", "b", "c", "d"]),
+    vote: count("First or second vote", 1, 2),
+    count: group("Cards", { a: votes("A"), b: votes("B"), c: votes("C"), d: votes("D") }),
+  }),
+  note: group("A note", {
+    ...head,
+    words: text("The note"),
+    about: optional(text("The entry it is about")),
+  }),
+  withdrawal: group("An entry that no longer counts", {
+    ...head,
+    of: text("The entry that no longer counts"),
+    reason: text("Why"),
+  }),
+};

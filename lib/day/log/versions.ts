@@ -1,0 +1,72 @@
+import type { Car } from "../../car/car.js";
+import type { Change } from "../../change/change.js";
+import { labelOf } from "../../change/label.js";
+import type { UnitSystem } from "../../units.js";
+import { differenceOfSetUps } from "../plan/difference.js";
+import { testedChanges } from "../plan/single.js";
+import type { Log, SetUpEntry } from "./log.js";
+import { standing } from "./standing.js";
+
+/** A version of a set-up and what is new in it. */
+export interface Version {
+  readonly entry: SetUpEntry;
+  /** The car whose file gave the heights: the first of the chain. */
+  readonly measured: Car;
+  /** Against the version it was made from. */
+  readonly changes: readonly Change[];
+  /** Without the seat turns that only put the car back. */
+  readonly tested: readonly Change[];
+  readonly labels: readonly string[];
+  /** Paths of what differs and is no set-up change. */
+  readonly other: readonly string[];
+}
+
+/** Every version of every set-up in a log, oldest first. */
+export function versionsOf(log: Log, system: UnitSystem = "metric"): Version[] {
+  const entries = standing(log, "set-up");
+  return entries.map((entry) => versionOf(entry, entries, system));
+}
+
+function versionOf(entry: SetUpEntry, all: readonly SetUpEntry[], system: UnitSystem): Version {
+  const measured = firstOf(entry, all).car;
+  const before = all.find(({ id }) => id === entry.follows)?.car;
+  if (before === undefined)
+    return { entry, measured, changes: [], tested: [], labels: [], other: [] };
+  const { changes, other } = differenceOfSetUps(before, entry.car);
+  return {
+    entry,
+    measured,
+    changes,
+    tested: testedChanges(before, entry.car, measured),
+    labels: changes.map((change) => labelOf(change, before, system)),
+    other,
+  };
+}
+
+/** The version that a chain starts with, however the chain is tangled. */
+function firstOf(entry: SetUpEntry, all: readonly SetUpEntry[]): SetUpEntry {
+  const seen = new Set<string>();
+  let first = entry;
+  while (first.follows !== undefined && !seen.has(first.id)) {
+    seen.add(first.id);
+    first = all.find(({ id }) => id === first.follows) ?? first;
+  }
+  return first;
+}
+
+/** What a log refers to and does not have, one sentence each: a phone may not have been merged yet. */
+export function looseEndsOf(log: Log): string[] {
+  const ids = new Set(log.entries.map(({ id }) => id));
+  const refers = log.entries.flatMap((entry): [string, string | undefined][] => {
+    if (entry.kind === "run" || entry.kind === "prediction" || entry.kind === "event")
+      return [[entry.id, entry.setUp]];
+    if (entry.kind === "report") return [[entry.id, entry.run]];
+    if (entry.kind === "set-up") return [[entry.id, entry.follows]];
+    return [];
+  });
+  return refers
+    .filter(([, to]) => to !== undefined && !ids.has(to))
+    .map(
+      ([from, to]) => `${from} refers to ${to}, which is not in this log: merge its device too.`,
+    );
+}

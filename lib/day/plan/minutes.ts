@@ -1,0 +1,56 @@
+import type { CarLever } from "../../car/car.js";
+import type { Change, EndLever } from "../../change/change.js";
+
+/** Minutes of each stage of a cycle, in the order in which they come. */
+export interface StageMinutes {
+  readonly teach: number;
+  readonly predict: number;
+  readonly change: number;
+  /** for each round in which all cars are out once */
+  readonly drive: number;
+  readonly report: number;
+  readonly debrief: number;
+  readonly log: number;
+}
+
+/** One cycle with all cars out once, 29 minutes – common practice, no source. */
+export const usualMinutes: StageMinutes = {
+  teach: 4,
+  predict: 5,
+  change: 4,
+  drive: 8,
+  report: 2,
+  debrief: 5,
+  log: 1,
+};
+
+/** The stages in the order in which they come. */
+export const stages = Object.keys(usualMinutes) as (keyof StageMinutes)[];
+
+/** Minutes of a whole cycle in which all cars go out so many times. */
+export function cycleMinutes(minutes: StageMinutes, rounds = 1): number {
+  return stages.reduce((sum, stage) => sum + minutes[stage] * (stage === "drive" ? rounds : 1), 0);
+}
+
+/** Minutes with hand tools to make a change at one end, both sides – common practice, no source. */
+export const minutesToMake: Readonly<Record<EndLever | CarLever, number>> = {
+  barPosition: 4,
+  tyrePressure: 4,
+  damperBump: 3,
+  damperRebound: 3,
+  seatTurns: 8,
+  camber: 12,
+  toe: 12,
+  springRate: 25,
+  rollCentreHeight: 30,
+  brakeFrontShare: 2,
+  driver: 2,
+  passenger: 2,
+  fuel: 4,
+  ballast: 4,
+};
+
+/** Minutes to make several changes one after the other. */
+export function minutesFor(changes: readonly Change[]): number {
+  return changes.reduce((sum, { lever }) => sum + minutesToMake[lever], 0);
+}

@@ -1,0 +1,183 @@
+import { type PhaseName, phaseNames } from "../../balance/phases.js";
+import type { Car } from "../../car/car.js";
+import { differenceOf } from "../../change/behaviour.js";
+import type { Change } from "../../change/change.js";
+import type { Eased } from "../../change/eased.js";
+import { type Baseline, baselineOf, effectOf } from "../../change/effect.js";
+import type { CarFigures } from "../../change/figures.js";
+import { labelOf } from "../../change/label.js";
+import type { NearTipping } from "../../change/near-tipping.js";
+import { newlyOnStops, type OnStop } from "../../change/on-stops.js";
+import { type Trade, tradesOf } from "../../change/trade.js";
+import type { Wheels } from "../../load/wheels.js";
+import { Refusal } from "../../refusal.js";
+import type { Margin } from "../../statics/margins.js";
+import type { UnitSystem } from "../../units.js";
+import { type Cell, type CellShift, cellsOf, shiftsOf } from "../debrief/cells.js";
+import { differenceOfSetUps } from "./difference.js";
+import { cycleMinutes, minutesFor, type StageMinutes, usualMinutes } from "./minutes.js";
+import type { Plan, PlanStep } from "./plan.js";
+import { venueSpeed } from "./venue.js";
+import { type PlanWarning, warningsOf } from "./warnings.js";
+
+/** Shift of balance in each part of a corner, m/s², above 0 towards the front sliding first. */
+export type PhaseShifts = Readonly<Record<PhaseName, number>>;
+
+/** One run of the plan, worked out for the car. */
+export interface SheetRow {
+  readonly step: PlanStep;
+  /** 1 is the first run */
+  readonly run: number;
+  /** Minutes after the start of the day. */
+  readonly startsAt: number;
+  readonly minutes: StageMinutes;
+  /** Minutes of the whole cycle with all rounds driven. */
+  readonly lasts: number;
+  /** The set-up of this run, put back. */
+  readonly car: Car;
+  /** What the hands do before this run, seats included. */
+  readonly toDo: readonly Change[];
+  /** The same in words and metric units. */
+  readonly labels: readonly string[];
+  /** Turns of the seats among them, where the car is put back. */
+  readonly putBackTurns?: Wheels<number>;
+  /** Against the run before; nothing in the first. */
+  readonly phases?: PhaseShifts;
+  /** Against the run before, corner by corner. */
+  readonly cells: readonly CellShift[];
+  /** What else moves against the run before. */
+  readonly moved?: CarFigures;
+  /** How far the car is inside the limits of its class. */
+  readonly margins: readonly Margin[];
+  /** Parts of a corner in which it tips over before its tyres let go. */
+  readonly tips: readonly PhaseName[];
+  /** Parts in which it tips over or comes near to it. */
+  readonly nearTipping: readonly NearTipping[];
+  /** Parts in which it cannot brake or drive as hard as is usual. */
+  readonly eased: readonly Eased[];
+  /** Wheels on a stop that were not in the run before. */
+  readonly onStops: readonly OnStop[];
+  /** Parts in which balance is better than in the run before and the car slower. */
+  readonly trades: readonly Trade[];
+  readonly warnings: readonly PlanWarning[];
+  /** Why the step cannot be done; the car is then as in the run before. */
+  readonly refused?: string;
+}
+
+/** What changes between two runs, before it is put on the sheet. */
+interface Turn {
+  readonly car: Car;
+  readonly putBackTurns?: Wheels<number>;
+  readonly refused?: string;
+}
+
+/**
+ * The plan worked out: what to do, when, what balance should do, and what to beware of.
+ *
+ * @param system - the units of its sentences
+ * @param look - of `lookerFor`, kept where plans of the same day are worked out again and again
+ * @throws Refusal when the car of the plan cannot stand on its springs
+ */
+export function sheetOf(
+  plan: Plan,
+  system: UnitSystem = "metric",
+  look: Looker = lookerFor(plan),
+): SheetRow[] {
+  const rows: SheetRow[] = [];
+  for (const step of plan.steps) rows.push(rowOf(plan, step, rows, look, system));
+  return rows;
+}
+
+/** What a car does at the venue. */
+export interface Look {
+  readonly baseline: Baseline;
+  readonly cells: readonly Cell[];
+}
+
+export type Looker = (car: Car) => Look;
+
+/** Looks at each car of a day once: most runs share theirs with another. */
+export function lookerFor({ car: measured, venue }: Pick<Plan, "car" | "venue">): Looker {
+  const seen = new Map<Car, Look>();
+  const speed = venueSpeed(venue);
+  return (car) => {
+    const known = seen.get(car);
+    if (known !== undefined) return known;
+    const [similar] = seen.values();
+    const look = {
+      baseline: baselineOf(car, measured, speed, similar?.baseline.corners),
+      cells: cellsOf(car, venue, measured, similar?.cells),
+    };
+    seen.set(car, look);
+    return look;
+  };
+}
+
+function rowOf(
+  plan: Plan,
+  step: PlanStep,
+  before: readonly SheetRow[],
+  look: Looker,
+  system: UnitSystem,
+): SheetRow {
+  const last = before.at(-1);
+  const from = last?.car ?? plan.car;
+  const turn = turnOf(plan, step, look(from).baseline);
+  const toDo = differenceOfSetUps(from, turn.car).changes;
+  const minutes = minutesOf(step, toDo);
+  const shifts = last === undefined ? undefined : shiftsBetween(look(from), look(turn.car));
+  const row = {
+    step,
+    run: before.length + 1,
+    startsAt: last === undefined ? 0 : last.startsAt + last.lasts,
+    minutes,
+    lasts: cycleMinutes(minutes, roundsOf(plan)),
+    ...turn,
+    toDo,
+    labels: toDo.map((change) => labelOf(change, from, system)),
+    cells: shifts?.cells ?? [],
+    ...(shifts && { phases: shifts.phases, moved: shifts.moved }),
+    ...standingOf(look(turn.car).baseline, look(from).baseline),
+  };
+  return { ...row, warnings: warningsOf(row, plan, before, system) };
+}
+
+/** How the car of a run stands at its limit, and what of that is new. */
+function standingOf(now: Baseline, before: Baseline) {
+  const { margins, tips, nearTipping, eased } = now;
+  const trades = tradesOf(before.behaviour, now.behaviour, [...before.tips, ...tips]);
+  const newOnStops = newlyOnStops(now.onStops, before.onStops);
+  return { margins, tips, nearTipping, eased, trades, onStops: newOnStops };
+}
+
+function turnOf({ car }: Plan, step: PlanStep, before: Baseline): Turn {
+  if (step.kind !== "change") return { car: step.kind === "no change" ? before.car : car };
+  try {
+    const effect = effectOf(step.change, before);
+    if (step.putBack === "nothing" || effect.putBack === undefined) return { car: effect.car };
+    return { car: effect.putBack.car, putBackTurns: effect.putBack.turns };
+  } catch (error) {
+    if (error instanceof Refusal) return { car: before.car, refused: error.message };
+    throw error;
+  }
+}
+
+function shiftsBetween(before: Look, after: Look) {
+  const { phases, figures } = differenceOf(after.baseline.behaviour, before.baseline.behaviour);
+  const shifts = phaseNames.map((name) => [name, phases[name].understeerMargin]);
+  return {
+    phases: Object.fromEntries(shifts) as PhaseShifts,
+    cells: shiftsOf(before.cells, after.cells),
+    moved: figures,
+  };
+}
+
+function minutesOf(step: PlanStep, toDo: readonly Change[]): StageMinutes {
+  const change = toDo.length === 0 ? 0 : Math.max(usualMinutes.change, minutesFor(toDo));
+  return { ...usualMinutes, change, ...step.minutes };
+}
+
+/** How often all cars go out in one run. */
+export function roundsOf({ drivers = [], cars = 1 }: Plan): number {
+  return Math.max(1, Math.ceil(drivers.length / cars));
+}

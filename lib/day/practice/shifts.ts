@@ -1,0 +1,23 @@
+import { type PhaseName, phaseNames } from "../../balance/phases.js";
+import type { PhaseShifts } from "../plan/sheet.js";
+
+/** The part of a corner in which balance moved most. */
+export function strongest(shifts: PhaseShifts): PhaseName {
+  return phaseNames.reduce((a, b) => (Math.abs(shifts[b]) > Math.abs(shifts[a]) ? b : a));
+}
+
+/** How much balance moved over all parts of a corner together, m/s². */
+export function size(shifts: PhaseShifts): number {
+  return Math.hypot(...phaseNames.map((name) => shifts[name]));
+}
+
+/** What is left of one movement of balance when another is taken off, m/s². */
+export function less(a: PhaseShifts, b: PhaseShifts): PhaseShifts {
+  return Object.fromEntries(phaseNames.map((name) => [name, a[name] - b[name]])) as PhaseShifts;
+}
+
+/** The part of one movement of balance that goes along another, as a share of that other. */
+export function shareAlong(moved: PhaseShifts, way: PhaseShifts): number {
+  const product = phaseNames.reduce((sum, name) => sum + moved[name] * way[name], 0);
+  return product / size(way) ** 2;
+}

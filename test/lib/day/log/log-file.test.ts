@@ -1,0 +1,142 @@
+import fc from "fast-check";
+import { describe, expect, test, vi } from "vitest";
+import { exampleLog } from "../../../../lib/day/example/example-event.js";
+import { emptyLog } from "../../../../lib/day/log/log.js";
+import { formatLog, logFromJson, readLog } from "../../../../lib/day/log/log-file.js";
+import { mergeLogs } from "../../../../lib/day/log/merge.js";
+import { FUZZ_RUNS } from "../../../fuzz.js";
+import { anyLog } from "./any-log.js";
+
+vi.setConfig({ testTimeout: 60_000 + 10 * FUZZ_RUNS }); // many cars, or many files, in each test
+
+test("whatever log is written, reading it gives the same log", () => {
+  fc.assert(
+    fc.property(anyLog, (log) => {
+      const merged = mergeLogs(log);
+      expect(readLog(formatLog(merged))).toEqual({ log: merged });
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("the example and the empty log survive the way through a file", () => {
+  expect(readLog(formatLog(exampleLog)).log).toEqual(exampleLog);
+  expect(readLog(formatLog(emptyLog)).log).toEqual(emptyLog);
+});
+
+test.each<[unknown, string]>([
+  [[], "The file must be one JSON object: a log with its entries."],
+  [{ entries: [] }, 'kind is missing but must be "rollbook log": this is no log file.'],
+  [{ kind: "rollbook log", version: 3, entries: [] }, "version is 3 but must be 2."],
+  [
+    { kind: "rollbook log", version: 1, entries: [] },
+    "version is 1: its reports may count balance the other way round, above 0 for the rear, so they are not taken in.",
+  ],
+  [{ kind: "rollbook log", version: 2, entries: 3 }, "entries is 3 but must be a list."],
+])("%j is refused with one sentence: %s", (json, sentence) => {
+  expect(logFromJson(json).faults).toEqual([sentence]);
+});
+
+test("text that is no JSON is refused with a sentence", () => {
+  expect(readLog('{"kind":').faults?.[0]).toMatch(/^The file is not JSON: .+\.$/s);
+});
+
+test("sound entries of a corrupt log are kept for those who want them", () => {
+  const entries = [...exampleLog.entries.slice(0, 3), { kind: "run" }];
+  const read = logFromJson({ kind: "rollbook log", version: 2, entries });
+  expect(read.faults?.[0]).toMatch(/^Entry 4: id /);
+  expect(read.sound?.entries).toHaveLength(3);
+});
+
+test("an entry nested without end is refused, not followed", () => {
+  let deep: unknown = 1;
+  for (let i = 0; i < 5000; i++) deep = { more: deep };
+  const [run] = exampleLog.entries.filter(({ kind }) => kind === "run");
+  const json = { kind: "rollbook log", version: 2, entries: [{ ...run, deep }] };
+  expect(logFromJson(json).faults).toEqual(["Entry 1: is nested deeper than 60."]);
+});
+
+/** A few entries of every kind, so that many of them are soon read. */
+const short = {
+  kind: "rollbook log",
+  version: 2,
+  entries: ["event", "set-up", "run", "report", "prediction", "poll", "note"].flatMap((kind) =>
+    exampleLog.entries.filter((entry) => entry.kind === kind).slice(0, 1),
+  ),
+};
+
+type Spot = readonly [holder: Record<string, unknown>, key: string];
+
+/** Every place in a value, deep ones included. */
+function spotsOf(value: unknown): Spot[] {
+  if (typeof value !== "object" || value === null) return [];
+  const holder = value as Record<string, unknown>;
+  return Object.keys(holder).flatMap((key): Spot[] => [[holder, key], ...spotsOf(holder[key])]);
+}
+
+/** Wrong wherever a field of a log may stand. */
+const nonsense = fc.constantFrom<unknown>(null, true, false, [null], [[]]);
+
+test("a zero is read without its sign, which writing it would lose", () => {
+  const signed = formatLog(exampleLog).replace(/: 0([,\n])/, ": -0$1");
+  expect(signed).toContain(": -0");
+  expect(readLog(signed).log).toEqual(exampleLog);
+});
+
+describe("corrupted logs", () => {
+  const spots = spotsOf(short).length;
+
+  test("with nonsense in the place of any known field, each is refused with sentences", () => {
+    fc.assert(
+      fc.property(fc.nat(spots - 1), nonsense, (place, wrong) => {
+        const copy = structuredClone(short);
+        const [holder, key]: Spot = spotsOf(copy)[place] ?? [{}, ""];
+        holder[key] = wrong;
+        const read = logFromJson(copy);
+        const sentences = read.faults ?? [];
+        for (const sentence of sentences) expect(sentence).toMatch(/\.$/);
+        expect(sentences.length).toBeGreaterThan(0);
+      }),
+      { numRuns: FUZZ_RUNS / 2 },
+    );
+  });
+
+  test("cut off anywhere, each is refused with a sentence", () => {
+    const text = formatLog(exampleLog).trimEnd();
+    fc.assert(
+      fc.property(fc.nat(text.length - 1), (end) => {
+        expect(readLog(text.slice(0, end)).faults).toHaveLength(1);
+      }),
+      { numRuns: FUZZ_RUNS / 4 },
+    );
+  });
+
+  test("with any characters changed, none crashes and what is read is written again the same", () => {
+    const text = JSON.stringify(short);
+    const change = fc.tuple(fc.nat(text.length - 1), fc.nat(20), fc.string({ maxLength: 20 }));
+    fc.assert(
+      fc.property(fc.array(change, { minLength: 1, maxLength: 4 }), (changes) => {
+        const broken = changes.reduce(
+          (all, [at, cut, put]) => all.slice(0, at) + put + all.slice(at + cut),
+          text,
+        );
+        const read = readLog(broken);
+        if (read.log !== undefined) expect(readLog(formatLog(read.log)).log).toEqual(read.log);
+        else for (const sentence of read.faults) expect(sentence).toMatch(/\.$/s);
+      }),
+      { numRuns: FUZZ_RUNS / 4 },
+    );
+  });
+
+  test("any JSON at all is refused or read, and never crashes", () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), fc.boolean(), (json, wrapped) => {
+        const file = wrapped ? { kind: "rollbook log", version: 2, entries: [json] } : json;
+        const read = readLog(JSON.stringify(file));
+        expect(read.log === undefined).toBe(true);
+        expect(read.faults?.length).toBeGreaterThan(0);
+      }),
+      { numRuns: FUZZ_RUNS / 10 },
+    );
+  });
+});

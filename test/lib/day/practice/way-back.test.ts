@@ -1,0 +1,95 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { demoCar } from "../../../../lib/car/demo-car.js";
+import { possibleChanges } from "../../../../lib/change/steps.js";
+import type { PhaseShifts } from "../../../../lib/day/plan/sheet.js";
+import { labelHere } from "../../../../lib/day/practice/label-here.js";
+import {
+  carWith,
+  practiceCorner,
+  practiceFrom,
+  shiftsIn,
+} from "../../../../lib/day/practice/practice.js";
+import { scoreNext } from "../../../../lib/day/practice/score.js";
+import { wayBack } from "../../../../lib/day/practice/way-back.js";
+import { between } from "../../evenly.js";
+
+const shifts = (braking: number, turnIn: number, middle: number, power: number): PhaseShifts => ({
+  "braking in": braking,
+  "turn-in": turnIn,
+  middle,
+  "power on": power,
+});
+const moved = shifts(0.2, 0.2, 0.2, 0.2);
+const told = (left: PhaseShifts) => wayBack("it", moved, left).told;
+
+describe("the way back", () => {
+  test("is told as a share while it leads back", () => {
+    expect(told(shifts(0, 0, 0, 0))).toBe("it takes back 100 % of what had moved.");
+    expect(told(shifts(0.1, 0.1, 0.1, 0.1))).toBe("it takes back 50 % of what had moved.");
+  });
+
+  test("past the known car is told as too much, even where less is left than there was", () => {
+    expect(told(shifts(-0.1, -0.1, -0.1, -0.1))).toBe(
+      "it overshoots: it moves the car back by 150 % of what had moved, past the one you know.",
+    );
+    expect(told(shifts(-0.5, -0.5, -0.5, -0.5))).toContain("overshoots");
+  });
+
+  test("further away is worse, and no share of anything", () => {
+    expect(told(shifts(0.5, 0.5, 0.5, 0.5))).toBe(
+      "it makes it worse: it moves the car further the same way.",
+    );
+  });
+
+  test("that moves another part of the corner, or next to nothing, is told as that", () => {
+    expect(told(shifts(0.5, -0.1, 0.2, 0.2))).toContain("does not help");
+    expect(told(shifts(0.21, 0.2, 0.2, 0.2))).toContain("can hardly be felt");
+  });
+
+  test("counts 1 for all of it, 0 for none and less for worse, whatever had moved", () => {
+    fc.assert(
+      fc.property(between(-1, 1), between(0.05, 1), between(-2, 2), (a, b, k) => {
+        const from = shifts(a, b, -b, a);
+        const to = shifts(k * a, k * b, -k * b, k * a);
+        expect(wayBack("it", from, to).back).toBeCloseTo(1 - Math.abs(k), 9);
+      }),
+    );
+  });
+});
+
+test("a bar moved on the same way is told to make it worse, by no share", () => {
+  const hidden = { lever: "barPosition", end: "front", by: -1 } as const;
+  const changed = carWith(hidden, demoCar, demoCar);
+  const moves = shiftsIn(practiceCorner, demoCar, changed, demoCar);
+  const practice = { ...practiceFrom(1), hidden, changed, shifts: moves };
+  expect(scoreNext(practice, hidden).reasons[0]).toBe(
+    "front bar position 2 → 1 makes it worse: it moves the car further the same way.",
+  );
+  const twice = { ...hidden, by: 2 };
+  expect(scoreNext(practice, twice).reasons[0]).toMatch(/^front bar position 2 → 4 overshoots/);
+});
+
+test("no next change is told with a share below nothing or far above all", () => {
+  const practices = [2, 5, 9, 14].map((seed) => practiceFrom(seed));
+  const any = fc.tuple(fc.constantFrom(...practices), fc.constantFrom(...possibleChanges(demoCar)));
+  fc.assert(
+    fc.property(any, ([practice, next]) => {
+      const [reason = ""] = scoreNext(practice, next).reasons;
+      expect(reason).not.toMatch(/-\d|−\d+ %/);
+      const share = /takes back (\d+) %/.exec(reason)?.[1];
+      if (share !== undefined) expect(Number(share)).toBeLessThanOrEqual(100);
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("seats say that they are the change, and every other lever is named as on its card", () => {
+  const seats = (end: "front" | "rear", by: number) =>
+    labelHere({ lever: "seatTurns", end, by }, demoCar);
+  expect(seats("front", 10)).toBe("front spring seats up by 10.0\u00a0turns (nose left higher)");
+  expect(seats("rear", -7.5)).toBe("rear spring seats down by 7.5\u00a0turns (tail left lower)");
+  expect(labelHere({ lever: "barPosition", end: "front", by: 1 }, demoCar)).toBe(
+    "front bar position 3 → 4",
+  );
+});
