@@ -10,6 +10,7 @@ type Places = Readonly<Record<string, string>>;
 const fromCourse: Places = {
   "@rollbook/cells": "rollbook.cells",
   "@rollbook/page": "rollbook.page",
+  "@preact/signals-core": "rollbook.signals",
 };
 const forChapters: Places = {
   "@rollbook/lib": "rollbook.lib",
@@ -20,7 +21,7 @@ const forPages: Places = { ...fromCourse, "@rollbook/lib": "rollbook.physics" };
 const loadedBefore = (places: Places): Plugin => ({
   name: "loaded-before",
   setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^@rollbook\// }, ({ path }) =>
+    onResolve({ filter: /^@(rollbook|preact)\// }, ({ path }) =>
       path in places ? { path, namespace: "before" } : undefined,
     );
     onLoad({ filter: /.*/, namespace: "before" }, ({ path }) => ({

@@ -1,4 +1,6 @@
-import { demoCar } from "@rollbook/lib";
+import { effect } from "@preact/signals-core";
+import { demoCar, Refusal } from "@rollbook/lib";
+import { predictionOf } from "../../store/predictions.js";
 import { clipAttributes, type Layout, layoutOf, panelLabel, pictureAttributes } from "../layout.js";
 import type { Mark } from "../marks.js";
 import { tablesOf } from "../numbers.js";
@@ -10,7 +12,6 @@ import { words } from "../words.js";
 import { announcer } from "./announce.js";
 import { element, placeOf } from "./element.js";
 import { linkFigure } from "./figure-link.js";
-import { isFiled, whenFiled } from "./filed.js";
 import { fitFrame } from "./frames.js";
 import { numbersFold } from "./numbers.js";
 import { type Slider, slider } from "./slider.js";
@@ -58,15 +59,13 @@ function lockUntilFiled(
 ): void {
   const link = element("a", { href: `#${prediction}` }, words.yourPrediction);
   const notice = element("p", { class: "locked" }, link, words.unlocks);
-  const settle = () => {
-    const open = isFiled(prediction);
+  controls.before(notice);
+  effect(() => {
+    const open = predictionOf(prediction).now.value !== undefined;
     controls.disabled = !open;
     place.toggleAttribute("data-locked", !open);
     notice.hidden = open;
-  };
-  controls.before(notice);
-  whenFiled(prediction, settle);
-  settle();
+  });
 }
 
 /** Whether the kernel drew for just this reader, so that its picture can stand until a slider moves. */
@@ -111,7 +110,8 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
       return show(spell(sentence));
     } catch (error) {
       numbers.show(() => []);
-      return show(words.notDrawn(error instanceof Error ? error.message : String(error)));
+      if (!(error instanceof Refusal)) throw error;
+      return show(words.notDrawn(error.message));
     }
   }
 

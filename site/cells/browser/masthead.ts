@@ -1,8 +1,8 @@
 import { demoCar, type UnitSystem } from "@rollbook/lib";
+import { chosenUnits } from "../../store/units.js";
 import { reader } from "../reader.js";
 import { words } from "../words.js";
 import { element } from "./element.js";
-import { chooseUnits } from "./units.js";
 
 function unitSwitch(): HTMLElement {
   const select = element(
@@ -12,7 +12,7 @@ function unitSwitch(): HTMLElement {
     element("option", { value: "us", selected: reader.units === "us" }, words.us),
   );
   select.addEventListener("change", () => {
-    chooseUnits(select.value as UnitSystem);
+    void chosenUnits.set(select.value as UnitSystem);
     location.reload();
   });
   return select;

@@ -1,4 +1,17 @@
 /** What the scripts of pages share with the cells: `@rollbook/page`. */
+export { type Cars, chosenCar, ownCars } from "../../store/cars.js";
+export { courseAddress } from "../../store/course-address.js";
+export {
+  countRefusals,
+  type Document,
+  documentOf,
+  forget,
+  refusals,
+  type Shape,
+} from "../../store/document.js";
+export { allSecond, putSecond } from "../../store/second-copy.js";
+export { keep, keptBelow } from "../../store/texts.js";
+export { chosenUnits } from "../../store/units.js";
 export { escapeHtml } from "../escape.js";
 export { exerciseInner, predictInner, workedInner } from "../inner-html.js";
 export type { Mark } from "../marks.js";
@@ -9,11 +22,8 @@ export { words } from "../words.js";
 export { announcer } from "./announce.js";
 export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";
-export { chosenCar, type Garage, garage, keepGarage } from "./garage.js";
 export { numbersFold } from "./numbers.js";
 export { type LivePicture, livePicture } from "./picture.js";
 export { forFileName, saveFile } from "./save-file.js";
 export { shareAddress } from "./share-link.js";
 export { type Slider, slider } from "./slider.js";
-export { drop, keep, keptBelow, recall } from "./store.js";
-export { chooseUnits, chosenUnits } from "./units.js";

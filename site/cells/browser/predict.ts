@@ -1,9 +1,10 @@
+import { effect } from "@preact/signals-core";
+import { type Filed, predictionOf } from "../../store/predictions.js";
 import { predictInner } from "../inner-html.js";
 import { spell } from "../reader.js";
 import type { PredictSpec } from "../spec.js";
 import { words } from "../words.js";
 import { element, placeOf } from "./element.js";
-import { type Filed, file, filed, takeBack, whenFiled } from "./filed.js";
 
 const { letters } = words;
 const shortestReason = 3;
@@ -42,7 +43,7 @@ function answerForm(spec: PredictSpec): HTMLFormElement {
       reason.focus();
       return;
     }
-    file(id, {
+    void predictionOf(id).set({
       choice: Number(text("choice")),
       confidence: text("confidence"),
       reason: text("reason"),
@@ -68,13 +69,13 @@ export function predict(spec: PredictSpec): void {
   const form = answerForm(spec);
   const outcome = element("p", { class: "outcome", role: "status" });
   const undo = element("button", { type: "button" }, words.takeBack);
-  undo.addEventListener("click", () => takeBack(spec.id));
+  undo.addEventListener("click", () => predictionOf(spec.id).clear());
   list.before(form, outcome, undo);
 
   const fold = reasons.querySelector("summary");
 
-  const settle = () => {
-    const own = filed(spec.id);
+  effect(() => {
+    const own = predictionOf(spec.id).now.value;
     if (fold) fold.textContent = own ? words.reasonsOpen : words.reasons;
     form.hidden = own !== undefined;
     undo.hidden = own === undefined;
@@ -82,7 +83,5 @@ export function predict(spec: PredictSpec): void {
     reasons.hidden = own === undefined;
     reasons.open = own !== undefined;
     outcome.textContent = own ? verdict(spec, own) : "";
-  };
-  whenFiled(spec.id, settle);
-  settle();
+  });
 }

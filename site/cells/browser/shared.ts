@@ -1,7 +1,10 @@
 /** The entry of the script that every page loads first. */
+import * as signals from "@preact/signals-core";
 import * as lib from "@rollbook/chapters";
+import { chosenCar } from "../../store/cars.js";
+import { followOtherPages } from "../../store/document.js";
+import { chosenUnits } from "../../store/units.js";
 import { reader } from "../reader.js";
-import { chosenCar } from "./garage.js";
 import * as cells from "./index.js";
 import { dropLeftOvers } from "./left-over.js";
 import { completeMasthead } from "./masthead.js";
@@ -9,13 +12,13 @@ import * as page from "./page.js";
 import { watchForFaults } from "./program-fault.js";
 import { shareFromHere } from "./share-link.js";
 import { spellProse } from "./spelling.js";
-import { chosenUnits } from "./units.js";
 import { offerWarmUp } from "./warm-up.js";
 
 watchForFaults();
-reader.units = chosenUnits();
+followOtherPages();
+reader.units = chosenUnits.now.value;
 reader.car = chosenCar();
-Object.assign(globalThis, { rollbook: { lib, cells, page } });
+Object.assign(globalThis, { rollbook: { lib, cells, page, signals } });
 spellProse();
 completeMasthead();
 offerWarmUp();

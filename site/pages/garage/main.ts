@@ -1,5 +1,5 @@
 import { type Car, demoCar, formatCar } from "@rollbook/lib";
-import { element, forFileName, garage, placeOf, reader, saveFile } from "@rollbook/page";
+import { element, forFileName, ownCars, placeOf, reader, saveFile } from "@rollbook/page";
 import type { Draft } from "./model/draft.js";
 import { takeIn } from "./model/take-in.js";
 import { copyOf, draftFor, namesInUse, newId, saveDraft } from "./view/cabinet.js";
@@ -15,6 +15,7 @@ function start(place: HTMLElement): void {
   const [list, problems] = [element("div"), element("div")];
   const bench = editor([...place.childNodes], { kept: whenKept, save, discard });
   const mind = (held: boolean) => held || tell(words.notKept);
+  const keepIn = (kept: Promise<boolean>) => void kept.then(mind);
   const focus = (id: string) => document.getElementById(id)?.focus();
 
   let listed = 0;
@@ -32,14 +33,14 @@ function start(place: HTMLElement): void {
   }
 
   function open(draft: Draft | undefined): void {
-    kept.keepOpenId(draft?.id ?? "");
+    void kept.keepOpenId(draft?.id ?? "");
     bench.open(draft);
     showList();
   }
 
   function begin(draft: Draft | undefined): void {
     if (!draft) return;
-    mind(kept.keepDraft(draft));
+    keepIn(kept.keepDraft(draft));
     open(draft);
     focus("at-name");
   }
@@ -55,28 +56,28 @@ function start(place: HTMLElement): void {
     const { car, notes, held } = saved;
     open(draftFor(car.name));
     const done = show ? words.keptAndShown(car.name) : words.kept(car.name);
-    tell([held ? done : words.notKept, ...notes].join(" "));
+    void held.then((kept) => tell([kept ? done : words.notKept, ...notes].join(" ")));
   }
 
   function discard(): void {
     const before = bench.draft();
     if (!before) return;
-    kept.dropDraft(before.id);
+    keepIn(kept.dropDraft(before.id));
     open(before.of === undefined ? undefined : draftFor(before.of));
     tell(words.discarded, () => begin(before));
   }
 
   function remove(car: Car): void {
-    const { current } = garage();
+    const { current } = ownCars.now.value;
     const draft = kept.drafts().find(({ of }) => of === car.name);
-    kept.dropCar(car.name);
-    if (draft) kept.dropDraft(draft.id);
+    keepIn(kept.dropCar(car.name));
+    if (draft) keepIn(kept.dropDraft(draft.id));
     if (bench.draft()?.of === car.name) open(undefined);
     else showList();
     tell(words.removed(car.name), () => {
-      kept.keepCar(car);
-      if (draft) kept.keepDraft(draft);
-      if (current === car.name) kept.showCar(car.name);
+      keepIn(kept.keepCar(car));
+      if (draft) keepIn(kept.keepDraft(draft));
+      if (current === car.name) keepIn(kept.showCar(car.name));
       showList();
     });
   }
@@ -86,7 +87,7 @@ function start(place: HTMLElement): void {
     if (text === undefined) return [words.unreadable(file.name)];
     const read = takeIn(text, namesInUse(), newId(), reader.units);
     if ("car" in read) {
-      mind(kept.keepCar(read.car));
+      if (!(await kept.keepCar(read.car))) return [words.notKept];
       return [words.cameIn(read.car.name, file.name), ...read.notes];
     }
     const { faults, mend } = read;
@@ -104,7 +105,7 @@ function start(place: HTMLElement): void {
 
   const wishes = {
     show(name: string) {
-      mind(kept.showCar(name));
+      keepIn(kept.showCar(name));
       tell(words.nowShows(name));
     },
     start: () => begin(copyOf(demoCar.name)),

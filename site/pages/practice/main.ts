@@ -1,5 +1,5 @@
 import { type Car, demoCar } from "@rollbook/lib";
-import { chosenCar, element, garage, placeOf } from "@rollbook/page";
+import { chosenCar, element, ownCars, placeOf } from "@rollbook/page";
 import { markOf } from "./puzzle/car-mark.js";
 import { puzzleFrom } from "./puzzle/link.js";
 import { freshSeed, type Puzzle, presets } from "./puzzle/puzzle.js";
@@ -9,7 +9,7 @@ import { words } from "./words.js";
 /** A puzzle for this learner: the car that the course is about, if it is one of their own. */
 function freshPuzzle(): Puzzle {
   const car = chosenCar();
-  const own = garage().cars.includes(car) || car.name !== demoCar.name;
+  const own = ownCars.now.value.cars.includes(car) || car.name !== demoCar.name;
   const puzzle = { seed: freshSeed(), level: 1, place: presets.practice } as const;
   return own ? { ...puzzle, car: markOf(car) } : puzzle;
 }
@@ -17,7 +17,7 @@ function freshPuzzle(): Puzzle {
 /** The car that a puzzle was made with, or the workbook's own where it is not here. */
 function carFor({ car }: Puzzle): Car | undefined {
   if (car === undefined) return demoCar;
-  return garage().cars.find((one) => markOf(one) === car);
+  return ownCars.now.value.cars.find((one) => markOf(one) === car);
 }
 
 function open(place: HTMLElement): void {

@@ -1,12 +1,8 @@
-import { element, keep, placeOf, recall } from "@rollbook/page";
+import { courseAddress, element, placeOf } from "@rollbook/page";
 import { longestLink } from "./code.js";
 import { picture } from "./picture.js";
 import { courseAt, isOnlyHere, viewIn } from "./target.js";
 import { words } from "./words.js";
-
-const key = "course-address";
-const asText = (value: unknown): string | undefined =>
-  typeof value === "string" && value.length < 300 ? value : undefined;
 
 /** The folder that this page lies in. */
 const here = new URL("./", location.href.replace(/[?#].*$/s, ""));
@@ -68,9 +64,9 @@ async function copy(): Promise<void> {
 }
 
 function addressField(): Node[] {
-  addressBox.value = recall(key, asText) ?? "";
+  addressBox.value = courseAddress.now.value;
   addressBox.addEventListener("input", () => {
-    if (courseAt(addressBox.value)) keep(key, addressBox.value);
+    if (courseAt(addressBox.value)) void courseAddress.set(addressBox.value);
     show();
   });
   return [

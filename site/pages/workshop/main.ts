@@ -1,10 +1,9 @@
-import { element, placeOf } from "@rollbook/page";
-import { onShelved, openLogbook } from "./day/logbook.js";
-import { onDraftRefused, reopenDay } from "./day/open-day.js";
+import { element, placeOf, refusals } from "@rollbook/page";
+import { followLog, keptLast, openLog } from "../../store/log.js";
+import { reopenDay } from "./day/open-day.js";
 import { broughtIn, offer } from "./handing/offer.js";
 import { logView } from "./log/view.js";
 import { notice, say } from "./parts/notice.js";
-import { soon } from "./parts/soon.js";
 import { planView } from "./plan/view.js";
 import { reportView } from "./report/view.js";
 import { type View, viewOf, views } from "./route.js";
@@ -66,19 +65,17 @@ function offerFromLink(offered: HTMLElement, taken: () => void): void {
 async function open(place: HTMLElement): Promise<void> {
   notice.textContent = words.opensOn;
   place.replaceChildren(notice);
-  await openLogbook();
+  await openLog();
   await reopenDay();
   notice.textContent = "";
-  onShelved(({ refused }) => {
-    document.documentElement.dataset.kept = refused === 0 ? "yes" : "no";
-    if (refused > 0) say(words.refused(refused));
+  keptLast.subscribe((kept) => {
+    if (kept !== undefined) document.documentElement.dataset.kept = kept ? "yes" : "no";
   });
-  onDraftRefused(() => say(words.draftRefused));
+  refusals.subscribe((count) => {
+    if (count > 0) say(words.refused(count));
+  });
   start(place);
-  const again = soon();
-  addEventListener("storage", ({ key }) => {
-    if (key?.startsWith("rollbook:log/")) again(() => void openLogbook());
-  });
+  followLog();
 }
 
 const place = placeOf("workshop");

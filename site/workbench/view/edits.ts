@@ -1,10 +1,14 @@
-import { drop, keep, recall } from "@rollbook/page";
+import { documentOf } from "@rollbook/page";
 import { prefix } from "../model/link-prefix.js";
 import { asEdits, type Edits, editsFrom } from "../model/share.js";
 import { words } from "../words.js";
 import type { CellView } from "./cell.js";
 
-const key = (): string => `cells:${document.documentElement.dataset.page}`;
+const kept = documentOf<Edits>({
+  key: `cells:${document.documentElement.dataset.page}`,
+  empty: {},
+  read: asEdits,
+});
 
 export const editsOf = (cells: readonly CellView[]): Edits =>
   Object.fromEntries(
@@ -30,11 +34,11 @@ export async function takeFromLink(cells: readonly CellView[]): Promise<string |
 }
 
 export function takeFromDevice(cells: readonly CellView[]): void {
-  take(cells, recall(key(), asEdits) ?? {});
+  take(cells, kept.now.value);
 }
 
 export function keepOnDevice(cells: readonly CellView[]): void {
   const edits = editsOf(cells);
-  if (Object.keys(edits).length > 0) keep(key(), edits);
-  else drop(key());
+  if (Object.keys(edits).length > 0) void kept.set(edits);
+  else kept.clear();
 }

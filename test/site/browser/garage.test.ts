@@ -321,7 +321,7 @@ describe("the page", () => {
     await page.keyboard.type("Linnet");
     await page.locator("#save").focus();
     await page.keyboard.press("Space");
-    expect(await status(page)).toBe("Linnet is saved.");
+    await expect.poll(() => status(page)).toBe("Linnet is saved.");
     await page.getByRole("radio", { name: "Pipit" }).focus();
     await page.keyboard.press("ArrowDown");
     expect(await status(page)).toBe("The course now shows Linnet.");

@@ -271,6 +271,7 @@ describe("text from elsewhere", () => {
       );
       return location.href;
     });
+    await phone.reload();
     await phone.locator("#show-codes").click();
     await phone.locator(".code-to-take svg").waitFor();
     const own = await savedLog(phone);

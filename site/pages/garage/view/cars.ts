@@ -1,5 +1,5 @@
 import { type Car, demoCar, format, frontShareOf, totalMassOf } from "@rollbook/lib";
-import { element, garage, reader } from "@rollbook/page";
+import { element, ownCars, reader } from "@rollbook/page";
 import type { Draft } from "../model/draft.js";
 import { words } from "../words.js";
 import { drafts } from "./kept.js";
@@ -19,7 +19,7 @@ export interface CarsWishes {
 
 /** The reader's cars: which of them the course shows, and what can be done with each. */
 export function cars(wishes: CarsWishes): HTMLElement {
-  const { cars: kept, current } = garage();
+  const { cars: kept, current } = ownCars.now.value;
   const all = drafts();
   const shown = kept.some(({ name }) => name === current) ? current : demoCar.name;
   const lines = [demoCar, ...kept].map((car) =>

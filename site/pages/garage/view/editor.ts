@@ -1,4 +1,4 @@
-import { element, garage, reader } from "@rollbook/page";
+import { element, ownCars, reader } from "@rollbook/page";
 import { contentOf, type Draft, withTyped } from "../model/draft.js";
 import { type Fault, faultsOf } from "../model/faults.js";
 import { words } from "../words.js";
@@ -37,7 +37,7 @@ export function editor(guide: readonly Node[], wishes: EditorWishes): Editor {
   function faults(): Fault[] {
     if (!draft) return [];
     const { of } = draft;
-    const others = garage().cars.map(({ name }) => name);
+    const others = ownCars.now.value.cars.map(({ name }) => name);
     return faultsOf(
       draft,
       others.filter((name) => name !== of),
@@ -54,7 +54,7 @@ export function editor(guide: readonly Node[], wishes: EditorWishes): Editor {
 
   function take(next: Draft, path: string): void {
     draft = next;
-    wishes.kept(keepDraft(next), path);
+    void keepDraft(next).then((held) => wishes.kept(held, path));
   }
 
   const desk = (opened: Draft): Desk => ({

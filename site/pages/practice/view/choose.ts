@@ -1,5 +1,5 @@
 import { demoCar, fromShown, type Parameter, parameters } from "@rollbook/lib";
-import { element, garage, slider } from "@rollbook/page";
+import { element, ownCars, slider } from "@rollbook/page";
 import { type Chip, chips } from "../../workshop/parts/chips.js";
 import { markOf } from "../puzzle/car-mark.js";
 import {
@@ -111,7 +111,7 @@ function ownFields(place: Place, change: (changed: Partial<Place>) => void): HTM
 
 /** The workbook's own car, or one of the learner's. */
 function carChosen({ car }: Puzzle, set: (mark: string) => void): HTMLElement[] {
-  const own = garage().cars;
+  const own = ownCars.now.value.cars;
   if (own.length === 0) return [];
   const select = element("select", { id: "car" });
   select.append(

@@ -1,12 +1,12 @@
-import { element, keep, recall } from "@rollbook/page";
+import { documentOf, element } from "@rollbook/page";
 import { puzzleFrom } from "../puzzle/link.js";
 import { cornerOf } from "../puzzle/puzzle.js";
 import { asHistory, points, type Round, totalOf, withRound } from "../record/history.js";
 import { words } from "../words.js";
 import { button, notice } from "./parts.js";
 
-const key = "practice-rounds";
-const rounds = (): Round[] => recall(key, asHistory) ?? [];
+const kept = documentOf<readonly Round[]>({ key: "practice-rounds", empty: [], read: asHistory });
+const rounds = (): readonly Round[] => kept.now.value;
 
 /** The rounds kept on this device, the last one first. */
 export interface History {
@@ -18,7 +18,9 @@ export function historyFold(): History {
   const list = element("div", {});
   const fold = element("details", { id: "rounds" }, element("summary", {}, words.history), list);
   const set = (changed: readonly Round[]) => {
-    if (!keep(key, changed)) notice.textContent = words.notKept;
+    void kept.set(changed).then((held) => {
+      if (!held) notice.textContent = words.notKept;
+    });
     show();
   };
   const forget = () => {
@@ -31,9 +33,9 @@ export function historyFold(): History {
     notice.replaceChildren(words.forgotten, " ", undo);
   };
   const show = () => {
-    const kept = rounds();
-    if (kept.length === 0) return list.replaceChildren(element("p", {}, words.noHistory));
-    const items = [...kept].reverse().map(itemOf);
+    const all = rounds();
+    if (all.length === 0) return list.replaceChildren(element("p", {}, words.noHistory));
+    const items = [...all].reverse().map(itemOf);
     list.replaceChildren(element("ul", {}, ...items), button("forget", words.forget, forget));
   };
   show();

@@ -62,7 +62,9 @@ export function card(asked: Asked, { occasion, explain, answered }: CardOptions)
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     const { chosen, given } = givenFrom(form, asked, occasion);
-    if (!addAnswer(given)) place.append(element("p", { role: "status" }, words.notKept));
+    void addAnswer(given).then((held) => {
+      if (!held) place.append(element("p", { role: "status" }, words.notKept));
+    });
     if (explain) {
       const came = outcome(asked, chosen, given.confidence);
       form.replaceWith(came);

@@ -71,7 +71,7 @@ const afterDone = (given: readonly Given[]): HTMLElement[] => [
 function again(place: HTMLElement, check: Check): HTMLElement {
   return button(words.startAgain, () => {
     if (!confirm(words.sureToStart)) return;
-    keepAnswers(answers().filter(({ occasion }) => occasion !== check));
+    void keepAnswers(answers().filter(({ occasion }) => occasion !== check));
     show(place, check, true);
   });
 }

@@ -29,7 +29,7 @@ async function add([file]: File[]): Promise<string> {
   if ("fault" in read) return read.fault;
   const before = answers();
   const all = merged(before, read.answers);
-  const kept = keepAnswers(all) ? "" : ` ${words.notKept}`;
+  const kept = (await keepAnswers(all)) ? "" : ` ${words.notKept}`;
   const left = read.left > 0 ? words.leftOut(read.left) : "";
   return words.added(all.length - before.length) + left + kept;
 }

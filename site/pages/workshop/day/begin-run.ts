@@ -10,7 +10,7 @@ import {
   sameName,
   setUpOfRun,
 } from "@rollbook/lib";
-import { theLog, write } from "./logbook.js";
+import { theLog, write } from "../../../store/log.js";
 import { fileDay, theDay } from "./open-day.js";
 import { filedDay } from "./reporter.js";
 import { worked } from "./worked.js";

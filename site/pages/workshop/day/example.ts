@@ -1,5 +1,5 @@
 import { exampleLog, nowStandingFor, standing } from "@rollbook/lib";
-import { takeIn, theLog } from "./logbook.js";
+import { takeIn, theLog } from "../../../store/log.js";
 import { openFiled } from "./open-day.js";
 
 /** Takes the invented day into the log, once, and opens it. */

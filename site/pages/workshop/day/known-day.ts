@@ -1,6 +1,6 @@
 import type { PlanStep, Venue } from "@rollbook/lib";
+import { theLog } from "../../../store/log.js";
 import { daysOf } from "./draft.js";
-import { theLog } from "./logbook.js";
 import { theDay } from "./open-day.js";
 
 /** What a report form needs to know of a day. */

@@ -9,7 +9,7 @@ import {
   setUpOfRun,
   standing,
 } from "@rollbook/lib";
-import { theLog, write } from "./logbook.js";
+import { theLog, write } from "../../../store/log.js";
 import { theDay } from "./open-day.js";
 
 /** The open day as it is filed. */

@@ -1,5 +1,5 @@
 import type { LogEntry } from "@rollbook/lib";
-import { element, recall } from "@rollbook/page";
+import { courseAddress, element } from "@rollbook/page";
 import { codeOf } from "../../share/code.js";
 import { courseAt, isOnlyHere } from "../../share/target.js";
 import type { View } from "../route.js";
@@ -12,8 +12,8 @@ const { handing: said } = words;
 function course(): URL | undefined {
   const here = new URL("./", location.href.replace(/[?#].*$/s, ""));
   if (!isOnlyHere(here)) return here;
-  const address = recall("course-address", (it) => (typeof it === "string" ? it : undefined));
-  return address === undefined ? undefined : courseAt(address);
+  const address = courseAddress.now.value;
+  return address === "" ? undefined : courseAt(address);
 }
 
 /** Codes that bring entries to whoever points a camera at them; they are links, and nothing is sent. */

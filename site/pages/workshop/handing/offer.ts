@@ -1,6 +1,6 @@
 import type { EntryKind, Log } from "@rollbook/lib";
 import { element } from "@rollbook/page";
-import { fresh, takeIn } from "../day/logbook.js";
+import { fresh, takeIn } from "../../../store/log.js";
 import { readFile } from "../log/take-in.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";

@@ -1,6 +1,6 @@
 import { conflictsOf, isNamedByRun, type LogEntry, looseEndsOf } from "@rollbook/lib";
 import { element, saveFile } from "@rollbook/page";
-import { theLog, unreadableTexts } from "../day/logbook.js";
+import { theLog, unreadableTexts } from "../../../store/log.js";
 import { button, listOf } from "../parts/fields.js";
 import { words } from "../words.js";
 

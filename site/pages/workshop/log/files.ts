@@ -1,6 +1,6 @@
 import { formatLog, formatReports, type Log } from "@rollbook/lib";
 import { element, saveFile } from "@rollbook/page";
-import { fresh, takeIn, theLog } from "../day/logbook.js";
+import { fresh, takeIn, theLog } from "../../../store/log.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { words } from "../words.js";

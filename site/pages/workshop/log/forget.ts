@@ -1,6 +1,5 @@
 import { element } from "@rollbook/page";
-import { clearLogbook } from "../day/logbook.js";
-import { closeDay } from "../day/open-day.js";
+import { forgetWorkshop } from "../../../store/log.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { words } from "../words.js";
@@ -11,8 +10,7 @@ const { log: said } = words;
 export function forget(redraw: () => void): HTMLElement[] {
   const place = element("p", { class: "tools" });
   const done = () => {
-    void clearLogbook().then(() => {
-      closeDay();
+    void forgetWorkshop().then(() => {
       redraw();
       say(said.forgotten);
     });

@@ -1,5 +1,5 @@
 import { nowStandingFor, type ReportEntry, standing } from "@rollbook/lib";
-import { theLog, write } from "../day/logbook.js";
+import { theLog, write } from "../../../store/log.js";
 import { button } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
 import { say } from "../parts/notice.js";

@@ -1,6 +1,6 @@
 import { isNamedByRun, nowStandingFor, type RunEntry, standing } from "@rollbook/lib";
 import { element } from "@rollbook/page";
-import { theLog, write } from "../day/logbook.js";
+import { theLog, write } from "../../../store/log.js";
 import { button, tellFault } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
 import { say } from "../parts/notice.js";

@@ -1,6 +1,6 @@
 import { differenceOfSetUps, labelOf, type Version, versionsOf } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
-import { theLog } from "../day/logbook.js";
+import { theLog } from "../../../store/log.js";
 import { listOf } from "../parts/fields.js";
 import { refill } from "../parts/refill.js";
 import { table } from "../parts/table.js";

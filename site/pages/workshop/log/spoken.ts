@@ -1,6 +1,6 @@
 import { type LogEntry, standing } from "@rollbook/lib";
 import { element, spell } from "@rollbook/page";
-import { theLog, write } from "../day/logbook.js";
+import { theLog, write } from "../../../store/log.js";
 import { button, tellFault } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { words } from "../words.js";

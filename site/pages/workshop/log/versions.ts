@@ -1,6 +1,6 @@
 import type { LogEntry } from "@rollbook/lib";
 import { element } from "@rollbook/page";
-import { theLog } from "../day/logbook.js";
+import { theLog } from "../../../store/log.js";
 import { words } from "../words.js";
 import { timeOf } from "./time.js";
 

@@ -1,5 +1,5 @@
 import { element } from "@rollbook/page";
-import { onLog, theLog } from "../day/logbook.js";
+import { logNow, theLog } from "../../../store/log.js";
 import { refill } from "../parts/refill.js";
 import { words } from "../words.js";
 import { attention } from "./attention.js";
@@ -30,7 +30,7 @@ export function logView(section: HTMLElement): () => void {
       ...forget(fill),
     );
   };
-  onLog(() => {
+  logNow.subscribe(() => {
     if (!section.hidden) fill();
   });
   return () => {

@@ -1,8 +1,8 @@
 import type { EventEntry } from "@rollbook/lib";
 import { chosenCar, element } from "@rollbook/page";
+import { theLog } from "../../../store/log.js";
 import { daysOf, newDraft } from "../day/draft.js";
 import { openExample } from "../day/example.js";
-import { theLog } from "../day/logbook.js";
 import { openDay, openFiled, theDay } from "../day/open-day.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";

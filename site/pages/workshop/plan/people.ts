@@ -1,5 +1,5 @@
 import { type Car, demoCar } from "@rollbook/lib";
-import { garage } from "@rollbook/page";
+import { ownCars } from "@rollbook/page";
 import type { Draft } from "../day/draft.js";
 import { change, theDay } from "../day/open-day.js";
 import { choiceField, linesField, textField } from "../parts/fields.js";
@@ -47,7 +47,7 @@ function carField(day: Draft, redraw: () => void): HTMLElement {
   const cars: [string, Car][] = [
     [plan.dayCar(day.car.name), day.car],
     [plan.demoCar(demoCar.name), demoCar],
-    ...garage().cars.map((car): [string, Car] => [plan.garageCar(car.name), car]),
+    ...ownCars.now.value.cars.map((car): [string, Car] => [plan.garageCar(car.name), car]),
   ];
   const choices = cars.map(([label], i) => [String(i), label] as const);
   return choiceField("day-car", plan.car, choices, "0", (chosen) => {

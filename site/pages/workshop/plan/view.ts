@@ -1,7 +1,7 @@
 import { element } from "@rollbook/page";
+import { theLog } from "../../../store/log.js";
 import { canFile, type Draft, isFiled } from "../day/draft.js";
-import { theLog } from "../day/logbook.js";
-import { fileDay, onDay, theDay } from "../day/open-day.js";
+import { dayNow, fileDay, theDay } from "../day/open-day.js";
 import { dayToPhones } from "../handing/day-to-phones.js";
 import { button } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
@@ -72,7 +72,7 @@ export function planView(section: HTMLElement): () => void {
   }
 
   let before = theDay();
-  onDay(() => {
+  dayNow.subscribe(() => {
     const day = theDay();
     const same = day?.steps === before?.steps;
     before = day;

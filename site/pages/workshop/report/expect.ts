@@ -1,6 +1,6 @@
 import { type Confidence, confidences, type Expectation, expectations } from "@rollbook/lib";
 import { element } from "@rollbook/page";
-import { write } from "../day/logbook.js";
+import { write } from "../../../store/log.js";
 import { driverRun, setUpFor } from "../day/reporter.js";
 import { chips, plainChips } from "../parts/chips.js";
 import { button } from "../parts/fields.js";

@@ -1,6 +1,6 @@
 import type { ReportEntry } from "@rollbook/lib";
 import { element } from "@rollbook/page";
-import { write } from "../day/logbook.js";
+import { write } from "../../../store/log.js";
 import { driverRun } from "../day/reporter.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";

@@ -1,7 +1,7 @@
 import { formatLog, type Log } from "@rollbook/lib";
 import { element, forFileName, saveFile } from "@rollbook/page";
-import { deviceName } from "../day/identity.js";
-import { theLog } from "../day/logbook.js";
+import { deviceName } from "../../../store/device-name.js";
+import { theLog } from "../../../store/log.js";
 import { codes } from "../handing/codes.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";

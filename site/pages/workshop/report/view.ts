@@ -1,9 +1,8 @@
 import { neededFields, type Report, whatIsMissing } from "@rollbook/lib";
-import { element } from "@rollbook/page";
+import { documentOf, element } from "@rollbook/page";
+import { write } from "../../../store/log.js";
 import { knownDay } from "../day/known-day.js";
-import { write } from "../day/logbook.js";
 import { runFor } from "../day/reporter.js";
-import { keepState, recallState } from "../keeping/kept-state.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { refill } from "../parts/refill.js";
@@ -17,6 +16,7 @@ import { whoAsked } from "./who.js";
 
 const { report: said } = words;
 const nobody: Reporting = { driver: "", run: 1, report: {} };
+const kept = documentOf({ key: "workshop/report", empty: nobody, read: asReporting });
 
 /** Fills the report's section: first who, then the form. */
 export function reportView(section: HTMLElement): () => void {
@@ -27,9 +27,7 @@ export function reportView(section: HTMLElement): () => void {
 
   function set(changed: Reporting): void {
     now = changed;
-    void keepState("report", now).then((kept) => {
-      if (!kept) say(words.refused(1));
-    });
+    void kept.set(now);
   }
 
   function answer<Field extends keyof Report>(field: Field, value: Report[Field]): void {
@@ -128,10 +126,10 @@ export function reportView(section: HTMLElement): () => void {
     refill(section, element("h2", { tabindex: -1 }, words.views.report), intro, ...parts);
   }
 
-  void recallState("report", asReporting).then((kept) => {
-    if (kept === undefined || now !== nobody) return;
-    now = kept;
-    asking = kept.driver === "";
+  void kept.open().then(() => {
+    if (kept.now.value === nobody || now !== nobody) return;
+    now = kept.now.value;
+    asking = now.driver === "";
     if (!section.hidden) show();
   });
   return show;

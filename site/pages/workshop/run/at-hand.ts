@@ -1,8 +1,8 @@
 import { driverRuns, rotation, type SheetRow } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
+import { theLog } from "../../../store/log.js";
 import { beginRun, filedFor } from "../day/begin-run.js";
 import type { Draft } from "../day/draft.js";
-import { theLog } from "../day/logbook.js";
 import { filedDay } from "../day/reporter.js";
 import { toDoInWords } from "../day/row-words.js";
 import { button, listOf } from "../parts/fields.js";

@@ -1,5 +1,5 @@
 import { element } from "@rollbook/page";
-import { write } from "../day/logbook.js";
+import { write } from "../../../store/log.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { words } from "../words.js";

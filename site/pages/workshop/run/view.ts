@@ -1,10 +1,9 @@
 import { roundsOf, type SheetRow, stages } from "@rollbook/lib";
-import { element } from "@rollbook/page";
+import { documentOf, element } from "@rollbook/page";
+import { logNow } from "../../../store/log.js";
 import type { Draft } from "../day/draft.js";
-import { onLog } from "../day/logbook.js";
 import { theDay } from "../day/open-day.js";
 import { worked } from "../day/worked.js";
-import { keepState, recallState } from "../keeping/kept-state.js";
 import { needsDay } from "../parts/needs-day.js";
 import { refill } from "../parts/refill.js";
 import { wall } from "../parts/wall.js";
@@ -18,6 +17,8 @@ import { poll } from "./poll.js";
 import { stageList } from "./stage-list.js";
 
 const { run: said } = words;
+
+const keptClock = documentOf({ key: "workshop/clock", empty: stoppedClock, read: asClock });
 
 /** Fills the run's section: the clock, the step at hand, notes and votes. */
 export function runView(section: HTMLElement): () => void {
@@ -37,7 +38,7 @@ export function runView(section: HTMLElement): () => void {
 
   function set(changed: Clock): void {
     clock = changed;
-    void keepState("clock", clock);
+    void keptClock.set(clock);
     draw();
   }
 
@@ -100,13 +101,12 @@ export function runView(section: HTMLElement): () => void {
     draw();
   }
 
-  void recallState("clock", asClock).then((kept) => {
-    if (kept === undefined) return;
-    clock = kept;
+  void keptClock.open().then(() => {
+    clock = keptClock.now.value;
     if (!section.hidden) show();
   });
   setInterval(tick, 1000);
-  onLog(() => {
+  logNow.subscribe(() => {
     if (!section.hidden) draw();
   });
   return show;

@@ -7,7 +7,7 @@ import {
   Refusal,
 } from "@rollbook/lib";
 import { element, format } from "@rollbook/page";
-import { write } from "../day/logbook.js";
+import { write } from "../../../store/log.js";
 import { button } from "../parts/fields.js";
 import { words } from "../words.js";
 import { letters } from "./questions.js";

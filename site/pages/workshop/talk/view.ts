@@ -11,7 +11,7 @@ import {
   triedFrom,
 } from "@rollbook/lib";
 import { element, reader } from "@rollbook/page";
-import { theLog } from "../day/logbook.js";
+import { theLog } from "../../../store/log.js";
 import { filedDay } from "../day/reporter.js";
 import { chips } from "../parts/chips.js";
 import { needsDay } from "../parts/needs-day.js";

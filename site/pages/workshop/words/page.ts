@@ -41,8 +41,6 @@ export const page = {
   takeBack: "Take it back",
   refused: (count: number) =>
     `This device refuses to keep ${count === 1 ? "what you wrote last" : `${count} entries`}: its store is full or closed. It is held until you close this page; save the log as a file now.`,
-  draftRefused:
-    "This device refuses to keep the plan: its store is full or closed. It is held until you close this page; file it and save the log as a file now.",
   minutes: (count: number) => `${count} min`,
   hours: (minutes: number) => {
     const whole = Math.round(minutes);

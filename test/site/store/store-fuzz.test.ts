@@ -1,8 +1,9 @@
 import { demoCar, formatCar } from "@rollbook/lib";
 import fc from "fast-check";
 import { beforeEach, expect, it, vi } from "vitest";
-import { chosenCar, garage } from "../../../site/cells/browser/garage.js";
-import { keptBelow, recall } from "../../../site/cells/browser/store.js";
+import { asCars, chosenCar } from "../../../site/store/cars.js";
+import { documentOf } from "../../../site/store/document.js";
+import { keptBelow, recall } from "../../../site/store/texts.js";
 import { FUZZ_RUNS, hurt, junk } from "../../fuzz.js";
 
 vi.setConfig({ testTimeout: 60_000 + 10 * FUZZ_RUNS });
@@ -29,12 +30,13 @@ const broken = fc.oneof(
   fc.string(),
 );
 
-it("whatever the device gives back, the garage holds sound cars and the course has one", () => {
+it("whatever the device gives back, the cars are sound and the course has one", () => {
   fc.assert(
     fc.property(broken, broken, (now, before) => {
-      values.set("rollbook:garage", now);
-      values.set("rollbook:garage:before", before);
-      for (const { name, wheelbase } of [...garage().cars, chosenCar()]) {
+      values.set("rollbook:cars", now);
+      values.set("rollbook:cars:before", before);
+      const { now: kept } = documentOf({ key: "cars", empty: { cars: [] }, read: asCars });
+      for (const { name, wheelbase } of [...kept.value.cars, chosenCar(kept.value)]) {
         expect(typeof name).toBe("string");
         expect(Number.isFinite(wheelbase)).toBe(true);
       }

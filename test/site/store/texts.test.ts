@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { drop, keep, keptBelow, recall } from "../../../site/cells/browser/store.js";
+import { drop, keep, keptBelow, recall } from "../../../site/store/texts.js";
 
 /** A device's store that can be told to be full. */
 function device() {

@@ -1,24 +1,23 @@
 import { canonical, type Log, type LogEntry, mergeLogs, readEntry } from "@rollbook/lib";
-import { drop, keep, keptBelow } from "@rollbook/page";
-import { allSecond, dropSecond, putSecond } from "./second-copy.js";
+import { allSecond, keep, keptBelow, putSecond } from "@rollbook/page";
 
 /** Each entry lies under a name of its own, twice, so that no fault costs more than one copy of one. */
-const below = "log/";
+export const below = "log/";
 
 /** The log as the device has it, and the texts that no longer can be read. */
-export interface Shelf {
+export interface KeptLog {
   readonly log: Log;
   readonly unreadable: readonly string[];
 }
 
 /** How many entries the device took, and how many it refused. */
-export interface Shelved {
+export interface Counted {
   readonly kept: number;
   readonly refused: number;
 }
 
 /** Reads both copies of every entry, and mends the copy that is missing. */
-export async function readShelf(): Promise<Shelf> {
+export async function readCopies(): Promise<KeptLog> {
   const first = keptBelow(below);
   const all = await allSecond();
   const second = new Map(
@@ -67,8 +66,8 @@ function mend(names: readonly string[], read: readonly Read[], first: Copies, se
   if (lacking.size > 0) void putSecond(lacking);
 }
 
-/** Puts entries on the shelf; one that is there already is left as it is. */
-export async function shelve(entries: readonly LogEntry[]): Promise<Shelved> {
+/** Keeps entries in both copies; one that is there already is left as it is. */
+export async function keepEntries(entries: readonly LogEntry[]): Promise<Counted> {
   const texts = named(entries);
   const first = [...texts].map(([name, text]) => keep(name, JSON.parse(text)));
   const second = await putSecond(texts);
@@ -96,11 +95,4 @@ function freeName(entry: LogEntry, taken: Copies): string {
     const there = parsed(taken.get(name) ?? "");
     if (there === undefined || canonical(there) === content) return name;
   }
-}
-
-/** Takes everything off the shelf, and all that the workshop keeps beside it, for good. */
-export async function clearShelf(): Promise<void> {
-  for (const part of [below, "workshop/"])
-    for (const name of keptBelow(part).keys()) drop(part + name);
-  await dropSecond();
 }

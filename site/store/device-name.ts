@@ -1,4 +1,4 @@
-import { keep, recall } from "@rollbook/page";
+import { documentOf } from "@rollbook/page";
 
 const letters = "abcdefghijkmnpqrstuvwxyz23456789";
 
@@ -7,19 +7,15 @@ function random(length: number): string {
   return [...numbers].map((number) => letters[number % letters.length]).join("");
 }
 
-const asName = (value: unknown) =>
-  typeof value === "string" && /^[a-z0-9]{4}$/.test(value) ? value : undefined;
-
-function named(): string {
-  const known = recall("device", asName);
-  if (known !== undefined) return known;
-  const fresh = random(4);
-  keep("device", fresh);
-  return fresh;
-}
+const kept = documentOf({
+  key: "device",
+  empty: "",
+  read: (name) => (typeof name === "string" && /^[a-z0-9]{4}$/.test(name) ? name : undefined),
+});
+if (kept.now.value === "") void kept.set(random(4));
 
 /** Four letters of this device. */
-export const deviceName: string = named();
+export const deviceName: string = kept.now.value;
 
 /** The front of every id of this visit: the device's letters and four more, so that two open pages never write one id. */
 export const visitName: string = deviceName + random(4);

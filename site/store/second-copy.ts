@@ -39,7 +39,22 @@ export const putSecond = (texts: ReadonlyMap<string, string>): Promise<boolean> 
     for (const [name, text] of texts) store.put(text, name);
   });
 
-export const dropSecond = (): Promise<boolean> => inTransaction((store) => store.clear());
+/** Lets texts go by their names. */
+export const dropSecond = (names: readonly string[]): Promise<boolean> =>
+  inTransaction((store) => {
+    for (const name of names) store.delete(name);
+  });
+
+/** The names of all texts; none where the database cannot be opened. */
+export async function namesOfSecond(): Promise<string[]> {
+  try {
+    const store = (await open()).transaction(table).objectStore(table);
+    return (await done(store.getAllKeys())).map(String);
+  } catch {
+    opened = undefined;
+    return [];
+  }
+}
 
 /** One text by its name. */
 export async function oneSecond(name: string): Promise<string | undefined> {

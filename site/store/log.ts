@@ -1,0 +1,76 @@
+import { type ReadonlySignal, signal } from "@preact/signals-core";
+import { emptyLog, type Log, type LogEntry, mergeLogs, nextId, withEntry } from "@rollbook/lib";
+import { countRefusals, forget } from "@rollbook/page";
+import { visitName } from "./device-name.js";
+import { below, keepEntries, readCopies } from "./log-copies.js";
+
+type Body<Entry> = Entry extends LogEntry ? Omit<Entry, "id" | "at"> : never;
+/** An entry before it has its id and time. */
+export type EntryBody = Body<LogEntry>;
+
+const log = signal<Log>(emptyLog);
+const unread = signal<readonly string[]>([]);
+const last = signal<boolean | undefined>(undefined);
+
+/** The log of this device, with what this visit wrote, to be followed. */
+export const logNow: ReadonlySignal<Log> = log;
+export const theLog = (): Log => log.value;
+/** Texts on the device that no longer can be read; they are left where they are. */
+export const unreadableTexts = (): readonly string[] => unread.value;
+/** Whether the device kept all of what was written last; nothing before it has answered. */
+export const keptLast: ReadonlySignal<boolean | undefined> = last;
+
+/** Reads what the device has, beside what is at hand already. */
+export async function openLog(): Promise<void> {
+  const kept = await readCopies();
+  log.value = mergeLogs(log.value, kept.log);
+  unread.value = kept.unreadable;
+}
+
+/** Writes one entry: it counts at once, and `keptLast` tells when the device has it. */
+export function write<B extends EntryBody>(body: B): B & { id: string; at: string } {
+  const entry = { ...body, ...fresh() };
+  grow(withEntry(log.value, entry as unknown as LogEntry), [entry as unknown as LogEntry]);
+  return entry;
+}
+
+/** Id and time of the next entry. */
+export const fresh = (): { id: string; at: string } => ({
+  id: nextId(log.value, visitName),
+  at: new Date().toISOString(),
+});
+
+/** Takes the entries of another log in; says how many were new. */
+export function takeIn(other: Log): number {
+  const merged = mergeLogs(log.value, other);
+  const added = merged.entries.length - log.value.entries.length;
+  grow(merged, other.entries);
+  return added;
+}
+
+function grow(grown: Log, entries: readonly LogEntry[]): void {
+  log.value = grown;
+  void keepEntries(entries).then(({ refused }) => {
+    last.value = refused === 0;
+    countRefusals(refused);
+  });
+}
+
+/** Forgets all that this device has of the workshop: the log, the open day, and what was begun. */
+export async function forgetWorkshop(): Promise<void> {
+  await forget(below);
+  await forget("workshop/");
+  log.value = emptyLog;
+  unread.value = [];
+}
+
+/** Reads again what other open pages of the course write. */
+export function followLog(): void {
+  let asked = 0;
+  addEventListener("storage", ({ key }) => {
+    if (!key?.startsWith(`rollbook:${below}`)) return;
+    asked += 1;
+    const mine = asked;
+    setTimeout(() => mine === asked && void openLog());
+  });
+}

@@ -1,0 +1,9 @@
+import type { UnitSystem } from "@rollbook/lib";
+import { documentOf } from "./document.js";
+
+/** The units in which the reader wants to read. */
+export const chosenUnits = documentOf<UnitSystem>({
+  key: "units",
+  empty: "metric",
+  read: (kept) => (kept === "us" || kept === "metric" ? kept : undefined),
+});
