@@ -16,6 +16,10 @@ export interface SitePage {
 
 const part = (name: string, file: string): string => inRoot(`site/pages/${name}/${file}`);
 
+/** The script of a page; nothing where it has none. */
+const mainOf = (name: string): string | undefined =>
+  [part(name, "main.tsx"), part(name, "main.ts")].find((file) => existsSync(file));
+
 /** Scripts that a page loads, in their order. */
 function scriptsOf(name: string, live: boolean, callsPhysics: boolean): string[] {
   return ["course.js", callsPhysics ? "physics.js" : "", live ? `${name}.js` : ""].filter(Boolean);
@@ -26,11 +30,11 @@ export async function writeSitePages(
   out: string,
   chapters: readonly Chapter[] = [],
 ): Promise<void> {
-  const live = pages.map(({ name }) => name).filter((name) => existsSync(part(name, "main.ts")));
+  const live = pages.map(({ name }) => name).filter((name) => mainOf(name) !== undefined);
   const working = live.filter((name) => existsSync(part(name, "worker.ts")));
   const calling = await bundlePages(
     [
-      ...live.map((name) => ({ in: part(name, "main.ts"), out: name })),
+      ...live.map((name) => ({ in: mainOf(name) ?? "", out: name })),
       ...working.map((name) => ({ in: part(name, "worker.ts"), out: `${name}-worker` })),
     ],
     out,

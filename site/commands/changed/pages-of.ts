@@ -1,8 +1,10 @@
+import { existsSync } from "node:fs";
 import { basename } from "node:path";
+import { inRoot } from "../../build/paths.js";
 import type { Graph } from "./graph.js";
 
 /** Where a change shows in every page. */
-const everywhere = /^site\/(build|cells|frame|offline|styles|kernel)\//;
+const everywhere = /^site\/(build|cells|frame|offline|styles|kernel|store)\//;
 
 /** Pages that changed files show in, with how far away the nearest of them is. */
 export function pagesOf(
@@ -30,4 +32,4 @@ export function pagesOf(
 export const scriptOf = (page: string): string =>
   /^\d\d-/.test(page) || page === "index"
     ? "site/cells/browser/shared.ts"
-    : `site/pages/${page}/main.ts`;
+    : `site/pages/${page}/main.${existsSync(inRoot(`site/pages/${page}/main.tsx`)) ? "tsx" : "ts"}`;

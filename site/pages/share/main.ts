@@ -1,7 +1,7 @@
 import { courseAddress, element, placeOf } from "@rollbook/page";
-import { longestLink } from "./code.js";
+import { longestLink } from "../../hand-over/code.js";
+import { courseAt, isOnlyHere, viewIn } from "../../hand-over/course.js";
 import { picture } from "./picture.js";
-import { courseAt, isOnlyHere, viewIn } from "./target.js";
 import { words } from "./words.js";
 
 /** The folder that this page lies in. */

@@ -1,4 +1,4 @@
-import { codeOf } from "./code.js";
+import { codeOf } from "../../hand-over/code.js";
 import { words } from "./words.js";
 
 const svg = "http://www.w3.org/2000/svg";

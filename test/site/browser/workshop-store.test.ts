@@ -276,8 +276,8 @@ describe("text from elsewhere", () => {
     await phone.locator(".code-to-take svg").waitFor();
     const own = await savedLog(phone);
     const { packed } = await (
-      await import("../../../site/pages/workshop/handing/parcels.js")
-    ).parcelsOf(entriesIn(own));
+      await import("../../../site/hand-over/entries-in-codes.js")
+    ).entriesInCodes(entriesIn(own));
     const { page } = await open(`${address.replace(/[#?].*$/, "")}#log?take=${packed[0]}`);
     await page.locator(".offer").waitFor();
     expect(await page.evaluate(() => location.hash)).toBe("#log");

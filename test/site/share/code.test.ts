@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import decodeQR from "qr/decode.js";
 import { describe, expect, it } from "vitest";
-import { codeOf, longestLink } from "../../../site/pages/share/code.js";
+import { codeOf, longestLink } from "../../../site/hand-over/code.js";
 
 /** The path painted black on white, three pixels a module, as a camera would see it. */
 function photograph(path: string, side: number) {

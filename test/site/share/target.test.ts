@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { courseAt, isOnlyHere, viewIn } from "../../../site/pages/share/target.js";
+import { courseAt, isOnlyHere, viewIn } from "../../../site/hand-over/course.js";
 
 describe("the address of the course", () => {
   it("knows addresses that open on this device alone", () => {

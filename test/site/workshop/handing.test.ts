@@ -1,8 +1,8 @@
 import { exampleLog, mergeLogs, standing } from "@rollbook/lib";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pack, unpack } from "../../../site/pages/workshop/handing/packed.js";
-import { LONGEST_PARCEL, parcelsOf } from "../../../site/pages/workshop/handing/parcels.js";
+import { entriesInCodes, LONGEST_CODE } from "../../../site/hand-over/entries-in-codes.js";
+import { pack, unpack } from "../../../site/hand-over/packed.js";
 import { readFile } from "../../../site/pages/workshop/log/take-in.js";
 import { viewOf } from "../../../site/pages/workshop/route.js";
 
@@ -39,9 +39,9 @@ describe("handing entries over in a link", () => {
 
   it("puts the reports of a driver into codes that a phone can read, none lost", async () => {
     const own = exampleLog.entries.filter(({ id }) => id.startsWith("phone1-"));
-    const { packed, tooLarge } = await parcelsOf(own);
+    const { packed, tooLarge } = await entriesInCodes(own);
     expect(tooLarge).toEqual([]);
-    expect(Math.max(...packed.map(({ length }) => length))).toBeLessThanOrEqual(LONGEST_PARCEL);
+    expect(Math.max(...packed.map(({ length }) => length))).toBeLessThanOrEqual(LONGEST_CODE);
     const texts = await Promise.all(packed.map(unpack));
     const logs = texts.map((text) => {
       const taken = readFile(text ?? "", fresh);
@@ -51,13 +51,13 @@ describe("handing entries over in a link", () => {
   });
 
   it("puts a whole day without its car into one code", async () => {
-    const { packed, tooLarge } = await parcelsOf(standing(exampleLog, "event"));
+    const { packed, tooLarge } = await entriesInCodes(standing(exampleLog, "event"));
     expect([packed.length, tooLarge.length]).toEqual([1, 0]);
   });
 
   it("says which entries are too large for any code", async () => {
     const [setUp] = standing(exampleLog, "set-up");
-    const { packed, tooLarge } = await parcelsOf(setUp === undefined ? [] : [setUp], 500);
+    const { packed, tooLarge } = await entriesInCodes(setUp === undefined ? [] : [setUp], 500);
     expect([packed.length, tooLarge.length]).toEqual([0, 1]);
   });
 });

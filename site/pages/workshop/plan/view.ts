@@ -1,10 +1,12 @@
 import { element } from "@rollbook/page";
+import { h } from "preact";
 import { theLog } from "../../../store/log.js";
 import { canFile, type Draft, isFiled } from "../day/draft.js";
 import { dayNow, fileDay, theDay } from "../day/open-day.js";
-import { dayToPhones } from "../handing/day-to-phones.js";
+import { DayToPhones } from "../handing/day-to-phones.js";
 import { button } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
+import { mounted } from "../parts/mount.js";
 import { say } from "../parts/notice.js";
 import { refill } from "../parts/refill.js";
 import { views } from "../route.js";
@@ -100,7 +102,7 @@ function filingLine(filed: () => void): (HTMLElement | string)[] {
   const day = theDay();
   if (day === undefined) return [];
   if (isFiled(day, theLog()))
-    return [element("p", { class: "quiet" }, plan.filed), ...dayToPhones()];
+    return [element("p", { class: "quiet" }, plan.filed), mounted(h(DayToPhones, {}))];
   if (!canFile(day)) return [element("p", { class: "quiet" }, plan.cannotFile)];
   const file = () => {
     fileDay();

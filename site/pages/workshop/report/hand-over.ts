@@ -1,8 +1,9 @@
 import { formatLog, type Log } from "@rollbook/lib";
 import { element, forFileName, saveFile } from "@rollbook/page";
+import { h, render } from "preact";
 import { deviceName } from "../../../store/device-name.js";
 import { theLog } from "../../../store/log.js";
-import { codes } from "../handing/codes.js";
+import { Codes } from "../handing/codes.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
 import { words } from "../words.js";
@@ -28,7 +29,7 @@ export function handOver(driver: string): HTMLElement {
   };
   const place = element("div", {});
   const show = () => {
-    void codes(ownEntries(theLog()).entries, "log").then((made) => place.replaceChildren(...made));
+    render(h(Codes, { entries: ownEntries(theLog()).entries, view: "log" }), place);
   };
   return element(
     "div",

@@ -2,27 +2,27 @@ import { formatLog, type LogEntry } from "@rollbook/lib";
 import { pack } from "./packed.js";
 
 /** Letters in a link that a phone still reads from a screen as one code. */
-export const LONGEST_PARCEL = 1200;
+export const LONGEST_CODE = 1200;
 
-/** Entries in as few parcels as codes can carry, and those that are too large for any. */
-export interface Parcels {
+/** Entries in as few codes as can carry them, and those that are too large for any. */
+export interface InCodes {
   readonly packed: readonly string[];
   readonly tooLarge: readonly LogEntry[];
 }
 
 /** Packs entries, half and half where they are too many for one code; their order does not matter. */
-export async function parcelsOf(
+export async function entriesInCodes(
   entries: readonly LogEntry[],
-  longest = LONGEST_PARCEL,
-): Promise<Parcels> {
+  longest = LONGEST_CODE,
+): Promise<InCodes> {
   if (entries.length === 0) return { packed: [], tooLarge: [] };
   const packed = await pack(JSON.stringify(JSON.parse(formatLog({ entries }))));
   if (packed.length <= longest) return { packed: [packed], tooLarge: [] };
   if (entries.length === 1) return { packed: [], tooLarge: entries };
   const half = Math.ceil(entries.length / 2);
   const parts = [
-    await parcelsOf(entries.slice(0, half), longest),
-    await parcelsOf(entries.slice(half), longest),
+    await entriesInCodes(entries.slice(0, half), longest),
+    await entriesInCodes(entries.slice(half), longest),
   ];
   return {
     packed: parts.flatMap((part) => part.packed),

@@ -1,0 +1,92 @@
+import { signal } from "@preact/signals";
+import { placeOf, refusals } from "@rollbook/page";
+import { render } from "preact";
+import { useEffect, useRef } from "preact/hooks";
+import { followLog, keptLast, openLog } from "../../store/log.js";
+import { hush, Notice, say } from "../../ui/notice.js";
+import { reopenDay } from "./day/open-day.js";
+import { Offer, readAddress } from "./handing/offer.js";
+import { logView } from "./log/view.js";
+import { planView } from "./plan/view.js";
+import { reportView } from "./report/view.js";
+import { type View, viewOf, views } from "./route.js";
+import { runView } from "./run/view.js";
+import { sheetsView } from "./sheets/view.js";
+import { talkView } from "./talk/view.js";
+import { words } from "./words.js";
+
+type Filler = (section: HTMLElement) => () => void;
+const makers: Readonly<Record<View, Filler>> = {
+  plan: planView,
+  sheets: sheetsView,
+  run: runView,
+  report: reportView,
+  talk: talkView,
+  log: logView,
+};
+
+const at = signal<View>(viewOf(location.hash));
+
+/** One view: it is there from the first time it is gone to, and stays as it was left. */
+function Place({ view }: { readonly view: View }) {
+  const section = useRef<HTMLElement>(null);
+  const show = useRef<() => void>(undefined);
+  const open = at.value === view;
+  useEffect(() => {
+    if (section.current !== null) show.current ??= makers[view](section.current);
+    if (open) show.current?.();
+  }, [open]);
+  return <section id={view} ref={section} hidden={!open} />;
+}
+
+function Workshop() {
+  return (
+    <>
+      <nav class="views" aria-label={words.title}>
+        {views.map((view) => (
+          <a key={view} href={`#${view}`} aria-current={at.value === view ? "page" : undefined}>
+            {words.views[view]}
+          </a>
+        ))}
+      </nav>
+      <Notice />
+      <Offer />
+      {views.map((view) => (
+        <Place key={view} view={view} />
+      ))}
+    </>
+  );
+}
+
+/** Follows the address; who came by a link within the page finds its heading under the keyboard. */
+function goWhereTheAddressSays(moved: boolean): void {
+  at.value = viewOf(location.hash);
+  document.documentElement.dataset.view = at.value;
+  void readAddress();
+  if (!moved) return;
+  hush();
+  scrollTo(0, 0);
+  requestAnimationFrame(() =>
+    document.querySelector<HTMLElement>(`#${at.value} h2`)?.focus({ preventScroll: true }),
+  );
+}
+
+async function open(place: HTMLElement): Promise<void> {
+  place.replaceChildren(); // what stands there without a script
+  render(<p class="notice">{words.opensOn}</p>, place);
+  await openLog();
+  await reopenDay();
+  keptLast.subscribe((kept) => {
+    if (kept !== undefined) document.documentElement.dataset.kept = kept ? "yes" : "no";
+  });
+  refusals.subscribe((count) => {
+    if (count > 0) say(words.refused(count));
+  });
+  followLog();
+  render(<Workshop />, place);
+  addEventListener("hashchange", () => goWhereTheAddressSays(true));
+  goWhereTheAddressSays(false);
+}
+
+const place = placeOf("workshop");
+if (place) void open(place);

@@ -1,0 +1,94 @@
+import { useSignal } from "@preact/signals";
+import { decimalsIn, formatNumber, fromShown, type Quantity, toShown, unitOf } from "@rollbook/lib";
+import { reader } from "@rollbook/page";
+import { words } from "../say/ui.js";
+import { Field, faultAttributes } from "./field.js";
+
+/** What a number measures, its range in SI, and digits after the point in the metric unit. */
+export interface NumberRange {
+  readonly quantity: Quantity;
+  readonly min: number;
+  readonly max: number;
+  readonly decimals: number;
+  readonly whole?: boolean;
+}
+
+/** What stands in a field for a number in SI. */
+function shownText({ quantity, decimals }: NumberRange, si: number): string {
+  const digits = decimalsIn(quantity, decimals, reader.units);
+  return String(Number(toShown(quantity, si, reader.units).toFixed(digits)));
+}
+
+/** The number in SI that was typed; nothing where it is none, or out of range. */
+function numberFrom(range: NumberRange, text: string): number | undefined {
+  const { quantity, min, max, whole = false } = range;
+  const typed = text.trim() === "" ? Number.NaN : Number(text);
+  const si = fromShown(quantity, typed, reader.units);
+  const fits = si >= min - 1e-9 && si <= max + 1e-9 && (!whole || Number.isInteger(si));
+  return fits ? si : undefined;
+}
+
+function faultOf(label: string, range: NumberRange): string {
+  const { quantity, min, max, whole = false } = range;
+  const decimals = decimalsIn(quantity, range.decimals, reader.units);
+  const shown = (si: number) => toShown(quantity, si, reader.units);
+  const ends = [
+    formatNumber(roundedIn(Math.ceil, shown(min), decimals), decimals),
+    formatNumber(roundedIn(Math.floor, shown(max), decimals), decimals),
+  ];
+  return words.numberFault(label, ends, unitOf(quantity, reader.units), whole);
+}
+
+/** An end of a range, rounded so that it lies inside. */
+function roundedIn(round: (value: number) => number, value: number, decimals: number): number {
+  const scale = 10 ** decimals;
+  return round(Number((value * scale).toPrecision(12))) / scale;
+}
+
+/**
+ * A number in the reader's unit: in SI it is reported as soon as what is typed lies in the range;
+ * what does not stays in the field as it was typed, and is told once the field is left.
+ */
+export function NumberField({
+  id,
+  label,
+  range,
+  value,
+  report,
+}: {
+  readonly id: string;
+  readonly label: string;
+  readonly range: NumberRange;
+  readonly value: number;
+  readonly report: (value: number) => void;
+}) {
+  const typed = useSignal<{ text: string; of: number } | undefined>(undefined);
+  const told = useSignal(false);
+  const own = typed.value?.of === value ? typed.value.text : undefined;
+  const fault =
+    told.value && own !== undefined && numberFrom(range, own) === undefined
+      ? faultOf(label, range)
+      : undefined;
+  const type = (text: string) => {
+    const si = numberFrom(range, text);
+    typed.value = { text, of: si ?? value };
+    if (si !== undefined && si !== value) report(si);
+  };
+  return (
+    <Field id={id} label={label} note={unitOf(range.quantity, reader.units)} fault={fault}>
+      <input
+        type="number"
+        id={id}
+        step="any"
+        inputMode="decimal"
+        value={own ?? shownText(range, value)}
+        onInput={({ currentTarget }) => type(currentTarget.value)}
+        onChange={({ currentTarget }) => {
+          type(currentTarget.value);
+          told.value = true;
+        }}
+        {...faultAttributes(id, fault)}
+      />
+    </Field>
+  );
+}
