@@ -15,6 +15,7 @@ export * from "./balance/mirror-car.js";
 export * from "./balance/pair-limit.js";
 export * from "./balance/phases.js";
 export * from "./balance/stance-in-turn.js";
+export * from "./balance/standing-car.js";
 export * from "./balance/stops.js";
 export * from "./balance/tips-near.js";
 export * from "./balance/trim.js";

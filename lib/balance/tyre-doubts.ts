@@ -1,13 +1,12 @@
-import type { Car } from "../car/car.js";
 import { tyreNamed } from "../car/tyres.js";
 import type { TyreState, ValueRange } from "../tyre/tyre.js";
 import { isLoaded, outsideValidRange } from "../tyre/valid-range.js";
 import { carBalance } from "./car-balance.js";
 import type { HandlingAxle, HandlingCar } from "./handling-car.js";
-import { handlingCarOf } from "./handling-car-of.js";
 import { mirrorCar } from "./mirror-car.js";
 import type { AxleStance } from "./stance.js";
 import { stanceInTurn } from "./stance-in-turn.js";
+import type { StandingCar } from "./standing-car.js";
 
 /** Something that the tyres of an axle are under and their data do not reach. */
 export interface TyreDoubt {
@@ -28,15 +27,10 @@ const kinds = ["pressure", "load", "inclination"] as const;
  * middle of a left or right corner at the limit. There the model answers with the end of the data.
  *
  * @param speed - m/s, 0.5 to 200
- * @param handling - the car ready to be driven, where it is at hand
  * @returns one entry an axle and kind; none for a car that its tyres' data cover
  * @throws Refusal when the car cannot stand on its springs, or for a speed out of range
  */
-export function tyreDoubts(
-  car: Car,
-  speed: number,
-  handling: HandlingCar = handlingCarOf(car),
-): TyreDoubt[] {
+export function tyreDoubts({ car, handling }: StandingCar, speed: number): TyreDoubt[] {
   const [left, right] = [atLimit(handling, speed), atLimit(mirrorCar(handling), speed)];
   return (["front", "rear"] as const).flatMap((end) => {
     const { name } = car[end].tyre;

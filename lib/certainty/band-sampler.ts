@@ -1,3 +1,4 @@
+import { standingCar } from "../balance/standing-car.js";
 import type { Car } from "../car/car.js";
 import type { Change } from "../change/change.js";
 import { baselineOf } from "../change/effect.js";
@@ -57,7 +58,7 @@ export function bandSampler(
   changes: readonly Change[] = [],
   { measured = car, speed, seed = 1, numbers = uncertainNumbersOf(measured) }: BandOptions = {},
 ): BandSampler {
-  const own = baselineOf(car, measured, speed);
+  const own = baselineOf(standingCar(car, measured), speed);
   const onOwn = changes.map((change) => ownChange(change, own));
   const possible = onOwn.map(
     ({ change, moved }) => moved && { change, putBack: moved.putBack !== undefined },
@@ -67,7 +68,9 @@ export function bandSampler(
 
   function* takeOne(): Generator<void, void> {
     const { of, deviations } = sampleOf(measured, numbers, seed, taken++);
-    const before = orUndefined(() => sampledCar(of(car), of(measured), own.speed, own.corners));
+    const before = orUndefined(() =>
+      sampledCar(standingCar(of(car), of(measured)), own.speed, own.corners),
+    );
     if (before) samples.push(yield* sampleFrom(before, deviations, possible));
   }
 

@@ -1,6 +1,5 @@
-import { handlingCarOf } from "../balance/handling-car-of.js";
 import type { PhaseName } from "../balance/phases.js";
-import type { Car } from "../car/car.js";
+import { type StandingCar, standingCar } from "../balance/standing-car.js";
 import { applyChange } from "../change/apply.js";
 import {
   type BothCorners,
@@ -16,9 +15,7 @@ import type { Phases } from "./phase-bands.js";
 
 /** A sampled car that changes start from, with no more than bands are made of. */
 export interface SampledCar {
-  readonly car: Car;
-  /** The car whose file gave the heights. */
-  readonly measured: Car;
+  readonly standing: StandingCar;
   /** m/s */
   readonly speed: number;
   readonly corners: BothCorners;
@@ -48,11 +45,10 @@ export interface Made {
 }
 
 /** Begins where the search ended, so that what a change leaves alone stays the same to the last digit. */
-export function sampledCar(car: Car, measured: Car, speed: number, start: BothCorners): SampledCar {
-  const handling = handlingCarOf(car, measured);
-  const corners = cornersOf(handling, speed, start);
-  const phases = phasesFrom(cornersOf(handling, speed, corners));
-  return { car, measured, speed, corners, phases };
+export function sampledCar(standing: StandingCar, speed: number, start: BothCorners): SampledCar {
+  const corners = cornersOf(standing.handling, speed, start);
+  const phases = phasesFrom(cornersOf(standing.handling, speed, corners));
+  return { standing, speed, corners, phases };
 }
 
 /**
@@ -74,12 +70,13 @@ export function* sampleFrom(
 
 /** @throws Refusal when the change cannot be made */
 function movedBy({ change, putBack }: Made, before: SampledCar): Moved {
-  const car = applyChange(before.car, change);
-  const back = putBack ? carPutBack(car, before)?.car : undefined;
-  const alone = shiftTo(car, before);
+  const { car, measured } = before.standing;
+  const changed = standingCar(applyChange(car, change), measured);
+  const back = putBack ? carPutBack(changed, before.standing)?.standing : undefined;
+  const alone = shiftTo(changed, before);
   return { alone, putBack: back && orUndefined(() => shiftTo(back, before)) };
 }
 
-function shiftTo(car: Car, { measured, speed, corners, phases }: SampledCar): Phases {
-  return differenceOf(phasesFrom(cornersOf(handlingCarOf(car, measured), speed, corners)), phases);
+function shiftTo({ handling }: StandingCar, { speed, corners, phases }: SampledCar): Phases {
+  return differenceOf(phasesFrom(cornersOf(handling, speed, corners)), phases);
 }

@@ -1,5 +1,4 @@
 import type { HandlingCar } from "../balance/handling-car.js";
-import { handlingCarOf } from "../balance/handling-car-of.js";
 import { mirrorCar } from "../balance/mirror-car.js";
 import {
   type PhaseBalances,
@@ -7,8 +6,7 @@ import {
   phaseBalances,
   phaseNames,
 } from "../balance/phases.js";
-import type { Car } from "../car/car.js";
-import { restOf } from "../statics/rest.js";
+import type { StandingCar } from "../balance/standing-car.js";
 import { type CarFigures, figuresOf, USUAL_SPEED } from "./figures.js";
 
 /** Balance and grip in one part of a corner, mean of left and right corners. */
@@ -40,21 +38,17 @@ export function cornersOf(handling: HandlingCar, speed: number, start?: BothCorn
 /**
  * Balance in each part of a corner, and all else that a change may move.
  *
- * @param measured - the car whose file gave the heights; the car itself when left out
  * @param speed - m/s
  * @param start - corners of a similar car, for a quick start
  * @throws Refusal when the car cannot stand on its springs
  */
 export function behaviourOf(
-  car: Car,
-  measured: Car = car,
+  standing: StandingCar,
   speed = USUAL_SPEED,
   start?: BothCorners,
 ): Behaviour {
-  const rest = restOf(car, measured);
-  const handling = handlingCarOf(car, measured, rest);
-  const corners = cornersOf(handling, speed, start);
-  return behaviourFrom(corners, figuresOf(car, measured, speed, rest, handling));
+  const corners = cornersOf(standing.handling, speed, start);
+  return behaviourFrom(corners, figuresOf(standing, speed));
 }
 
 /** The same from balances and figures that are at hand. */

@@ -1,11 +1,10 @@
-import { handlingCarOf } from "../balance/handling-car-of.js";
 import type { PhaseName } from "../balance/phases.js";
+import { type StandingCar, standingCar } from "../balance/standing-car.js";
 import type { Car } from "../car/car.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
 import { orUndefined } from "../refusal.js";
 import { type Margin, marginsOf } from "../statics/margins.js";
-import { putBack } from "../statics/put-back.js";
-import { restOf } from "../statics/rest.js";
+import { turnsBack } from "../statics/put-back.js";
 import { withTurns } from "../statics/seat-turns.js";
 import { applyChange } from "./apply.js";
 import {
@@ -23,10 +22,8 @@ import { type NearTipping, nearTippingIn } from "./near-tipping.js";
 import { newlyOnStops, type OnStop, onStops } from "./on-stops.js";
 import { type Trade, tradesOf } from "./trade.js";
 
-/** What a change does to a car. */
-export interface Effect {
-  /** The car after it. */
-  readonly car: Car;
+/** The car after a change, as it stands, and what the change did to it. */
+export interface Effect extends StandingCar {
   /** How much everything moved, after minus before. */
   readonly moved: Behaviour;
   /** Limits of the class that hold before and not after. */
@@ -49,11 +46,8 @@ export interface EffectWithPutBack extends Effect {
   readonly putBack?: Effect & { readonly turns: Wheels<number> };
 }
 
-/** The car that changes start from: set so, measured so, and what it does. */
-export interface Baseline {
-  readonly car: Car;
-  /** The car whose file gave the heights. */
-  readonly measured: Car;
+/** The car that changes start from, as it stands, and what it does. */
+export interface Baseline extends StandingCar {
   readonly speed: number;
   readonly behaviour: Behaviour;
   readonly corners: BothCorners;
@@ -71,25 +65,23 @@ export interface Baseline {
  * @param start - corners of a similar car, for a quick start
  */
 export function baselineOf(
-  car: Car,
-  measured: Car = car,
+  standing: StandingCar,
   speed = USUAL_SPEED,
   start?: BothCorners,
 ): Baseline {
-  const corners = cornersOf(handlingCarOf(car, measured), speed, start);
+  const corners = cornersOf(standing.handling, speed, start);
   // Effects begin where this ends: what a change leaves alone stays the same to the last digit.
-  return { ...baselineFrom(car, measured, speed, corners), corners };
+  return { ...baselineFrom(standing, speed, corners), corners };
 }
 
 /** The same, found from the balances of a similar car. */
-function baselineFrom(car: Car, measured: Car, speed: number, start: BothCorners): Baseline {
-  const rest = restOf(car, measured);
-  const handling = handlingCarOf(car, measured, rest);
+function baselineFrom(standing: StandingCar, speed: number, start: BothCorners): Baseline {
+  const { car, measured, rest, handling } = standing;
   const corners = cornersOf(handling, speed, start);
-  const behaviour = behaviourFrom(corners, figuresOf(car, measured, speed, rest, handling));
+  const behaviour = behaviourFrom(corners, figuresOf(standing, speed));
   return {
-    ...{ car, measured, speed, behaviour, corners },
-    margins: marginsOf(car, measured, rest),
+    ...{ car, measured, rest, handling, speed, behaviour, corners },
+    margins: marginsOf(standing),
     tips: tipsIn(corners),
     nearTipping: nearTippingIn(handling, speed, corners),
     onStops: onStops(handling, corners),
@@ -115,17 +107,18 @@ export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
 const effects = new WeakMap<Baseline, Map<string, EffectWithPutBack>>();
 
 function workOut(change: Change, before: Baseline): EffectWithPutBack {
-  const effect = effectOn(applyChange(before.car, change), before);
+  const changed = standingCar(applyChange(before.car, change), before.measured);
+  const effect = effectOn(changed, before);
   if (change.lever === "seatTurns" || !stanceMoved(effect.moved)) return effect;
-  const back = putBackEffect(effect.car, before);
+  const back = putBackEffect(changed, before);
   return back === undefined ? effect : { ...effect, putBack: back };
 }
 
-function effectOn(car: Car, before: Baseline): Effect {
-  const after = baselineFrom(car, before.measured, before.speed, before.corners);
-  const { tips, nearTipping, eased } = after;
+function effectOn(changed: StandingCar, before: Baseline): Effect {
+  const after = baselineFrom(changed, before.speed, before.corners);
+  const { car, measured, rest, handling, tips, nearTipping, eased } = after;
   return {
-    ...{ car, tips, nearTipping, eased },
+    ...{ car, measured, rest, handling, tips, nearTipping, eased },
     moved: differenceOf(after.behaviour, before.behaviour),
     broken: newlyBroken(after.margins, before),
     trades: tradesOf(before.behaviour, after.behaviour, [...before.tips, ...tips]),
@@ -141,21 +134,21 @@ function stanceMoved({ figures: { rideHeight, crossWeightShare } }: Behaviour): 
   return height > SEEN_HEIGHT || Math.abs(crossWeightShare) > SEEN_CROSS_WEIGHT;
 }
 
-function putBackEffect(car: Car, before: Baseline): EffectWithPutBack["putBack"] {
-  const back = carPutBack(car, before);
-  return back && { ...effectOn(back.car, before), turns: back.turns };
+function putBackEffect(changed: StandingCar, before: Baseline): EffectWithPutBack["putBack"] {
+  const back = carPutBack(changed, before);
+  return back && { ...effectOn(back.standing, before), turns: back.turns };
 }
 
 /** The car with its seats turned back to where another stood, if it has seats that reach that far. */
 export function carPutBack(
-  car: Car,
-  before: Pick<Baseline, "car" | "measured">,
-): { car: Car; turns: Wheels<number> } | undefined {
+  changed: StandingCar,
+  before: StandingCar,
+): { standing: StandingCar; turns: Wheels<number> } | undefined {
   return orUndefined(() => {
-    const stance = restOf(before.car, before.measured);
-    const { roundedTurns } = putBack(car, before.measured, stance); // refused: a wheel in the air, or nothing to turn
-    const turned = withTurns(car, roundedTurns);
-    return seatsReach(turned) ? { car: turned, turns: roundedTurns } : undefined;
+    const { roundedTurns: turns } = turnsBack(changed, before.rest); // refused: a wheel in the air, or nothing to turn
+    const standing = standingCar(withTurns(changed.car, turns), changed.measured);
+    if (!seatsReach(standing.car)) return undefined;
+    return standing.rest && { standing, turns }; // refused: it cannot stand so
   });
 }
 

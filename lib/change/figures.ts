@@ -1,5 +1,5 @@
 import type { HandlingCar } from "../balance/handling-car.js";
-import { handlingCarOf } from "../balance/handling-car-of.js";
+import type { StandingCar } from "../balance/standing-car.js";
 import { barRollStiffnessOf, meanOf, rideRateOf, wheelRateOf } from "../car/axle.js";
 import type { Car } from "../car/car.js";
 import { tyreOf } from "../car/tyres.js";
@@ -7,7 +7,7 @@ import { distributeLoadTransfer } from "../load/distribution.js";
 import { type Axles, eachAxle } from "../load/wheels.js";
 import { oneWheelRate } from "../spring/one-wheel.js";
 import { rideFrequency } from "../spring/ride.js";
-import { type Rest, restOf } from "../statics/rest.js";
+import type { Rest } from "../statics/rest.js";
 import { rollingBody } from "../transient/rolling-body.js";
 import { smallStep } from "../transient/small-step.js";
 import { GRAVITY } from "../units.js";
@@ -55,19 +55,10 @@ export const USUAL_SPEED = 25; // m/s
 /**
  * What a set-up change may move besides balance.
  *
- * @param measured - the car whose file gave the heights; the car itself when left out
  * @param speed - m/s, 0.5 to 200
- * @param rest - how the car stands, where that is at hand
- * @param handling - the car ready to be driven, where it is at hand
  * @throws Refusal when the car cannot stand on its springs, or for a speed out of range
  */
-export function figuresOf(
-  car: Car,
-  measured: Car = car,
-  speed = USUAL_SPEED,
-  rest: Rest = restOf(car, measured),
-  handling: HandlingCar = handlingCarOf(car, measured, rest),
-): CarFigures {
+export function figuresOf({ car, rest, handling }: StandingCar, speed = USUAL_SPEED): CarFigures {
   return {
     rideHeight: eachAxle(rest.rideHeight, meanOf),
     camber: eachAxle(rest.camber, meanOf),

@@ -1,4 +1,4 @@
-import type { Car } from "../car/car.js";
+import type { StandingCar } from "../balance/standing-car.js";
 import { Refusal } from "../refusal.js";
 import type { Change } from "./change.js";
 import { type Baseline, baselineOf, type EffectWithPutBack, effectOf } from "./effect.js";
@@ -19,16 +19,15 @@ export type ChangeRow = {
  * Every single change that a car allows, with what it does to balance in each part of a corner and
  * to all else.
  *
- * @param options - measured (the car whose file gave the heights), speed (m/s), steps (how many
- * steps of its adjuster a change makes)
+ * @param options - speed (m/s), steps (how many steps of its adjuster a change makes)
  * @throws Refusal when the car itself cannot stand on its springs
  */
 export function changeTable(
-  car: Car,
-  options: { measured?: Car; speed?: number; steps?: number } = {},
+  standing: StandingCar,
+  options: { speed?: number; steps?: number } = {},
 ): ChangeRow[] {
-  const before = baselineOf(car, options.measured ?? car, options.speed);
-  return possibleChanges(car, options.steps).map((change) => rowOf(change, before));
+  const before = baselineOf(standing, options.speed);
+  return possibleChanges(standing.car, options.steps).map((change) => rowOf(change, before));
 }
 
 function rowOf(change: Change, before: Baseline): ChangeRow {

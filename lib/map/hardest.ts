@@ -47,6 +47,6 @@ function ranked({ along, up }: MapOf, map: SetUpMap): Ranked[] {
 }
 
 function holdsLimits(of: MapOf, x: number, y: number): boolean {
-  const margins = orUndefined(() => marginsOf(carOnMap(of, x, y), of.measured)); // none: it cannot stand so
+  const margins = orUndefined(() => marginsOf(carOnMap(of, x, y))); // none: it cannot stand so
   return margins?.every(({ margin }) => margin >= 0) ?? false;
 }

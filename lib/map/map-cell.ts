@@ -1,9 +1,7 @@
 import { type BalanceStart, type CarBalance, carBalance } from "../balance/car-balance.js";
-import { handlingCarOf } from "../balance/handling-car-of.js";
 import { parameters } from "../parameters.js";
 import { Refusal } from "../refusal.js";
 import { type Margin, marginsOf } from "../statics/margins.js";
-import { restOf } from "../statics/rest.js";
 import { carOnMap, type MapOf, valueAt } from "./map-of.js";
 
 /**
@@ -51,11 +49,10 @@ interface WorkedOut {
 
 /** The car with both levers at two values, SI. @throws Refusal when it cannot stand so */
 export function workedOut(of: MapOf, x: number, y: number, start?: BalanceStart): WorkedOut {
-  const car = carOnMap(of, x, y);
-  const rest = restOf(car, of.measured);
+  const standing = carOnMap(of, x, y);
   return {
-    balance: carBalance(handlingCarOf(car, of.measured, rest), of.driving, start),
-    margins: car.limits === undefined ? [] : marginsOf(car, of.measured, rest),
+    balance: carBalance(standing.handling, of.driving, start),
+    margins: standing.car.limits === undefined ? [] : marginsOf(standing),
   };
 }
 

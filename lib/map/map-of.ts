@@ -1,4 +1,5 @@
 import type { Driving } from "../balance/driving.js";
+import { type StandingCar, standingCar } from "../balance/standing-car.js";
 import type { Car } from "../car/car.js";
 import { applyChanges } from "../change/apply.js";
 import { changeTo, type MapAxis } from "./map-axis.js";
@@ -22,6 +23,7 @@ export const placeOn = ({ min, max }: MapAxis, value: number): number =>
   (value - min) / (max - min);
 
 /** The car with the two levers of the map set to two values. */
-export function carOnMap({ car, along, up }: MapOf, x: number, y: number): Car {
-  return applyChanges(car, [changeTo(along, x), changeTo(up, y)]);
+export function carOnMap(of: MapOf, x: number, y: number): StandingCar {
+  const { car, measured, along, up } = of;
+  return standingCar(applyChanges(car, [changeTo(along, x), changeTo(up, y)]), measured);
 }

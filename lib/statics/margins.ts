@@ -2,7 +2,7 @@ import type { Car, ClassLimits } from "../car/car.js";
 import { totalMassOf } from "../car/masses.js";
 import type { Wheels } from "../load/wheels.js";
 import type { ParameterKey } from "../parameters.js";
-import { type Rest, restOf } from "./rest.js";
+import type { CarAtRest, Rest } from "./rest.js";
 
 /** How far a car is inside one limit of its class. */
 export interface Margin {
@@ -23,16 +23,8 @@ const ROUNDING = 1e-9; // SI
 /**
  * How far a car at rest is inside each limit of its class, wheel by wheel, unrounded but for a car
  * that stands on a limit: its margin is 0.
- *
- * @param car - the car as it is set now
- * @param measured - the car as it was measured; the car itself when left out
- * @param rest - how it stands, where that is at hand
  */
-export function marginsOf(
-  car: Car,
-  measured: Car = car,
-  rest: Rest = restOf(car, measured),
-): Margin[] {
+export function marginsOf({ car, rest }: CarAtRest): Margin[] {
   const limits = car.limits ?? {};
   const mass = limitMargin("mass", "car", totalMassOf(car).mass, limits.leastMass, "least");
   return [...mass, ...wheelMargins(car, rest, limits)];

@@ -1,10 +1,10 @@
 import type { Car } from "../car/car.js";
 import { leastNorm, solveLinear } from "../linear.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
-import { type Rest, restOf } from "./rest.js";
+import { type CarAtRest, type Rest, restOf } from "./rest.js";
 import {
+  requireOnFour,
   responsePerTurn,
-  restOnFour,
   type Stance,
   stanceOf,
   wheelsFrom,
@@ -12,12 +12,16 @@ import {
 } from "./seat-turns.js";
 import { eachSide } from "./sides.js";
 
-/** How to bring a changed car back to where it stood. */
-export interface PutBack {
+/** Seat turns that bring a changed car back to where it stood. */
+export interface TurnsBack {
   /** Turns to make at each seat, exact; above zero raises that corner. */
   readonly turns: Wheels<number>;
   /** The same in steps of the adjuster, for the hand. */
   readonly roundedTurns: Wheels<number>;
+}
+
+/** How to bring a changed car back to where it stood. */
+export interface PutBack extends TurnsBack {
   /** Camber to add at each wheel, rad, after the rounded turns. */
   readonly camber: Wheels<number>;
   /** Toe to add at each wheel, rad, after the rounded turns. */
@@ -47,16 +51,8 @@ export function putBack(
   wanted: Stance = restOf(measured),
   keepCrossWeight = true,
 ): PutBack {
-  const now = restOnFour(changed, measured);
-  const start = stanceOf(now, now.load, keepCrossWeight);
-  const goal = stanceOf(wanted, now.load, keepCrossWeight);
-  const missing = goal.map((value, i) => value - (start[i] ?? 0));
-  const perTurn = responsePerTurn(changed, measured, keepCrossWeight, start);
-  const four = keepCrossWeight ? solveLinear(perTurn, missing) : leastNorm(perTurn, missing);
-  const turns = wheelsFrom(four);
-  const roundedTurns = eachAxle(turns, (sides, end) =>
-    eachSide(sides, (turn) => toStep(turn, changed[end].adjusters?.seatTurns?.step ?? 0)),
-  );
+  const at = { car: changed, measured, rest: restOf(changed, measured) };
+  const { turns, roundedTurns } = turnsBack(at, wanted, keepCrossWeight);
   const rounded = restOf(withTurns(changed, roundedTurns), measured);
   return {
     turns,
@@ -65,6 +61,25 @@ export function putBack(
     exact: restOf(withTurns(changed, turns), measured),
     rounded,
   };
+}
+
+/**
+ * The seat turns alone.
+ *
+ * @throws Refusal when a wheel is in the air
+ */
+export function turnsBack(changed: CarAtRest, wanted: Stance, keepCrossWeight = true): TurnsBack {
+  const now = requireOnFour(changed.rest);
+  const start = stanceOf(now, now.load, keepCrossWeight);
+  const goal = stanceOf(wanted, now.load, keepCrossWeight);
+  const missing = goal.map((value, i) => value - (start[i] ?? 0));
+  const perTurn = responsePerTurn(changed, keepCrossWeight, start);
+  const four = keepCrossWeight ? solveLinear(perTurn, missing) : leastNorm(perTurn, missing);
+  const turns = wheelsFrom(four);
+  const roundedTurns = eachAxle(turns, (sides, end) =>
+    eachSide(sides, (turn) => toStep(turn, changed.car[end].adjusters?.seatTurns?.step ?? 0)),
+  );
+  return { turns, roundedTurns };
 }
 
 /** Camber and toe to add at each wheel, rad, so that alignment is again as it was. */

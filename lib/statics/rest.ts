@@ -32,6 +32,14 @@ export interface Rest {
   readonly crossShare: number;
 }
 
+/** A car set so, measured so, and how it stands. */
+export interface CarAtRest {
+  readonly car: Car;
+  /** The car whose file gave the heights. */
+  readonly measured: Car;
+  readonly rest: Rest;
+}
+
 /**
  * How a car stands at rest: heights, corner weights, cross weight, alignment.
  *

@@ -2,7 +2,7 @@ import type { Car } from "../car/car.js";
 import { type Matrix, transpose } from "../linear.js";
 import { eachAxle, sumOfWheels, type Wheels } from "../load/wheels.js";
 import { Refusal } from "../refusal.js";
-import { type Rest, restOf } from "./rest.js";
+import { type CarAtRest, type Rest, restOf } from "./rest.js";
 import { eachSide } from "./sides.js";
 
 /** What the seats should restore: where the body stands and, if wanted, the cross weight. */
@@ -37,8 +37,7 @@ export function stanceOf(
 
 /** How one turn at each seat changes the stance: a row for each number of the stance. */
 export function responsePerTurn(
-  car: Car,
-  measured: Car,
+  { car, measured }: CarAtRest,
   withCrossWeight: boolean,
   start: readonly number[],
 ): Matrix {
@@ -47,16 +46,19 @@ export function responsePerTurn(
       car,
       wheelsFrom(WHEELS.map(([e, s]) => (e === end && s === side ? 1 : 0))),
     );
-    const rest = restOnFour(turned, measured);
+    const rest = requireOnFour(restOf(turned, measured));
     const stance = stanceOf(rest, rest.load, withCrossWeight);
     return stance.map((value, i) => value - (start[i] ?? 0));
   });
   return transpose(columns);
 }
 
-/** The car at rest, refused when a wheel is in the air: heights are then not proportional. */
-export function restOnFour(car: Car, measured: Car): Rest {
-  const rest = restOf(car, measured);
+/**
+ * Passes through how a car stands.
+ *
+ * @throws Refusal when a wheel is in the air: turns and heights are then not proportional
+ */
+export function requireOnFour(rest: Rest): Rest {
   for (const [end, side] of WHEELS)
     if (rest.load[end][side] <= 0)
       throw new Refusal(

@@ -1,9 +1,9 @@
 import type { CarBalance } from "../../lib/balance/car-balance.js";
 import { differentialDoubts } from "../../lib/balance/differential-doubts.js";
 import { centreOfGravityHeight, type HandlingCar } from "../../lib/balance/handling-car.js";
-import { handlingCarOf } from "../../lib/balance/handling-car-of.js";
 import { characteristicSpeed, criticalSpeed } from "../../lib/balance/linear-understeer.js";
 import { type PhaseName, phaseNames, phases } from "../../lib/balance/phases.js";
+import { type StandingCar, standingCar } from "../../lib/balance/standing-car.js";
 import type { WheelStops } from "../../lib/balance/stops.js";
 import { tyreDoubtInWords } from "../../lib/balance/tyre-doubt-words.js";
 import { tyreDoubts } from "../../lib/balance/tyre-doubts.js";
@@ -29,7 +29,7 @@ import { whyNotRanked } from "../../lib/change/ranked.js";
 import { type ChangeRow, changeTable } from "../../lib/change/table.js";
 import { eachAxle, type Wheels } from "../../lib/load/wheels.js";
 import { marginsOf } from "../../lib/statics/margins.js";
-import { type Rest, restOf } from "../../lib/statics/rest.js";
+import type { Rest } from "../../lib/statics/rest.js";
 import { inTurn } from "./in-turn.js";
 
 /** What the report is asked for. */
@@ -49,9 +49,9 @@ export type SetUpReport = ReturnType<typeof setUpReport>;
  * @throws Refusal when the car cannot stand on its springs
  */
 export function setUpReport(car: Car, asked: ReportQuestion) {
-  const rest = restOf(car);
-  const handling = handlingCarOf(car, car, rest);
-  const figures = figuresOf(car, car, asked.speed, rest, handling);
+  const standing = standingCar(car);
+  const { rest, handling } = standing;
+  const figures = figuresOf(standing, asked.speed);
   const corners = cornersOf(handling, asked.speed);
   return {
     car: car.name,
@@ -64,12 +64,12 @@ export function setUpReport(car: Car, asked: ReportQuestion) {
     balance: balance(car, handling, asked.speed, corners, figures),
     freeTravel: eachAxle(handling, ({ stops }) => stops && freeTravelOf(stops)),
     notKnown: notKnown(car),
-    outsideTyreData: tyreDoubts(car, asked.speed, handling).map((doubt) => ({
+    outsideTyreData: tyreDoubts(standing, asked.speed).map((doubt) => ({
       ...doubt,
       sentence: tyreDoubtInWords(doubt),
     })),
-    limits: marginsOf(car, car, rest),
-    changes: changeTable(car, { speed: asked.speed }).map(withoutCar),
+    limits: marginsOf(standing),
+    changes: changeTable(standing, { speed: asked.speed }).map(withoutCar),
   };
 }
 
@@ -155,7 +155,7 @@ function withoutCar({ change, label, effect, refused }: ChangeRow): ToldChange {
   return { change, label, ...toldEffect(effect), ...(back && { putBack: back }) };
 }
 
-type ToldEffect = Omit<Effect, "car">;
+type ToldEffect = Omit<Effect, keyof StandingCar>;
 
 /** A change with what it does, or why the car cannot be so. */
 export interface ToldChange extends Pick<ChangeRow, "change" | "label">, Partial<ToldEffect> {

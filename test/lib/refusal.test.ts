@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { standingCar } from "../../lib/balance/standing-car.js";
 import type { Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { changeTable } from "../../lib/change/table.js";
@@ -48,7 +49,7 @@ describe("a fault of the program, wherever it comes up, is thrown on and never t
   const asked: Readonly<Record<string, (car: Car) => unknown>> = {
     "a diagnosis": (car) => diagnose({ car, venue: exampleVenue, reports: [report] }),
     "a plan": (car) => proposePlan({ car, venue: exampleVenue, minutes: 200 }),
-    "a table of changes": (car) => changeTable(car),
+    "a table of changes": (car) => changeTable(standingCar(car)),
   };
   test.each(Object.entries(asked))("%s", (_, ask) => {
     const whole = breaking(Number.POSITIVE_INFINITY);

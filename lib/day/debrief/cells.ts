@@ -1,8 +1,7 @@
 import { type BalanceStart, type CarBalance, carBalance } from "../../balance/car-balance.js";
-import { handlingCarOf } from "../../balance/handling-car-of.js";
 import { mirrorCar } from "../../balance/mirror-car.js";
 import { type PhaseName, phaseNames, phases } from "../../balance/phases.js";
-import type { Car } from "../../car/car.js";
+import type { StandingCar } from "../../balance/standing-car.js";
 import type { Axles } from "../../load/wheels.js";
 import { levelRoadAccelerationOf, type Venue, type VenueCorner } from "../plan/venue.js";
 
@@ -25,17 +24,14 @@ export interface Cell {
 /**
  * Balance in each part of each corner of a venue, at its own speed, direction and grade.
  *
- * @param measured - the car whose file gave the heights; the car itself when left out
  * @param similar - cells of a similar car at the same venue, for a quick start
  * @throws Refusal when the car cannot stand on its springs
  */
 export function cellsOf(
-  car: Car,
+  { handling: left }: StandingCar,
   venue: Venue,
-  measured: Car = car,
   similar: readonly Cell[] = [],
 ): Cell[] {
-  const left = handlingCarOf(car, measured);
   const right = mirrorCar(left);
   return venue.corners.flatMap((corner, i) =>
     phaseNames.map((phase, j) => {

@@ -1,3 +1,4 @@
+import { standingCar } from "../../balance/standing-car.js";
 import type { UnitSystem } from "../../units.js";
 import { canonical } from "../log/canonical.js";
 import { type DriverRun, driverRuns, rootOf, sameName, setUpOfRun } from "../log/driver-runs.js";
@@ -80,10 +81,10 @@ function comparedWith(
   const was = before && setUpOfRun(log, event, before.run);
   const is = setUpOfRun(log, event, now.run);
   if (before === undefined || was === undefined || is === undefined) return undefined;
+  const measured = rootOf(log, is).car;
   return feltAgainstPredicted({
-    before: was.car,
-    after: is.car,
-    measured: rootOf(log, is).car,
+    before: standingCar(was.car, measured),
+    after: standingCar(is.car, measured),
     venue: event.venue,
     reportsBefore: said(before),
     reportsAfter: said(now),
@@ -94,9 +95,10 @@ function comparedWith(
 /** What was tested in a run against the one before it, in words of changes; more than one is confounded. */
 export function testedIn(log: Log, event: EventEntry, run: number) {
   const [was, is] = [setUpOfRun(log, event, run - 1), setUpOfRun(log, event, run)];
-  return was === undefined || is === undefined
-    ? undefined
-    : { before: was.car, changes: testedChanges(was.car, is.car, rootOf(log, is).car) };
+  if (was === undefined || is === undefined) return undefined;
+  const measured = rootOf(log, is).car;
+  const changes = testedChanges(standingCar(was.car, measured), standingCar(is.car, measured));
+  return { before: was.car, changes };
 }
 
 /** Single changes that were made from the set-up of a run already, and what most drivers said of them. */

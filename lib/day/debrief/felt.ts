@@ -1,4 +1,5 @@
 import { type PhaseName, phaseNames } from "../../balance/phases.js";
+import type { StandingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import type { UnitSystem } from "../../units.js";
 import type { Report } from "../log/report.js";
@@ -21,10 +22,8 @@ export type Verdict =
 /** Two runs of one driver, one after the other. */
 export interface TwoRuns {
   /** The car as it was in the first run, and in the second. */
-  readonly before: Car;
-  readonly after: Car;
-  /** The car whose file gave the heights. */
-  readonly measured: Car;
+  readonly before: StandingCar;
+  readonly after: StandingCar;
   readonly venue: Venue;
   readonly reportsBefore: readonly Report[];
   readonly reportsAfter: readonly Report[];
@@ -49,10 +48,10 @@ export interface FeltCell {
 
 /** What one driver felt beside what the model says, for every cell reported after the second run. */
 export function feltAgainstPredicted(runs: TwoRuns): FeltCell[] {
-  const { before, after, measured, venue, leastFelt = LEAST_FELT_SHIFT } = runs;
-  const tested = testedChanges(before, after, measured).length;
-  const old = knownCells(before, venue, measured);
-  const cells = knownCells(after, venue, measured, old);
+  const { before, after, venue, leastFelt = LEAST_FELT_SHIFT } = runs;
+  const tested = testedChanges(before, after).length;
+  const old = knownCells(before, venue);
+  const cells = knownCells(after, venue, old);
   const shifts = shiftsOf(old, cells);
   return shifts.flatMap((shift, i) => {
     const report = reportOn(runs.reportsAfter, shift.corner, shift.phase);
@@ -65,10 +64,11 @@ export function feltAgainstPredicted(runs: TwoRuns): FeltCell[] {
 const known = new WeakMap<Car, WeakMap<Venue, WeakMap<Car, readonly Cell[]>>>();
 
 /** Cells of a car, worked out once: all drivers of a day drive the same few cars. */
-function knownCells(car: Car, venue: Venue, measured: Car, similar?: readonly Cell[]) {
+function knownCells(standing: StandingCar, venue: Venue, similar?: readonly Cell[]) {
+  const { car, measured } = standing;
   const venues = known.get(car) ?? new WeakMap<Venue, WeakMap<Car, readonly Cell[]>>();
   const cars = venues.get(venue) ?? new WeakMap<Car, readonly Cell[]>();
-  const cells = cars.get(measured) ?? cellsOf(car, venue, measured, similar);
+  const cells = cars.get(measured) ?? cellsOf(standing, venue, similar);
   known.set(car, venues.set(venue, cars.set(measured, cells)));
   return cells;
 }

@@ -1,3 +1,4 @@
+import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import type { Change, End } from "../../change/change.js";
 import type { Eased } from "../../change/eased.js";
@@ -116,13 +117,14 @@ function aboutPlaces({ before: { nearTipping, eased }, targets }: Places) {
   return { nearTipping: nearTipping.filter(reported), eased: eased.filter(reported) };
 }
 
-function placesFor({ car, measured = car }: Complaint, targets: readonly Target[]): Places {
+function placesFor({ car, measured }: Complaint, targets: readonly Target[]): Places {
   const places = placesOf(targets);
+  const before = baselineOf(standingCar(car, measured), venueSpeed(places));
   return {
-    before: baselineOf(car, measured, venueSpeed(places)),
+    before,
     targets,
     places,
-    cells: cellsOf(car, places, measured),
+    cells: cellsOf(before, places),
   };
 }
 

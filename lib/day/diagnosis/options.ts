@@ -52,7 +52,7 @@ export function optionOf(change: Change, steps: number, question: Places): Optio
   const whole = effectOf(change, before);
   const { putBack } = whole;
   const effect = putBack ?? whole;
-  const after = cellsOf(effect.car, places, before.measured, cells);
+  const after = cellsOf(effect, places, cells);
   const moved = after.map((cell, i) => cellMoved(cells[i] ?? cell, cell));
   const at = targets.map((target) => {
     const { shift, grip } = meanMoved(moved, target);

@@ -1,7 +1,6 @@
 import { signed } from "../../change/moved.js";
 import type { Wheels } from "../../load/wheels.js";
 import { alignmentBack } from "../../statics/put-back.js";
-import { restOf } from "../../statics/rest.js";
 import { toShown, type UnitSystem } from "../../units.js";
 import type { Option, Places } from "./options.js";
 
@@ -12,8 +11,7 @@ export function putBackInWords(
   system: UnitSystem,
 ) {
   const turns = putBackTurns === undefined ? [] : seatsInWords(putBackTurns);
-  const now = restOf(effect.car, before.measured);
-  const back = alignmentBack(now, restOf(before.car, before.measured));
+  const back = alignmentBack(effect.rest, before.rest);
   return [
     ...turns,
     ...alignmentInWords("camber", back.camber, effect, system),

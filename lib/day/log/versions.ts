@@ -1,3 +1,4 @@
+import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import type { Change } from "../../change/change.js";
 import { labelOf } from "../../change/label.js";
@@ -37,7 +38,7 @@ function versionOf(entry: SetUpEntry, all: readonly SetUpEntry[], system: UnitSy
     entry,
     measured,
     changes,
-    tested: testedChanges(before, entry.car, measured),
+    tested: testedChanges(standingCar(before, measured), standingCar(entry.car, measured)),
     labels: changes.map((change) => labelOf(change, before, system)),
     other,
   };

@@ -1,4 +1,5 @@
 import { phaseNames } from "../../balance/phases.js";
+import type { StandingCar } from "../../balance/standing-car.js";
 import type { Car, CarLever } from "../../car/car.js";
 import type { Change, End, EndLever } from "../../change/change.js";
 import { type Baseline, baselineOf, effectOf } from "../../change/effect.js";
@@ -42,13 +43,12 @@ export const leversToTry: readonly (EndLever | CarLever)[] = [
  * @param speed - m/s at which balance is compared
  */
 export function candidatesFor(
-  car: Car,
-  measured: Car = car,
+  standing: StandingCar,
   speed?: number,
   leastFelt = LEAST_FELT_SHIFT,
 ): Candidate[] {
-  const before = baselineOf(car, measured, speed);
-  return singleStepsOf(car).flatMap((step) => smallestFelt(step, before, leastFelt) ?? []);
+  const before = baselineOf(standing, speed);
+  return singleStepsOf(standing.car).flatMap((step) => smallestFelt(step, before, leastFelt) ?? []);
 }
 
 function smallestFelt(one: Change, before: Baseline, leastFelt: number): Candidate | undefined {

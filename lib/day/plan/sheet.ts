@@ -1,4 +1,5 @@
 import { type PhaseName, phaseNames } from "../../balance/phases.js";
+import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import { differenceOf } from "../../change/behaviour.js";
 import type { Change } from "../../change/change.js";
@@ -104,9 +105,10 @@ export function lookerFor({ car: measured, venue }: Pick<Plan, "car" | "venue">)
     const known = seen.get(car);
     if (known !== undefined) return known;
     const [similar] = seen.values();
+    const standing = standingCar(car, measured);
     const look = {
-      baseline: baselineOf(car, measured, speed, similar?.baseline.corners),
-      cells: cellsOf(car, venue, measured, similar?.cells),
+      baseline: baselineOf(standing, speed, similar?.baseline.corners),
+      cells: cellsOf(standing, venue, similar?.cells),
     };
     seen.set(car, look);
     return look;

@@ -1,7 +1,6 @@
-import type { Car } from "../../car/car.js";
 import type { Change } from "../../change/change.js";
 import type { Wheels } from "../../load/wheels.js";
-import { restOf } from "../../statics/rest.js";
+import type { CarAtRest } from "../../statics/rest.js";
 import { differenceOfSetUps } from "./difference.js";
 
 /** What rounding to a step may leave when a car is put back: heights, camber, toe. */
@@ -11,13 +10,11 @@ const LEFT = { height: 2e-3, camber: 1.5e-3, toe: 6e-4 } as const; // m, rad, ra
  * The changes that a run tests against another: what differs, without the seat turns, camber and
  * toe that only put the car back to how it stood. One: a clean test. More: confounded. None:
  * nothing was changed.
- *
- * @param measured - the car whose file gave the heights
  */
-export function testedChanges(before: Car, after: Car, measured: Car): Change[] {
-  const changes = apart(differenceOfSetUps(before, after).changes);
+export function testedChanges(before: CarAtRest, after: CarAtRest): Change[] {
+  const changes = apart(differenceOfSetUps(before.car, after.car).changes);
   if (changes.length < 2) return changes;
-  const [was, is] = [restOf(before, measured), restOf(after, measured)];
+  const [was, is] = [before.rest, after.rest];
   const alike: Readonly<Partial<Record<Change["lever"], boolean>>> = {
     seatTurns: wheelsNear(was.rideHeight, is.rideHeight, LEFT.height),
     camber: wheelsNear(was.camber, is.camber, LEFT.camber),

@@ -1,4 +1,5 @@
 import { type PhaseName, phaseNames } from "../../balance/phases.js";
+import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import type { Change } from "../../change/change.js";
 import { parameters } from "../../parameters.js";
@@ -112,7 +113,7 @@ function brakesToTheRear(row: Row, came: Car): PlanWarning[] {
 
 function severalChanges(row: Row, { car }: Plan, last: SheetRow | undefined): PlanWarning[] {
   if (last === undefined) return [];
-  const tested = testedChanges(last.car, row.car, car);
+  const tested = testedChanges(standingCar(last.car, car), standingCar(row.car, car));
   if (tested.length < 2) return [];
   const sentence = `${tested.length} things change at once: against the run before nobody can say which of them was felt.`;
   return [{ kind: "several changes", sentence }];

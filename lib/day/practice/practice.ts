@@ -1,5 +1,6 @@
 import type { PhaseName } from "../../balance/phases.js";
 import { phaseNames } from "../../balance/phases.js";
+import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import { demoCar } from "../../car/demo-car.js";
 import { applyChange } from "../../change/apply.js";
@@ -75,7 +76,8 @@ const hideable = new WeakMap<Car, Map<number, readonly Change[]>>();
 /** What can be felt of a car at a speed: worked out once, since it is the same for every seed. */
 function changesToHide(car: Car, speed: number): readonly Change[] {
   const known = hideable.get(car) ?? new Map<number, readonly Change[]>();
-  const changes = known.get(speed) ?? candidatesFor(car, car, speed).map(({ change }) => change);
+  const changes =
+    known.get(speed) ?? candidatesFor(standingCar(car), speed).map(({ change }) => change);
   hideable.set(car, known.set(speed, changes));
   return changes;
 }
@@ -96,15 +98,15 @@ const canBeFelt = (shifts: PhaseShifts): boolean =>
 /** The car with a change made and the seats put back where they can do it. */
 export function carWith(change: Change, car: Car, measured: Car): Car {
   applyChange(car, change); // refuses before anything is worked out
-  const effect = effectOf(change, baselineOf(car, measured));
+  const effect = effectOf(change, baselineOf(standingCar(car, measured)));
   return (effect.putBack ?? effect).car;
 }
 
 /** How far balance moves in each part of one corner, m/s², above 0 towards the front. */
 export function shiftsIn(corner: VenueCorner, before: Car, after: Car, measured: Car): PhaseShifts {
   const place = { name: corner.name, corners: [corner] };
-  const was = cellsOf(before, place, measured);
-  const is = cellsOf(after, place, measured, was);
+  const was = cellsOf(standingCar(before, measured), place);
+  const is = cellsOf(standingCar(after, measured), place, was);
   const shift = (i: number) => (is[i]?.balance ?? 0) - (was[i]?.balance ?? 0);
   return Object.fromEntries(phaseNames.map((name, i) => [name, shift(i)])) as PhaseShifts;
 }

@@ -1,4 +1,5 @@
 import type { PhaseName } from "../../balance/phases.js";
+import { standingCar } from "../../balance/standing-car.js";
 import { canApply } from "../../change/apply.js";
 import type { Change } from "../../change/change.js";
 import { formatAlike } from "../../shown-range.js";
@@ -82,7 +83,7 @@ export function scoreNext(practice: Practice, next: Change, system: UnitSystem =
   const left = shiftsIn(corner, car, after, car);
   const { back, told } = wayBack(labelHere(next, changed, system), shifts, left);
   const worst = strongest(left);
-  const outside = marginsOf(after, car).filter(({ margin }) => margin < 0);
+  const outside = marginsOf(standingCar(after, car)).filter(({ margin }) => margin < 0);
   return {
     score: outside.length > 0 ? 0 : Math.max(0, back),
     reasons: [

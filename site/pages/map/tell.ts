@@ -1,7 +1,6 @@
 import {
   type CarBalance,
   carOnMap,
-  handlingCarOf,
   hardestOn,
   hasLimits,
   type MapAxis,
@@ -57,8 +56,7 @@ export function readingText(of: MapOf, reading: MapReading, format: Format): str
 
 /** Where the car of a place tips over, m/s², if its hardest turn comes near to that. */
 export function nearTippingOf(of: MapOf, { x, y, balance }: MapReading): number | undefined {
-  const car = handlingCarOf(carOnMap(of, x, y), of.measured);
-  return tipsNear(car, of.driving, balance);
+  return tipsNear(carOnMap(of, x, y).handling, of.driving, balance);
 }
 
 /** What it says where the car cannot brake or drive as hard as that part of a corner asks. */

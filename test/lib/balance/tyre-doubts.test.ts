@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
+import { standingCar } from "../../../lib/balance/standing-car.js";
 import { tyreDoubtInWords } from "../../../lib/balance/tyre-doubt-words.js";
 import { tyreDoubts } from "../../../lib/balance/tyre-doubts.js";
 import type { Car } from "../../../lib/car/car.js";
@@ -16,17 +17,20 @@ const shod = (name: string, left: number, right = left): Car => {
   });
   return { ...demoCar, front: axle("front"), rear: axle("rear") };
 };
-const kinds = (car: Car) => tyreDoubts(car, 25).map(({ end, what }) => `${end} ${what}`);
+const kinds = (car: Car) =>
+  tyreDoubts(standingCar(car), 25).map(({ end, what }) => `${end} ${what}`);
 
 test("the data of its tyres cover the demo car", () => {
-  expect(tyreDoubts(demoCar, 25)).toEqual([]);
+  expect(tyreDoubts(standingCar(demoCar), 25)).toEqual([]);
 });
 
 describe("a pressure outside the data", () => {
   const over = shod("published road", 270e3); // its data: 186 to 255 kPa – reference-tyre.ts
 
   test("is told for each axle, with what the data reach", () => {
-    const [front, rear] = tyreDoubts(over, 25).filter(({ what }) => what === "pressure");
+    const [front, rear] = tyreDoubts(standingCar(over), 25).filter(
+      ({ what }) => what === "pressure",
+    );
     expect(front).toEqual({
       end: "front",
       tyre: "published road",
@@ -38,12 +42,14 @@ describe("a pressure outside the data", () => {
   });
 
   test("is indeed where a step of pressure does nothing to the limit", () => {
-    const row = changeTable(over).find(({ change }) => change.lever === "tyrePressure");
+    const row = changeTable(standingCar(over)).find(
+      ({ change }) => change.lever === "tyrePressure",
+    );
     expect(Math.abs(row?.effect?.moved.phases.middle.understeerMargin ?? 1)).toBeLessThan(1e-3);
   });
 
   test("of one side is that side's, the side farthest outside", () => {
-    const pressures = tyreDoubts(shod("published road", 200e3, 180e3), 25);
+    const pressures = tyreDoubts(standingCar(shod("published road", 200e3, 180e3)), 25);
     expect(pressures[0]).toMatchObject({ what: "pressure", value: 180e3 });
   });
 
@@ -63,11 +69,11 @@ test("load and lean at the limit are told where they leave the data, in right co
 
 test("a car that tips over is asked up to where it does", () => {
   const handling = { ...handlingCarOf(demoCar), sprungHeight: 1.2 };
-  expect(() => tyreDoubts(demoCar, 25, handling)).not.toThrow();
+  expect(() => tyreDoubts({ ...standingCar(demoCar), handling }, 25)).not.toThrow();
 });
 
 test("the sentence comes in the units of the reader", () => {
-  const [doubt] = tyreDoubts(shod("published road", 270e3), 25);
+  const [doubt] = tyreDoubts(standingCar(shod("published road", 270e3)), 25);
   if (doubt === undefined) throw new Error("no doubt");
   expect(tyreDoubtInWords(doubt).replaceAll("\u00a0", " ")).toBe(
     "Front tyre pressure is 270 kPa but the data of the tyre “published road” reach from 186 kPa to 255 kPa: the tyre is taken as at 255 kPa, and changes out there show no effect.",

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test, vi } from "vitest";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
+import { standingCar } from "../../../lib/balance/standing-car.js";
 import { axleLoadsOf } from "../../../lib/car/axle-loads.js";
 import type { Car } from "../../../lib/car/car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
@@ -96,7 +97,7 @@ test("any change that a car allows gives figures without NaN, or is refused in a
       fc.pre(changes.length > 0);
       const change = changes[pick % changes.length];
       if (change === undefined) return;
-      const figures = unlessRefused(() => figuresOf(applyChange(car, change), car));
+      const figures = unlessRefused(() => figuresOf(standingCar(applyChange(car, change), car)));
       for (const number of numbersIn(figures)) expect(number).not.toBeNaN();
     }),
     runs,
@@ -106,7 +107,7 @@ test("any change that a car allows gives figures without NaN, or is refused in a
 test("balance and figures of any car are without NaN in every part of a corner, or refused", () => {
   fc.assert(
     fc.property(anyCar, fc.double({ min: 5, max: 60, noNaN: true }), (car, speed) => {
-      const behaviour = unlessRefused(() => behaviourOf(car, car, speed));
+      const behaviour = unlessRefused(() => behaviourOf(standingCar(car), speed));
       for (const number of numbersIn(behaviour)) expect(number).not.toBeNaN();
       for (const number of numbersIn(behaviour?.phases)) expect(number).toSatisfy(Number.isFinite);
     }),
@@ -135,8 +136,8 @@ test("a car and its mirror image do the same", () => {
   fc.assert(
     fc.property(anyClubCar, (car) => {
       const [one, other] = [
-        behaviourOf(car, demoCar),
-        behaviourOf(mirrored(car), mirrored(demoCar)),
+        behaviourOf(standingCar(car, demoCar)),
+        behaviourOf(standingCar(mirrored(car), mirrored(demoCar))),
       ];
       for (const [i, number] of numbersIn(one.phases).entries())
         expect(numbersIn(other.phases)[i]).toBeCloseTo(number, 2); // its search begins elsewhere
@@ -149,7 +150,10 @@ test("what a car does is found the same from whichever car the search begins", (
   fc.assert(
     fc.property(anyClubCar, anyClubCar, (car, before) => {
       const start = cornersOf(handlingCarOf(before, demoCar), 25);
-      const [cold, warm] = [behaviourOf(car, demoCar), behaviourOf(car, demoCar, 25, start)];
+      const [cold, warm] = [
+        behaviourOf(standingCar(car, demoCar)),
+        behaviourOf(standingCar(car, demoCar), 25, start),
+      ];
       for (const [i, number] of numbersIn(cold.phases).entries())
         expect(numbersIn(warm.phases)[i]).toBeCloseTo(number, 2);
     }),

@@ -1,5 +1,6 @@
 import { describe, expect, test, vi } from "vitest";
 import { phaseNames } from "../../../lib/balance/phases.js";
+import { standingCar } from "../../../lib/balance/standing-car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { bandSampler, changeBands, marginBands } from "../../../lib/certainty/band-sampler.js";
 import type { UncertainNumber } from "../../../lib/certainty/uncertain-number.js";
@@ -16,7 +17,7 @@ const stiffer: Change = { lever: "barPosition", end: "front", by: 1 };
 const softer: Change = { lever: "barPosition", end: "front", by: -1 };
 const pressure: Change = { lever: "tyrePressure", end: "rear", by: 5e3 };
 const springs: Change = { lever: "springRate", end: "front", by: 5e3 };
-const own = baselineOf(demoCar).behaviour.phases;
+const own = baselineOf(standingCar(demoCar)).behaviour.phases;
 
 describe("a car of which everything is exact", () => {
   const sampler = bandSampler(demoCar, [stiffer, springs], { numbers: [] });
@@ -40,7 +41,7 @@ describe("a car of which everything is exact", () => {
 
   test("is changed as the change says, put back where it must be", () => {
     const [bar, spring] = sampler.changes();
-    const before = baselineOf(demoCar);
+    const before = baselineOf(standingCar(demoCar));
     const { moved } = effectOf(stiffer, before);
     expect(bar?.phases?.middle.understeerMargin.value).toBe(moved.phases.middle.understeerMargin);
     expect(bar?.phases?.middle.understeerMargin.band.low.value).toBeCloseTo(
@@ -86,7 +87,8 @@ test("a narrow band is as wide as its parts, each worked out by itself, say", ()
   // To first order the variance is the sum of (dm/dx·σ)² – JCGM 100:2008, equation 10. Numbers are
   // moved one at a time here; the sampler moves all together.
   const small = times(0.25);
-  const margin = (car: typeof demoCar) => baselineOf(car).behaviour.phases.middle.understeerMargin;
+  const margin = (car: typeof demoCar) =>
+    baselineOf(standingCar(car)).behaviour.phases.middle.understeerMargin;
   const parts = small.map(({ path, value, spread, min, max, get, set }) => {
     const [up, down] = [spread, -spread].map((off) => {
       const moved = value + off;
@@ -158,7 +160,7 @@ test("bands are of the car as it is set, off by what its measured file leaves op
   const lower = { ...set.front.spring, seatTurns: { left: -4, right: -4 } };
   const car = { ...set, front: { ...set.front, spring: lower } };
   const bands = marginBands(car, { measured: demoCar, samples: 10 });
-  const { behaviour } = baselineOf(car, demoCar);
+  const { behaviour } = baselineOf(standingCar(car, demoCar));
   expect(bands.middle.understeerMargin.value).toBe(behaviour.phases.middle.understeerMargin);
 });
 

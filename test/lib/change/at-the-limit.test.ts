@@ -4,6 +4,7 @@ import { differentialDoubts } from "../../../lib/balance/differential-doubts.js"
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
 import { type PhaseName, phaseBalances, phaseNames, phases } from "../../../lib/balance/phases.js";
 import { tipsOverAt } from "../../../lib/balance/stance-in-turn.js";
+import { standingCar } from "../../../lib/balance/standing-car.js";
 import { trim } from "../../../lib/balance/trim.js";
 import type { Car } from "../../../lib/car/car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
@@ -19,7 +20,7 @@ import { tradesOf } from "../../../lib/change/trade.js";
 const speed = 25;
 
 describe("better balanced and slower", () => {
-  const figures = baselineOf(demoCar).behaviour.figures;
+  const figures = baselineOf(standingCar(demoCar)).behaviour.figures;
   const behaviour = (margin: number, turn: number): Behaviour => {
     const one = { understeerMargin: margin, lateralAcceleration: turn };
     return {
@@ -93,7 +94,7 @@ describe("travel", () => {
   });
 
   test("is told of a change that uses it up, and not of one that leaves it", () => {
-    const before = baselineOf(demoCar);
+    const before = baselineOf(standingCar(demoCar));
     const softer = effectOf({ lever: "springRate", end: "front", by: -5e3 }, before);
     expect(softer.onStops).toContainEqual({
       phase: "braking in",
@@ -103,7 +104,10 @@ describe("travel", () => {
     });
     const stiffer = effectOf({ lever: "springRate", end: "front", by: 5e3 }, before);
     expect(stiffer.onStops.filter(({ stop }) => stop === "bump")).toEqual([]);
-    const again = effectOf({ lever: "springRate", end: "front", by: -5e3 }, baselineOf(at(0.05)));
+    const again = effectOf(
+      { lever: "springRate", end: "front", by: -5e3 },
+      baselineOf(standingCar(at(0.05))),
+    );
     expect(
       again.onStops.filter(({ phase, end }) => phase === "braking in" && end === "front"),
     ).toEqual([]); // it was on it before

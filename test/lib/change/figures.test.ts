@@ -1,12 +1,13 @@
 import { expect, test } from "vitest";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
+import { standingCar } from "../../../lib/balance/standing-car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { figuresOf } from "../../../lib/change/figures.js";
 import { smallStep } from "../../../lib/transient/small-step.js";
 import { demoInRoll } from "../load/demo-in-roll.js";
 import { rollByEnergy } from "../load/roll-by-energy.js";
 
-const figures = figuresOf(demoCar);
+const figures = figuresOf(standingCar(demoCar));
 
 test("at rest the demo car stands as its file says", () => {
   expect(figures.rideHeight.front).toBeCloseTo(0.13, 12);
@@ -50,7 +51,7 @@ test("it understeers a little and answers the steering as a light car does", () 
 });
 
 test("gradient and response are those at the speed asked for", () => {
-  const fast = figuresOf(demoCar, demoCar, 40);
+  const fast = figuresOf(standingCar(demoCar), 40);
   expect(smallStep(handlingCarOf(demoCar), 40)).toMatchObject({
     understeerGradient: fast.understeerGradient,
     yawResponseTime: fast.yawResponseTime,

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { standingCar } from "../../../lib/balance/standing-car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { differenceOf } from "../../../lib/change/behaviour.js";
 import type { Change } from "../../../lib/change/change.js";
@@ -6,8 +7,8 @@ import { baselineOf, effectOf } from "../../../lib/change/effect.js";
 import { figuresOf } from "../../../lib/change/figures.js";
 import { figureNames, movedInWords } from "../../../lib/change/moved.js";
 
-const figures = figuresOf(demoCar);
-const before = baselineOf(demoCar);
+const figures = figuresOf(standingCar(demoCar));
+const before = baselineOf(standingCar(demoCar));
 const moved = (change: Change) => movedInWords(effectOf(change, before).moved.figures).join("; ");
 
 test("every figure of a car has a name", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { phaseNames } from "../../../lib/balance/phases.js";
+import { standingCar } from "../../../lib/balance/standing-car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { behaviourOf, differenceOf, tipsIn } from "../../../lib/change/behaviour.js";
 import type { Change } from "../../../lib/change/change.js";
@@ -7,7 +8,7 @@ import { baselineOf, effectOf } from "../../../lib/change/effect.js";
 import { changeTable } from "../../../lib/change/table.js";
 import { restOf } from "../../../lib/statics/rest.js";
 
-const before = baselineOf(demoCar);
+const before = baselineOf(standingCar(demoCar));
 const effect = (change: Change) => effectOf(change, before);
 const middle = (change: Change) => effect(change).moved.phases.middle.understeerMargin;
 
@@ -90,7 +91,7 @@ test("a change that breaks a limit of the class says which", () => {
 
 test("what moved is the changed car's behaviour minus the first car's", () => {
   const { car, moved } = effect({ lever: "barPosition", end: "rear", by: 1 });
-  const after = behaviourOf(car, demoCar);
+  const after = behaviourOf(standingCar(car, demoCar));
   const { phases, figures } = differenceOf(after, before.behaviour);
   expect(moved.figures).toEqual(figures);
   for (const name of phaseNames) {
@@ -101,7 +102,7 @@ test("what moved is the changed car's behaviour minus the first car's", () => {
 });
 
 test("the table has a row for every change that the car allows, each with its label", () => {
-  const rows = changeTable(demoCar);
+  const rows = changeTable(standingCar(demoCar));
   expect(rows.length).toBe(44);
   expect(new Set(rows.map(({ label }) => label)).size).toBe(44);
   for (const row of rows) expect(row.effect?.moved.phases.middle).toBeDefined();
@@ -110,7 +111,7 @@ test("the table has a row for every change that the car allows, each with its la
 test("changes start from where the car stands now, not from where it was measured", () => {
   const turned = { ...demoCar.front.spring, seatTurns: { left: 4, right: 4 } };
   const raised = { ...demoCar, front: { ...demoCar.front, spring: turned } };
-  const from = baselineOf(raised, demoCar);
+  const from = baselineOf(standingCar(raised, demoCar));
   expect(from.behaviour.figures.rideHeight.front).toBeCloseTo(
     (restOf(raised, demoCar).rideHeight.front.left +
       restOf(raised, demoCar).rideHeight.front.right) /
@@ -127,11 +128,11 @@ test("a car that tips over before its tyres let go says in which parts of the co
   // locked: an open differential would leave it without push before the second wheel is up
   const rear = { ...demoCar.rear, differential: { kind: "locked" as const } };
   const tall = { ...demoCar, rear, body: { ...demoCar.body, height: 1.1 } };
-  const from = baselineOf(tall);
+  const from = baselineOf(standingCar(tall));
   const { tips } = effectOf({ lever: "camber", end: "front", by: -0.0044 }, from);
   expect(tips).toContain("middle");
   const oneSided = { ...tall, body: { ...tall.body, height: 0.8, leftOfCentre: 0.12 } };
-  const { left, right } = baselineOf(oneSided).corners;
+  const { left, right } = baselineOf(standingCar(oneSided)).corners;
   expect([left.middle.tips, right.middle.tips]).toEqual([false, true]);
   expect(tipsIn({ left, right })).toContain("middle");
 });

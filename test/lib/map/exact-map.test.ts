@@ -30,8 +30,8 @@ describe("a map worked out in full", () => {
     mapOver("rear-camber", "fuel", "turn-in", grown),
   ])("is at each place of a coarse one what the car there gives by itself, %#", (of) => {
     const map = exactMap(of, gridOf(of, 4));
-    eachPlace(of, 4).forEach((car, i) => {
-      const alone = carBalance(handlingCarOf(car, of.measured), of.driving);
+    eachPlace(of, 4).forEach(({ handling }, i) => {
+      const alone = carBalance(handling, of.driving);
       expect(map.lateralAcceleration[i]).toBeCloseTo(alone.lateralAcceleration, 9);
       expect(map.understeerMargin[i]).toBeCloseTo(alone.understeerMargin, 9);
       expect(map.state[i]).toBe(0);

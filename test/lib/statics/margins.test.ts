@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { standingCar } from "../../../lib/balance/standing-car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { marginsOf } from "../../../lib/statics/margins.js";
 import { readingAgainst } from "../../../lib/statics/reading.js";
 
 describe("margins to the class limits", () => {
   it("names each limit at each wheel and how far inside it is", () => {
-    const margins = marginsOf(demoCar);
+    const margins = marginsOf(standingCar(demoCar));
     const height = margins.find((m) => m.parameter === "rideHeight" && m.where === "front left");
     expect(height?.margin).toBeCloseTo(0.02, 9); // 130 − 110 mm
     expect(margins.filter((m) => m.parameter === "tyrePressure")).toHaveLength(8);
@@ -13,24 +14,24 @@ describe("margins to the class limits", () => {
 
   it("turns negative outside the limit", () => {
     const limits = { greatestPressure: 190e3 };
-    const margins = marginsOf({ ...demoCar, limits });
+    const margins = marginsOf(standingCar({ ...demoCar, limits }));
     expect(margins).toHaveLength(4);
     expect(margins[0]?.margin).toBeCloseTo(-10e3, 6);
   });
 
   it("is zero, not broken, for a car that stands on the limit", () => {
     const limits = { leastCamber: (-1.5 * Math.PI) / 180 }; // the front camber of the demo car
-    const front = marginsOf({ ...demoCar, limits }).filter(({ where }) =>
+    const front = marginsOf(standingCar({ ...demoCar, limits })).filter(({ where }) =>
       where.startsWith("front"),
     );
     expect(front.map(({ margin }) => margin)).toEqual([0, 0]); // by rounding: −3.5e-18 at the right
     const nearly = { leastCamber: limits.leastCamber + 2e-9 };
-    expect(marginsOf({ ...demoCar, limits: nearly })[0]?.margin).toBeLessThan(0);
+    expect(marginsOf(standingCar({ ...demoCar, limits: nearly }))[0]?.margin).toBeLessThan(0);
   });
 
   it("lists nothing for a car without a class", () => {
     const { limits: _, ...free } = demoCar;
-    expect(marginsOf(free)).toEqual([]);
+    expect(marginsOf(standingCar(free))).toEqual([]);
   });
 });
 

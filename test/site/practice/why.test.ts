@@ -1,5 +1,6 @@
 import { type Car, candidatesFor, demoCar, practiceCorner, practiceFrom } from "@rollbook/lib";
 import { describe, expect, test } from "vitest";
+import { standingCar } from "../../../lib/balance/standing-car.js";
 import { cornerOf, presets } from "../../../site/pages/practice/puzzle/puzzle.js";
 import { whyOf } from "../../../site/pages/practice/puzzle/why.js";
 import { otherCars } from "../other-cars.js";
@@ -33,7 +34,7 @@ describe("the reason of a hidden change", () => {
 
   test("is a whole sentence or two for everything that can be felt on a car", () => {
     for (const car of [demoCar, ...otherCars])
-      for (const { change } of candidatesFor(car, car, practiceCorner.speed)) {
+      for (const { change } of candidatesFor(standingCar(car), practiceCorner.speed)) {
         const { because } = whyOf(change);
         expect(because).toMatch(/^[A-Z][^.]+\.( [A-Z][^.]+\.)?$/);
         expect(because).not.toMatch(/undefined|NaN/);

@@ -9,6 +9,7 @@ import {
   possibleChanges,
 } from "@rollbook/lib";
 import { describe, expect, it } from "vitest";
+import { standingCar } from "../../../lib/balance/standing-car.js";
 import { freeName, isTaken, moved } from "../../../site/pages/workshop/plan/corners.js";
 import {
   asKind,
@@ -75,7 +76,7 @@ describe("turning the seats back", () => {
   };
 
   it("is offered for exactly those levers that move how the car stands", () => {
-    const stands = baselineOf(car);
+    const stands = baselineOf(standingCar(car));
     const moves = new Map<string, boolean>();
     for (const one of possibleChanges(car)) {
       if (one.lever === "seatTurns") continue;

@@ -16,7 +16,6 @@ import {
   formatNumber,
   GRAVITY,
   type HandlingCar,
-  handlingCarOf,
   type Margin,
   type MarginBands,
   marginsOf,
@@ -30,9 +29,9 @@ import {
   type Quantity,
   type Rest,
   readingAgainst,
-  restOf,
   rideRateOf,
   rollStiffnessOf,
+  standingCar,
   toShown,
   totalMassOf,
   tyreDoubtInWords,
@@ -97,12 +96,12 @@ export const speed = 90 / 3.6; // m/s
  * @throws Refusal when the car cannot stand on its springs
  */
 export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
-  const rest = restOf(car);
-  const handling = handlingCarOf(car, car, rest);
-  const figures = figuresOf(car, car, speed, rest, handling);
+  const standing = standingCar(car);
+  const { rest, handling } = standing;
+  const figures = figuresOf(standing, speed);
   const corners = cornersOf(handling, speed);
   const tipsAbove = phaseNames.filter((name) => corners.left[name].tips);
-  const doubts = tyreDoubts(car, speed, handling).map((doubt) => tyreDoubtInWords(doubt, units));
+  const doubts = tyreDoubts(standing, speed).map((doubt) => tyreDoubtInWords(doubt, units));
   return {
     ...atRest(car, rest, handling, write),
     axles: stiffness(car, figures, write),
@@ -111,7 +110,7 @@ export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
     balanceWithin: (bands) => toldBalance(corners.left, write, bands),
     bewares: nearTippingNotes(nearTippingIn(handling, speed, corners), tipsAbove, write),
     notes: [...notesOn(car, handling, corners, write), ...doubts],
-    limits: toldLimits(marginsOf(car, car, rest), units, write),
+    limits: toldLimits(marginsOf(standing), units, write),
   };
 }
 

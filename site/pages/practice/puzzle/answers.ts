@@ -16,6 +16,7 @@ import {
   pick,
   randomFrom,
   sameLever,
+  standingCar,
   stepCountsFor,
   timesSteps,
   type UnitSystem,
@@ -26,7 +27,7 @@ const FEW = 4; // causes to choose from with most help
 
 /** The causes to choose from: all that can be felt, or with most help four of them. */
 export function causesFor({ seed, car, corner, hidden }: Practice, level: Level): Change[] {
-  const all = candidatesFor(car, car, corner.speed).map(({ change }) => change);
+  const all = candidatesFor(standingCar(car), corner.speed).map(({ change }) => change);
   if (level > 1) return all;
   const random = randomFrom(seed + 2);
   const chosen = [hidden];

@@ -3,6 +3,7 @@ import {
   candidatesFor,
   labelOf,
   Refusal,
+  standingCar,
   venueSpeed,
   whyNotRanked,
 } from "@rollbook/lib";
@@ -60,7 +61,7 @@ function items(added: () => void): HTMLElement[] {
 function candidatesOfDay(): Candidate[] {
   const day = theDay();
   try {
-    return day === undefined ? [] : candidatesFor(day.car, day.car, venueSpeed(day.venue));
+    return day === undefined ? [] : candidatesFor(standingCar(day.car), venueSpeed(day.venue));
   } catch (error) {
     if (error instanceof Refusal) return [];
     throw error;

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { standingCar } from "../../../../lib/balance/standing-car.js";
 import { demoCar } from "../../../../lib/car/demo-car.js";
 import { applyChanges } from "../../../../lib/change/apply.js";
 import type { Change } from "../../../../lib/change/change.js";
@@ -19,9 +20,8 @@ function felt(
   leastFelt?: number,
 ) {
   const runs: TwoRuns = {
-    before: demoCar,
-    after: applyChanges(demoCar, changes),
-    measured: demoCar,
+    before: standingCar(demoCar),
+    after: standingCar(applyChanges(demoCar, changes), demoCar),
     venue: exampleVenue,
     reportsBefore: before,
     reportsAfter: after,

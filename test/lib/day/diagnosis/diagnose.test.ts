@@ -1,4 +1,5 @@
 import { describe, expect, test, vi } from "vitest";
+import { standingCar } from "../../../../lib/balance/standing-car.js";
 import type { Car } from "../../../../lib/car/car.js";
 import { demoCar } from "../../../../lib/car/demo-car.js";
 import { applyChange, canApply } from "../../../../lib/change/apply.js";
@@ -121,8 +122,10 @@ describe("proposals", () => {
   test("do what the change table says", () => {
     const [first] = ask({}).proposals;
     expect(first).toBeDefined();
-    const after = first ? behaviourOf(applyChange(demoCar, first.change), demoCar, 27) : undefined;
-    const before = behaviourOf(demoCar, demoCar, 27);
+    const after = first
+      ? behaviourOf(standingCar(applyChange(demoCar, first.change), demoCar), 27)
+      : undefined;
+    const before = behaviourOf(standingCar(demoCar), 27);
     const shift =
       (after?.phases.middle.understeerMargin ?? 0) - before.phases.middle.understeerMargin;
     expect(first?.phases.middle).toBeCloseTo(shift, 2); // found from a neighbour, and from nothing

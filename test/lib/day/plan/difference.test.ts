@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { standingCar } from "../../../../lib/balance/standing-car.js";
 import { demoCar } from "../../../../lib/car/demo-car.js";
 import { applyChange, applyChanges } from "../../../../lib/change/apply.js";
 import { baselineOf, effectOf } from "../../../../lib/change/effect.js";
@@ -49,11 +50,11 @@ test("what is no lever is named by its path", () => {
 
 test("a spring with its seats put back is one tested change", () => {
   const spring = { lever: "springRate", end: "front", by: -10e3 } as const;
-  const { putBack } = effectOf(spring, baselineOf(demoCar));
+  const { putBack } = effectOf(spring, baselineOf(standingCar(demoCar)));
   expect(putBack).toBeDefined();
   const after = putBack?.car ?? demoCar;
   expect(differenceOfSetUps(demoCar, after).changes.length).toBeGreaterThan(1);
-  expect(testedChanges(demoCar, after, demoCar)).toEqual([spring]);
+  expect(testedChanges(standingCar(demoCar), standingCar(after, demoCar))).toEqual([spring]);
 });
 
 test("a spring with seats turned further than put back is two", () => {
@@ -61,5 +62,5 @@ test("a spring with seats turned further than put back is two", () => {
     { lever: "springRate", end: "front", by: 5e3 },
     { lever: "seatTurns", end: "front", by: 8 },
   ]);
-  expect(testedChanges(demoCar, after, demoCar)).toHaveLength(2);
+  expect(testedChanges(standingCar(demoCar), standingCar(after, demoCar))).toHaveLength(2);
 });

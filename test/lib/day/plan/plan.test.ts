@@ -1,5 +1,6 @@
 import { describe, expect, test, vi } from "vitest";
 import { phaseNames } from "../../../../lib/balance/phases.js";
+import { standingCar } from "../../../../lib/balance/standing-car.js";
 import type { Car } from "../../../../lib/car/car.js";
 import { demoCar } from "../../../../lib/car/demo-car.js";
 import { applyChange } from "../../../../lib/change/apply.js";
@@ -49,7 +50,9 @@ describe("a proposed plan", () => {
   test("tests one change at most from each run to the next", () => {
     rows.slice(1).forEach((row, i) => {
       const before = rows[i]?.car ?? demoCar;
-      expect(testedChanges(before, row.car, demoCar).length).toBeLessThanOrEqual(1);
+      expect(
+        testedChanges(standingCar(before, demoCar), standingCar(row.car, demoCar)).length,
+      ).toBeLessThanOrEqual(1);
     });
   });
 
@@ -96,7 +99,10 @@ test("brakes are never proposed rearwards", () => {
   const adjusters = { brakeFrontShare: { min: 0.5, max: 0.66, step: 0.02 } }; // 0.66 as it came
   const bar = front.bar && { ...front.bar, position: 1 };
   const car: Car = { ...demoCar, front: { ...front, ...(bar && { bar }) }, rear, adjusters };
-  const levers = candidatesFor(car).map(({ change }) => [change.lever, Math.sign(change.by)]);
+  const levers = candidatesFor(standingCar(car)).map(({ change }) => [
+    change.lever,
+    Math.sign(change.by),
+  ]);
   expect(levers).toContainEqual(["barPosition", 1]);
   expect(levers).not.toContainEqual(["brakeFrontShare", 1]); // in front there is no more
   const proposed = proposePlan({ ...day, car }).steps.filter(({ kind }) => kind === "change");
@@ -108,18 +114,18 @@ test("a car without adjusters gets a plan without changes", () => {
   const { bar: _rear, adjusters: _b, ...rear } = demoCar.rear;
   const { adjusters: _c, ...rest } = demoCar;
   const fixed: Car = { ...rest, front, rear };
-  expect(candidatesFor(fixed)).toEqual([]);
+  expect(candidatesFor(standingCar(fixed))).toEqual([]);
   const kinds = proposePlan({ ...day, car: fixed }).steps.map(({ kind }) => kind);
   expect(kinds).toEqual(["baseline", "return", "no change"]);
 });
 
 test("a candidate is the fewest steps that are felt, or the round count above", () => {
   const putBack = ["springRate", "tyrePressure", "ballast"]; // the seats are turned as well
-  for (const { change, steps } of candidatesFor(demoCar)) {
+  for (const { change, steps } of candidatesFor(standingCar(demoCar))) {
     if (steps === 1 || putBack.includes(change.lever)) continue;
     const fewer = { ...change, by: (change.by / steps) * Math.floor(0.75 * steps) };
-    const before = behaviourOf(demoCar);
-    const after = behaviourOf(applyChange(demoCar, fewer), demoCar);
+    const before = behaviourOf(standingCar(demoCar));
+    const after = behaviourOf(standingCar(applyChange(demoCar, fewer), demoCar));
     for (const name of phaseNames) {
       const shift = after.phases[name].understeerMargin - before.phases[name].understeerMargin;
       expect(Math.abs(shift)).toBeLessThan(LEAST_FELT_SHIFT);
@@ -132,7 +138,7 @@ test("a car with fine steps gets as large a change as one with coarse steps", ()
   const { springRate: _, ...others } = demoCar.front.adjusters ?? {};
   const adjusters = { ...others, springRate: { min: 40e3, max: 90e3, step } };
   const fine: Car = { ...demoCar, front: { ...demoCar.front, adjusters } };
-  const softer = candidatesFor(fine).find(
+  const softer = candidatesFor(standingCar(fine)).find(
     ({ change }) =>
       change.lever === "springRate" && "end" in change && change.end === "front" && change.by < 0,
   );
