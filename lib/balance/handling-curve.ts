@@ -4,7 +4,8 @@ import type { HandlingCar } from "./handling-car.js";
 import { mirrorCar } from "./mirror-car.js";
 import { mirrorDriving } from "./mirror-driving.js";
 import { tipsOverAt } from "./stance-in-turn.js";
-import { type Trim, trim } from "./trim.js";
+import { trim } from "./trim.js";
+import type { Trim } from "./trimmed-car.js";
 
 /** One point of a handling curve. */
 export interface HandlingPoint {

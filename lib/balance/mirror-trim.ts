@@ -1,5 +1,5 @@
 import type { Sides } from "../load/wheels.js";
-import type { Trim, WheelAtWork } from "./trim.js";
+import type { Trim, WheelAtWork } from "./trimmed-car.js";
 
 /** The trim of the car seen in a mirror. */
 export function mirrorTrim(trim: Trim): Trim {

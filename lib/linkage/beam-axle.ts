@@ -1,6 +1,7 @@
 import { requireInRange } from "../check.js";
-import { type Carrier, link, type Point, wheel } from "./carrier.js";
+import { type Carrier, link, wheel } from "./carrier.js";
 import { requirePoint } from "./corner.js";
+import type { Point } from "./space-vector.js";
 
 /** Both joints of a link of a beam axle. */
 export interface BeamLink {

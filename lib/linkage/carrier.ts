@@ -1,11 +1,4 @@
-import { cross, minus, unit } from "./space-vector.js";
-
-/** A point in space, m: x forward, y to the left of the centre line, z above the ground. */
-export interface Point {
-  readonly x: number;
-  readonly y: number;
-  readonly z: number;
-}
+import { cross, minus, type Point, unit } from "./space-vector.js";
 
 /** A stiff link with a ball joint at each end. */
 export interface Link {

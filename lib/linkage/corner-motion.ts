@@ -1,10 +1,9 @@
 import { requireInRange } from "../check.js";
 import { Refusal } from "../refusal.js";
-import type { Point } from "./carrier.js";
 import { type Corner, cornerCarrier } from "./corner.js";
 import { atDesign, moved, type Pose } from "./pose.js";
 import { contactPatch, settle } from "./settle.js";
-import { dot } from "./space-vector.js";
+import { dot, type Point } from "./space-vector.js";
 import {
   risingTwists,
   type WheelPosition,

@@ -1,5 +1,6 @@
 import { requireInRange } from "../check.js";
-import { type Carrier, link, type Point, slider, wheel } from "./carrier.js";
+import { type Carrier, link, slider, wheel } from "./carrier.js";
+import type { Point } from "./space-vector.js";
 
 /** What every independent suspension has: wheel, lower wishbone and toe link. */
 interface CornerShared {

@@ -1,6 +1,6 @@
 import { requireInRange } from "../check.js";
-import { type FrontViewLinkage, type FrontViewPoint, frontViewMembers } from "./front-view.js";
-import { minus, plus, times, turn, unit } from "./front-view-vector.js";
+import { type FrontViewLinkage, frontViewMembers } from "./front-view.js";
+import { type FrontViewPoint, minus, plus, times, turn, unit } from "./front-view-vector.js";
 import { type InstantCentre, instantCentre } from "./instant-centre.js";
 
 /** A straight line to draw: both its ends, m. */

@@ -1,8 +1,8 @@
 import { Refusal } from "../refusal.js";
-import type { Point } from "./carrier.js";
 import type { Corner } from "./corner.js";
-import type { FrontViewLinkage, FrontViewPoint } from "./front-view.js";
-import { minus, plus, times } from "./space-vector.js";
+import type { FrontViewLinkage } from "./front-view.js";
+import type { FrontViewPoint } from "./front-view-vector.js";
+import { minus, type Point, plus, times } from "./space-vector.js";
 
 /**
  * The front view of a corner in space: its linkage cut by the plane across the car through the

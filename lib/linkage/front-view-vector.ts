@@ -1,5 +1,10 @@
 import { Refusal } from "../refusal.js";
-import type { FrontViewPoint } from "./front-view.js";
+
+/** A point of the front view: y to the left of the car's centre line, z up, both in metres. */
+export interface FrontViewPoint {
+  readonly y: number;
+  readonly z: number;
+}
 
 /** A straight line: the points whose product with the unit normal is the offset, m. */
 export interface FrontViewLine {

@@ -1,11 +1,5 @@
 import { requireInRange } from "../check.js";
-import { distance, minus, plus, turn } from "./front-view-vector.js";
-
-/** A point of the front view: y to the left of the car's centre line, z up, both in metres. */
-export interface FrontViewPoint {
-  readonly y: number;
-  readonly z: number;
-}
+import { distance, type FrontViewPoint, minus, plus, turn } from "./front-view-vector.js";
 
 /** What every suspension carries: a wheel, as a thin disc from its centre to the ground. */
 interface FrontViewWheel {

@@ -1,6 +1,7 @@
-import { type FrontViewLinkage, type FrontViewPoint, sideOf } from "./front-view.js";
+import { type FrontViewLinkage, sideOf } from "./front-view.js";
 import {
   type FrontViewLine,
+  type FrontViewPoint,
   lineAlong,
   type Meeting,
   meet,

@@ -1,11 +1,11 @@
 import { requireInRange } from "../check.js";
 import {
   type FrontViewLinkage,
-  type FrontViewPoint,
   frontViewCamber,
   mapFrontView,
   requireFrontView,
 } from "./front-view.js";
+import type { FrontViewPoint } from "./front-view-vector.js";
 import { outOfReach, uprightMotion } from "./upright-motion.js";
 
 const BODY_POINTS = ["lowerInner", "upperInner", "strutTop"];

@@ -1,5 +1,4 @@
-import type { Point } from "./carrier.js";
-import { cross, plus, rotate, times } from "./space-vector.js";
+import { cross, type Point, plus, rotate, times } from "./space-vector.js";
 
 /** Place and direction of a stiff body against its design position. */
 export interface Pose {

@@ -1,8 +1,9 @@
 import { Refusal } from "../refusal.js";
-import { type FrontViewLinkage, type FrontViewPoint, sideOf } from "./front-view.js";
+import { type FrontViewLinkage, sideOf } from "./front-view.js";
 import {
   dot,
   type FrontViewLine,
+  type FrontViewPoint,
   lineAlong,
   meet,
   minus,

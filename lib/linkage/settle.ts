@@ -1,8 +1,8 @@
 import { type Matrix, solveLinear } from "../linear.js";
 import { Refusal } from "../refusal.js";
-import type { Carrier, Link, Point, Slider, Wheel } from "./carrier.js";
+import type { Carrier, Link, Slider, Wheel } from "./carrier.js";
 import { atDesign, moved, type Pose, speedRow, step, turned, twistFrom } from "./pose.js";
-import { dot, minus, plus, times, unit, without } from "./space-vector.js";
+import { dot, minus, type Point, plus, times, unit, without } from "./space-vector.js";
 
 /** The road in the frame of the body: unit vector up from it, and where each wheel stands. */
 export interface Road {

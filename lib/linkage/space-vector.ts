@@ -1,4 +1,9 @@
-import type { Point } from "./carrier.js";
+/** A point in space, m: x forward, y to the left of the centre line, z above the ground. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
 
 export const plus = (a: Point, b: Point): Point => ({ x: a.x + b.x, y: a.y + b.y, z: a.z + b.z });
 

@@ -1,11 +1,6 @@
 import { Refusal } from "../refusal.js";
-import type {
-  FrontViewDoubleWishbone,
-  FrontViewLinkage,
-  FrontViewPoint,
-  FrontViewStrut,
-} from "./front-view.js";
-import { cross, distance, minus, plus, turn } from "./front-view-vector.js";
+import type { FrontViewDoubleWishbone, FrontViewLinkage, FrontViewStrut } from "./front-view.js";
+import { cross, distance, type FrontViewPoint, minus, plus, turn } from "./front-view-vector.js";
 
 /** Moves a point of the upright as the lower arm turns by an angle (rad, > 0 from y towards z). */
 export function uprightMotion(linkage: FrontViewLinkage, angle: number) {

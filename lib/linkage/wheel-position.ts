@@ -1,8 +1,8 @@
 import { solveLinear } from "../linear.js";
-import type { Carrier, Point, Wheel } from "./carrier.js";
+import type { Carrier, Wheel } from "./carrier.js";
 import { moved, type Pose, type Twist, turned, twistFrom, velocityAt } from "./pose.js";
 import { constraintRows, contactPatch, type Road } from "./settle.js";
-import { cross, dot } from "./space-vector.js";
+import { cross, dot, type Point } from "./space-vector.js";
 
 /** Where a wheel stands and how it is aligned to the road. */
 export interface WheelPosition {

@@ -18,11 +18,12 @@ function step(settings: Record<string, string>, ...command: readonly string[]): 
 function check(): void {
   step({}, "typescript/bin/tsc", "--noEmit");
   step({}, "@biomejs/biome/bin/biome", "check");
+  step({}, "tsx/dist/cli.mjs", "site/commands/floors.ts");
 }
 
 const vitest = "vitest/vitest.mjs";
 
-/** Types, lint, and the nearest tests to what differs from a commit. */
+/** Types, lint, floors, and the nearest tests to what differs from a commit. */
 async function runChanged(commit: string): Promise<void> {
   const { changed, files, pages, left } = await planFor(commit, secondsKept());
   check();

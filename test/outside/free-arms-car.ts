@@ -1,4 +1,5 @@
-import type { FrontViewDoubleWishbone, FrontViewPoint } from "../../lib/linkage/front-view.js";
+import type { FrontViewDoubleWishbone } from "../../lib/linkage/front-view.js";
+import type { FrontViewPoint } from "../../lib/linkage/front-view-vector.js";
 import type { Axles } from "../../lib/load/wheels.js";
 import { type Mechanics, options } from "./mechanics.js";
 

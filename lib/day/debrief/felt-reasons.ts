@@ -2,7 +2,16 @@ import { formatAlike } from "../../shown-range.js";
 import type { UnitSystem } from "../../units.js";
 import type { Report } from "../log/report.js";
 import type { Surface } from "../plan/venue.js";
-import type { Verdict } from "./felt.js";
+
+/** How what was felt lies beside what the model says. None of them says that a driver was wrong. */
+export type Verdict =
+  | "match"
+  | "opposite"
+  | "nothing felt"
+  | "other phase"
+  | "felt, not predicted"
+  | "confounded"
+  | "no comparison";
 
 /** All that is known about one cell of two runs. */
 export interface FeltFacts {

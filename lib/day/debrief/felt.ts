@@ -7,17 +7,7 @@ import { testedChanges } from "../plan/single.js";
 import { cornerNamed, type Venue } from "../plan/venue.js";
 import { type Cell, type CellShift, cellsOf, shiftsOf } from "./cells.js";
 import { LEAST_FELT_SHIFT } from "./feel.js";
-import { type FeltFacts, reasonsFor } from "./felt-reasons.js";
-
-/** How what was felt lies beside what the model says. None of them says that a driver was wrong. */
-export type Verdict =
-  | "match"
-  | "opposite"
-  | "nothing felt"
-  | "other phase"
-  | "felt, not predicted"
-  | "confounded"
-  | "no comparison";
+import { type FeltFacts, reasonsFor, type Verdict } from "./felt-reasons.js";
 
 /** Two runs of one driver, one after the other. */
 export interface TwoRuns {

@@ -1,5 +1,6 @@
 import type { PhaseName } from "../../balance/phases.js";
-import type { FeltCell, Verdict } from "./felt.js";
+import type { FeltCell } from "./felt.js";
+import type { Verdict } from "./felt-reasons.js";
 
 /** What a group felt in one part of one corner, without names. */
 export interface GroupCell {

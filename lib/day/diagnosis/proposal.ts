@@ -13,7 +13,7 @@ import { formatAlike } from "../../shown-range.js";
 import type { UnitSystem } from "../../units.js";
 import { sameLever, sameWay, type Tried } from "../debrief/tried.js";
 import { minutesToMake } from "../plan/minutes.js";
-import type { PhaseShifts } from "../plan/sheet.js";
+import type { PhaseShifts } from "../plan/sheet-row.js";
 import { meritOf } from "./merit.js";
 import type { Option, Places } from "./options.js";
 import { putBackInWords } from "./put-back-words.js";

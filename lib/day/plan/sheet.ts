@@ -1,69 +1,22 @@
-import { type PhaseName, phaseNames } from "../../balance/phases.js";
+import { phaseNames } from "../../balance/phases.js";
 import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import { differenceOf } from "../../change/behaviour.js";
 import type { Change } from "../../change/change.js";
-import type { Eased } from "../../change/eased.js";
 import { type Baseline, baselineOf, effectOf } from "../../change/effect.js";
-import type { CarFigures } from "../../change/figures.js";
 import { labelOf } from "../../change/label.js";
-import type { NearTipping } from "../../change/near-tipping.js";
-import { newlyOnStops, type OnStop } from "../../change/on-stops.js";
-import { type Trade, tradesOf } from "../../change/trade.js";
+import { newlyOnStops } from "../../change/on-stops.js";
+import { tradesOf } from "../../change/trade.js";
 import type { Wheels } from "../../load/wheels.js";
 import { Refusal } from "../../refusal.js";
-import type { Margin } from "../../statics/margins.js";
 import type { UnitSystem } from "../../units.js";
-import { type Cell, type CellShift, cellsOf, shiftsOf } from "../debrief/cells.js";
+import { type Cell, cellsOf, shiftsOf } from "../debrief/cells.js";
 import { differenceOfSetUps } from "./difference.js";
 import { cycleMinutes, minutesFor, type StageMinutes, usualMinutes } from "./minutes.js";
 import type { Plan, PlanStep } from "./plan.js";
+import type { PhaseShifts, SheetRow } from "./sheet-row.js";
 import { venueSpeed } from "./venue.js";
-import { type PlanWarning, warningsOf } from "./warnings.js";
-
-/** Shift of balance in each part of a corner, m/s², above 0 towards the front sliding first. */
-export type PhaseShifts = Readonly<Record<PhaseName, number>>;
-
-/** One run of the plan, worked out for the car. */
-export interface SheetRow {
-  readonly step: PlanStep;
-  /** 1 is the first run */
-  readonly run: number;
-  /** Minutes after the start of the day. */
-  readonly startsAt: number;
-  readonly minutes: StageMinutes;
-  /** Minutes of the whole cycle with all rounds driven. */
-  readonly lasts: number;
-  /** The set-up of this run, put back. */
-  readonly car: Car;
-  /** What the hands do before this run, seats included. */
-  readonly toDo: readonly Change[];
-  /** The same in words and metric units. */
-  readonly labels: readonly string[];
-  /** Turns of the seats among them, where the car is put back. */
-  readonly putBackTurns?: Wheels<number>;
-  /** Against the run before; nothing in the first. */
-  readonly phases?: PhaseShifts;
-  /** Against the run before, corner by corner. */
-  readonly cells: readonly CellShift[];
-  /** What else moves against the run before. */
-  readonly moved?: CarFigures;
-  /** How far the car is inside the limits of its class. */
-  readonly margins: readonly Margin[];
-  /** Parts of a corner in which it tips over before its tyres let go. */
-  readonly tips: readonly PhaseName[];
-  /** Parts in which it tips over or comes near to it. */
-  readonly nearTipping: readonly NearTipping[];
-  /** Parts in which it cannot brake or drive as hard as is usual. */
-  readonly eased: readonly Eased[];
-  /** Wheels on a stop that were not in the run before. */
-  readonly onStops: readonly OnStop[];
-  /** Parts in which balance is better than in the run before and the car slower. */
-  readonly trades: readonly Trade[];
-  readonly warnings: readonly PlanWarning[];
-  /** Why the step cannot be done; the car is then as in the run before. */
-  readonly refused?: string;
-}
+import { warningsOf } from "./warnings.js";
 
 /** What changes between two runs, before it is put on the sheet. */
 interface Turn {

@@ -8,23 +8,8 @@ import type { Margin } from "../../statics/margins.js";
 import type { UnitSystem } from "../../units.js";
 import { LEAST_FELT_SHIFT } from "../debrief/feel.js";
 import type { Plan } from "./plan.js";
-import type { SheetRow } from "./sheet.js";
+import type { PlanWarning, SheetRow } from "./sheet-row.js";
 import { testedChanges } from "./single.js";
-
-/** Something to know before a run. */
-export interface PlanWarning {
-  readonly kind:
-    | "refused"
-    | "tips over"
-    | "too small to feel"
-    | "limit"
-    | "towards the rear"
-    | "brakes rearwards"
-    | "several changes"
-    | "order"
-    | "time";
-  readonly sentence: string;
-}
 
 /** A row of the sheet before its warnings are known. */
 type Row = Omit<SheetRow, "warnings">;

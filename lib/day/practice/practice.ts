@@ -13,7 +13,7 @@ import { cellsOf } from "../debrief/cells.js";
 import { LEAST_FELT_SHIFT, MARGIN_PER_POINT, pointsFelt } from "../debrief/feel.js";
 import type { DriverInput, Report } from "../log/report.js";
 import { candidatesFor } from "../plan/propose.js";
-import type { PhaseShifts } from "../plan/sheet.js";
+import type { PhaseShifts } from "../plan/sheet-row.js";
 import type { VenueCorner } from "../plan/venue.js";
 import { type DrivenCorner, driveCorner } from "./drive-corner.js";
 

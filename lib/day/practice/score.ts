@@ -9,7 +9,7 @@ import { LEAST_FELT_SHIFT } from "../debrief/feel.js";
 import { sameWay } from "../debrief/tried.js";
 import { whatIsMissing } from "../log/missing.js";
 import type { Report } from "../log/report.js";
-import type { PhaseShifts } from "../plan/sheet.js";
+import type { PhaseShifts } from "../plan/sheet-row.js";
 import { labelHere } from "./label-here.js";
 import { carWith, type Practice, shiftsIn } from "./practice.js";
 import { less, size, strongest } from "./shifts.js";

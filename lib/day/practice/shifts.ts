@@ -1,5 +1,5 @@
 import { type PhaseName, phaseNames } from "../../balance/phases.js";
-import type { PhaseShifts } from "../plan/sheet.js";
+import type { PhaseShifts } from "../plan/sheet-row.js";
 
 /** The part of a corner in which balance moved most. */
 export function strongest(shifts: PhaseShifts): PhaseName {

@@ -1,5 +1,5 @@
 import { LEAST_FELT_SHIFT } from "../debrief/feel.js";
-import type { PhaseShifts } from "../plan/sheet.js";
+import type { PhaseShifts } from "../plan/sheet-row.js";
 import { less, shareAlong, size } from "./shifts.js";
 
 /** How far a change leads back to the car that was known. */

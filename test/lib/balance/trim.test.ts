@@ -10,7 +10,8 @@ import {
 import { handlingCurve, understeerGradientAt } from "../../../lib/balance/handling-curve.js";
 import { understeerGradient } from "../../../lib/balance/linear-understeer.js";
 import { mirrorCar } from "../../../lib/balance/mirror-car.js";
-import { type Trim, trim } from "../../../lib/balance/trim.js";
+import { trim } from "../../../lib/balance/trim.js";
+import type { Trim } from "../../../lib/balance/trimmed-car.js";
 import { corneringStiffness61 } from "../../../lib/tyre/magic-formula-61-side.js";
 import { between } from "../evenly.js";
 import { anyCar, lightCar, momentlessTyre, someCars } from "./cars.js";

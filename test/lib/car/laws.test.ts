@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { expect, test, vi } from "vitest";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
+import { limitBalanceOf } from "../../../lib/balance/limit-balance.js";
 import { standingCar } from "../../../lib/balance/standing-car.js";
 import { axleLoadsOf } from "../../../lib/car/axle-loads.js";
 import type { Car } from "../../../lib/car/car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { formatCar, parseCar } from "../../../lib/car/file/parse.js";
-import { limitBalanceOf } from "../../../lib/car/limit-balance.js";
 import { totalMassOf } from "../../../lib/car/masses.js";
 import { applyChange } from "../../../lib/change/apply.js";
 import { behaviourOf, cornersOf } from "../../../lib/change/behaviour.js";

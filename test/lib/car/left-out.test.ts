@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { limitBalanceOf } from "../../../lib/balance/limit-balance.js";
 import { tyreStiffnessOf } from "../../../lib/car/axle.js";
 import type { Axle, AxleTyre } from "../../../lib/car/car.js";
 import { complianceSteerOf } from "../../../lib/car/compliance-steer.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { differentialOf } from "../../../lib/car/differential.js";
-import { limitBalanceOf } from "../../../lib/car/limit-balance.js";
 import { stopsOf } from "../../../lib/car/stops.js";
 import { tyreCoefficientsOf, tyreNamed, tyreOf } from "../../../lib/car/tyres.js";
 

@@ -2,12 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   type FrontViewLinkage,
-  type FrontViewPoint,
   frontViewMembers,
   mirrorFrontView,
 } from "../../../lib/linkage/front-view.js";
 import { frontViewAxle } from "../../../lib/linkage/front-view-axle.js";
 import { frontViewDrawing } from "../../../lib/linkage/front-view-drawing.js";
+import type { FrontViewPoint } from "../../../lib/linkage/front-view-vector.js";
 import {
   camberGain,
   frontViewSwingArm,

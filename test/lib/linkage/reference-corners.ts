@@ -1,6 +1,7 @@
 import type { BeamAxle } from "../../../lib/linkage/beam-axle.js";
 import type { DoubleWishboneCorner, StrutCorner } from "../../../lib/linkage/corner.js";
-import type { FrontViewLinkage, FrontViewPoint } from "../../../lib/linkage/front-view.js";
+import type { FrontViewLinkage } from "../../../lib/linkage/front-view.js";
+import type { FrontViewPoint } from "../../../lib/linkage/front-view-vector.js";
 
 const mm = (x: number, y: number, z: number) => ({ x: x / 1000, y: y / 1000, z: z / 1000 });
 

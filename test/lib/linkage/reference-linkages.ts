@@ -1,8 +1,5 @@
-import type {
-  FrontViewDoubleWishbone,
-  FrontViewPoint,
-  FrontViewStrut,
-} from "../../../lib/linkage/front-view.js";
+import type { FrontViewDoubleWishbone, FrontViewStrut } from "../../../lib/linkage/front-view.js";
+import type { FrontViewPoint } from "../../../lib/linkage/front-view-vector.js";
 
 const mm = (y: number, z: number): FrontViewPoint => ({ y: y / 1000, z: z / 1000 });
 

@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { antiPitchShare } from "../../../lib/linkage/anti-pitch.js";
 import { standAxle } from "../../../lib/linkage/axle-in-space.js";
-import type { Point } from "../../../lib/linkage/carrier.js";
 import { type Corner, mirrorCorner } from "../../../lib/linkage/corner.js";
 import { moveCorner } from "../../../lib/linkage/corner-motion.js";
 import { mirrorFrontView } from "../../../lib/linkage/front-view.js";
@@ -12,6 +11,7 @@ import { camberGain } from "../../../lib/linkage/instant-centre.js";
 import { linkForces } from "../../../lib/linkage/link-forces.js";
 import { moveFrontView } from "../../../lib/linkage/move-front-view.js";
 import { rollCentre } from "../../../lib/linkage/roll-centre.js";
+import type { Point } from "../../../lib/linkage/space-vector.js";
 import { beam, plane, strutCorner, wishbones } from "./reference-corners.js";
 import { converging, parallel, strut } from "./reference-linkages.js";
 

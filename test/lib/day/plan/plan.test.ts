@@ -18,7 +18,8 @@ import {
   withStepMoved,
 } from "../../../../lib/day/plan/plan.js";
 import { candidatesFor, proposePlan } from "../../../../lib/day/plan/propose.js";
-import { type SheetRow, sheetOf } from "../../../../lib/day/plan/sheet.js";
+import { sheetOf } from "../../../../lib/day/plan/sheet.js";
+import type { SheetRow } from "../../../../lib/day/plan/sheet-row.js";
 import { testedChanges } from "../../../../lib/day/plan/single.js";
 import { restOf } from "../../../../lib/statics/rest.js";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { demoCar } from "../../../../lib/car/demo-car.js";
 import { possibleChanges } from "../../../../lib/change/steps.js";
-import type { PhaseShifts } from "../../../../lib/day/plan/sheet.js";
+import type { PhaseShifts } from "../../../../lib/day/plan/sheet-row.js";
 import { labelHere } from "../../../../lib/day/practice/label-here.js";
 import {
   carWith,

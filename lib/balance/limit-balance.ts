@@ -1,9 +1,9 @@
-import { type Grip, type LimitBalance, limitBalance } from "../balance/limit.js";
+import { meanOf } from "../car/axle.js";
+import { carInRoll } from "../car/axle-loads.js";
+import type { Car } from "../car/car.js";
+import { tyreOf } from "../car/tyres.js";
 import { type Axles, eachAxle } from "../load/wheels.js";
-import { meanOf } from "./axle.js";
-import { carInRoll } from "./axle-loads.js";
-import type { Car } from "./car.js";
-import { tyreOf } from "./tyres.js";
+import { type Grip, type LimitBalance, limitBalance } from "./limit.js";
 
 /** Greatest side force of one upright tyre of each axle, at the mean pressure of the axle, N from N. */
 export function gripOf(car: Car): Axles<Grip> {

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { gripOf, limitBalanceOf } from "../../../lib/balance/limit-balance.js";
 import { withBars } from "../../../lib/car/bars.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
-import { gripOf, limitBalanceOf } from "../../../lib/car/limit-balance.js";
 import { demoInRoll } from "../load/demo-in-roll.js";
 import { rollByEnergy } from "../load/roll-by-energy.js";
 
