@@ -7,7 +7,6 @@ import {
   type HandlingAxle,
   type HandlingCar,
 } from "../../../lib/balance/handling-car.js";
-import { handlingCurve, understeerGradientAt } from "../../../lib/balance/handling-curve.js";
 import { understeerGradient } from "../../../lib/balance/linear-understeer.js";
 import { mirrorCar } from "../../../lib/balance/mirror-car.js";
 import { trim } from "../../../lib/balance/trim.js";
@@ -15,6 +14,7 @@ import type { Trim } from "../../../lib/balance/trimmed-car.js";
 import { corneringStiffness61 } from "../../../lib/tyre/magic-formula-61-side.js";
 import { between } from "../evenly.js";
 import { anyCar, lightCar, momentlessTyre, someCars } from "./cars.js";
+import { understeerAngle, understeerGradientAt } from "./understeer-gradient-at.js";
 
 const gravity = 9.80665;
 const ax = between(-2.5, 1.5);
@@ -181,15 +181,15 @@ test("compliance adds its part to the understeer gradient, the aligning moment s
   expect(gradient(aligned)).toBeGreaterThan(gradient(stiff) + 1e-4);
 });
 
-test("the handling curve starts straight and bends to more steering for an understeering car", () => {
+test("an understeering car starts straight and needs ever more steering towards its limit", () => {
   const car = { ...lightCar, front: { ...lightCar.front, rollStiffness: 60e3 } };
-  const curve = handlingCurve(car, { speed: 20 });
-  const angles = curve.map((point) => point.understeerAngle);
-  expect(angles[0]).toBeCloseTo(0, 6);
-  expect(angles.length).toBeGreaterThan(35);
-  const last = angles.length - 1;
-  const slope = (i: number) => (angles[i] ?? 0) - (angles[i - 1] ?? 0);
-  expect(slope(last)).toBeGreaterThan(2 * slope(5));
+  const limit = carBalance(car, { speed: 20 }).lateralAcceleration;
+  const angleAt = (share: number) => {
+    const state = trim(car, { speed: 20 }, limit * share);
+    return state === undefined ? Number.NaN : understeerAngle(state, car);
+  };
+  expect(angleAt(0)).toBeCloseTo(0, 6);
+  expect(angleAt(0.975) - angleAt(0.95)).toBeGreaterThan(2 * (angleAt(0.125) - angleAt(0.1)));
 });
 
 test("nonsense is refused in a sentence", () => {

@@ -1,7 +1,6 @@
 import { expect, test } from "vitest";
 import type { HandlingAxle, HandlingCar } from "../../../lib/balance/handling-car.js";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
-import { understeerGradientAt } from "../../../lib/balance/handling-curve.js";
 import { stanceInTurn } from "../../../lib/balance/stance-in-turn.js";
 import type { Car } from "../../../lib/car/car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
@@ -10,6 +9,7 @@ import { drive } from "../../../lib/transient/drive.js";
 import { GRAVITY } from "../../../lib/units.js";
 import { beam } from "../linkage/reference-corners.js";
 import { momentlessTyre } from "./cars.js";
+import { understeerGradientAt } from "./understeer-gradient-at.js";
 
 const degrees = (angle: number) => (angle * 180) / Math.PI;
 

@@ -1,17 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { antiPitchShare } from "../../../lib/linkage/anti-pitch.js";
-import { standAxle } from "../../../lib/linkage/axle-in-space.js";
+import { type StandingAxle, standAxle } from "../../../lib/linkage/axle-in-space.js";
 import { type Corner, mirrorCorner } from "../../../lib/linkage/corner.js";
-import { moveCorner } from "../../../lib/linkage/corner-motion.js";
 import { mirrorFrontView } from "../../../lib/linkage/front-view.js";
 import { frontViewAxle } from "../../../lib/linkage/front-view-axle.js";
-import { frontViewOf } from "../../../lib/linkage/front-view-of-corner.js";
 import { camberGain } from "../../../lib/linkage/instant-centre.js";
-import { linkForces } from "../../../lib/linkage/link-forces.js";
 import { moveFrontView } from "../../../lib/linkage/move-front-view.js";
 import { rollCentre } from "../../../lib/linkage/roll-centre.js";
 import type { Point } from "../../../lib/linkage/space-vector.js";
+import { frontViewOf } from "./front-view-of-corner.js";
+import { moveCorner } from "./moved-corner.js";
 import { beam, plane, strutCorner, wishbones } from "./reference-corners.js";
 import { converging, parallel, strut } from "./reference-linkages.js";
 
@@ -212,44 +210,47 @@ describe("a beam axle", () => {
     expect(middle).toBeCloseTo(Math.sqrt(0.9 ** 2 - 0.04 ** 2) - 0.9, 4);
   });
 
-  it("lifts nothing through a flat rod and something through a sloping one", () => {
-    const forces = { left: 2000, right: 4000 };
-    const level = linkForces(standAxle(beam), forces);
-    const sloping = linkForces(standAxle(beam, { heave: 0.05 }), forces);
-    expect(level.jacking).toBeCloseTo(0, 6);
-    expect(Math.abs(sloping.jacking)).toBeGreaterThan(100);
+  it("moves its patches sideways in bump as little as its rod slopes", () => {
+    // δW = 0: what both patches move sideways as both wheels rise is what the links lift the body by
+    const sideways = ({ left, right }: StandingAxle) =>
+      [left.own, left.other, right.own, right.other].reduce(
+        (sum, w) => sum + (w?.sideways ?? 0),
+        0,
+      );
+    expect(sideways(standAxle(beam))).toBeCloseTo(0, 9);
+    expect(Math.abs(sideways(standAxle(beam, { heave: 0.05 })))).toBeGreaterThan(0.05);
   });
 });
 
 describe("forces through the links", () => {
-  it("agrees with the hand formula of jacking", () => {
-    const axle = standAxle({ kind: "independent", left: plane(converging) });
-    const { jacking, transferToRight } = linkForces(axle, { left: 2000, right: 4000 });
-    const height = 0.1025316; // m, from two independent methods
-    expect(jacking).toBeCloseTo(((4000 - 2000) * 2 * height) / 1.5, 2);
-    expect(transferToRight).toBeCloseTo((6000 * height) / 1.5, 2);
+  /** By virtual work: a patch that moves sideways by s for each metre it rises carries −F·s. */
+  const lifts = ({ left, right }: StandingAxle, fromLeft: number, fromRight: number) => ({
+    left: -fromLeft * left.own.sideways,
+    right: -fromRight * right.own.sideways,
   });
 
-  it("transfers side force times roll centre height over track when the split is even", () => {
+  it("agree with the hand formula of jacking", () => {
+    const axle = standAxle({ kind: "independent", left: plane(converging) });
+    const { left, right } = lifts(axle, 2000, 4000);
+    const height = 0.1025316; // m, from two independent methods
+    expect(left + right).toBeCloseTo(((4000 - 2000) * 2 * height) / 1.5, 2);
+    expect((right - left) / 2).toBeCloseTo((6000 * height) / 1.5, 2);
+  });
+
+  it("transfer side force times roll centre height over track when the split is even", () => {
     fc.assert(
       fc.property(corners, within(0.03), within(0.04), (left, heave, rollAngle) => {
         const axle = standAxle({ kind: "independent", left }, { heave, rollAngle });
-        const { transferToRight } = linkForces(axle, { left: 3000, right: 3000 });
-        expect(transferToRight).toBeCloseTo((6000 * axle.rollCentreHeight) / axle.track, 6);
+        const up = lifts(axle, 3000, 3000);
+        expect((up.right - up.left) / 2).toBeCloseTo(
+          (6000 * axle.rollCentreHeight) / axle.track,
+          6,
+        );
       }),
     );
   });
-});
 
-describe("anti-dive and anti-squat", () => {
-  it("carries all of the transfer when the patch's line aims at the full height", () => {
-    // slope to the instant centre = h/L, all force on this axle: 100 %
-    const car = { forceShare: 1, wheelbase: 2.5, centreOfGravityHeight: 0.5 };
-    expect(antiPitchShare({ ...car, forwardPerRise: 0.2, end: "front" })).toBeCloseTo(1, 12);
-    expect(antiPitchShare({ ...car, forwardPerRise: -0.2, end: "rear" })).toBeCloseTo(1, 12);
-  });
-
-  it("finds the slope of a trailing link in the rear", () => {
+  it("of a trailing link in the rear push back as its wheel rises", () => {
     // links rise forwards by 30/500 and 10/330: instant centre ahead of the axle, so anti-squat
     expect(standAxle(beam).left.own.forward).toBeLessThan(0);
   });

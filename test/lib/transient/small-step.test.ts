@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { axleMasses, type HandlingAxle } from "../../../lib/balance/handling-car.js";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
-import { understeerGradientAt } from "../../../lib/balance/handling-curve.js";
 import { criticalSpeed, understeerGradient } from "../../../lib/balance/linear-understeer.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { eachAxle } from "../../../lib/load/wheels.js";
@@ -10,6 +9,7 @@ import { smallStep } from "../../../lib/transient/small-step.js";
 import { stepSteer } from "../../../lib/transient/step-steer.js";
 import { corneringStiffness61 } from "../../../lib/tyre/magic-formula-61-side.js";
 import { anyCar, lightCar } from "../balance/cars.js";
+import { understeerGradientAt } from "../balance/understeer-gradient-at.js";
 import { withoutTrail } from "../balance/without-trail.js";
 import { between } from "../evenly.js";
 

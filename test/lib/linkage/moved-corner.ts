@@ -1,19 +1,19 @@
-import { requireInRange } from "../check.js";
-import { Refusal } from "../refusal.js";
-import { type Corner, cornerCarrier } from "./corner.js";
-import { atDesign, moved, type Pose } from "./pose.js";
-import { contactPatch, settle } from "./settle.js";
-import { dot, type Point } from "./space-vector.js";
+import { requireInRange } from "../../../lib/check.js";
+import { type Corner, cornerCarrier } from "../../../lib/linkage/corner.js";
+import { atDesign, moved, type Pose } from "../../../lib/linkage/pose.js";
+import { contactPatch, settle } from "../../../lib/linkage/settle.js";
+import { dot, type Point } from "../../../lib/linkage/space-vector.js";
 import {
   risingTwists,
   type WheelPosition,
   type WheelRates,
   wheelPosition,
   wheelRates,
-} from "./wheel-position.js";
+} from "../../../lib/linkage/wheel-position.js";
+import { Refusal } from "../../../lib/refusal.js";
 
 /** How far a corner is moved from its design position. */
-export interface CornerMotion {
+interface CornerMotion {
   /** Rise of the contact patch against the body, m, > 0 in bump, −0.3 … 0.3. */
   readonly wheelTravel?: number;
   /** Travel of the steering rack, m, > 0 to the left, −0.15 … 0.15. */
@@ -21,7 +21,7 @@ export interface CornerMotion {
 }
 
 /** A corner after its motion, in the frame of the body. */
-export interface MovedCorner {
+interface MovedCorner {
   readonly wheel: WheelPosition;
   readonly rates: WheelRates;
   /** Joints on the upright, by name, for drawings and checks, m. */

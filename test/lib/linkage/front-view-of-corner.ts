@@ -1,8 +1,8 @@
-import { Refusal } from "../refusal.js";
-import type { Corner } from "./corner.js";
-import type { FrontViewLinkage } from "./front-view.js";
-import type { FrontViewPoint } from "./front-view-vector.js";
-import { minus, type Point, plus, times } from "./space-vector.js";
+import type { Corner } from "../../../lib/linkage/corner.js";
+import type { FrontViewLinkage } from "../../../lib/linkage/front-view.js";
+import type { FrontViewPoint } from "../../../lib/linkage/front-view-vector.js";
+import { minus, type Point, plus, times } from "../../../lib/linkage/space-vector.js";
+import { Refusal } from "../../../lib/refusal.js";
 
 /**
  * The front view of a corner in space: its linkage cut by the plane across the car through the
