@@ -1,5 +1,5 @@
 /** Why something was refused, in a word that does not change with its sentence. */
-export type RefusalCode =
+type RefusalCode =
   | "cannot-be-driven"
   | "cannot-hold-speed"
   | "cannot-stand"
@@ -33,7 +33,7 @@ export type RefusalCode =
   | "wheel-turned-over";
 
 /** The number that was refused, where it was one. */
-export interface RefusedNumber {
+interface RefusedNumber {
   /** in words, as in the sentence */
   readonly field: string;
   readonly value: unknown;

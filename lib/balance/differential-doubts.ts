@@ -21,10 +21,10 @@ export interface DifferentialShift {
 }
 
 /** m/s² of the margin from which another differential is worth a word. */
-export const LEAST_DIFFERENTIAL_SHIFT = 0.05;
+const LEAST_DIFFERENTIAL_SHIFT = 0.05;
 
 /** Locks of a limited-slip differential where nothing is known – common practice, no source. */
-export const USUAL_LOCKS = { power: 0.4, overrun: 0.2 } as const;
+const USUAL_LOCKS = { power: 0.4, overrun: 0.2 } as const;
 
 const others: readonly DifferentialShift["instead"][] = [
   { kind: "limited-slip", ...USUAL_LOCKS },

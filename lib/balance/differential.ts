@@ -11,7 +11,7 @@ export type AxleDifferential =
   | { readonly kind: "locked" };
 
 /** What is assumed of an axle whose differential is not known. */
-export const OPEN: AxleDifferential = { kind: "open" };
+const OPEN: AxleDifferential = { kind: "open" };
 
 /** Share of a driving push by which the two wheels may differ: 0 open, 1 locked. */
 export function lockUnderPower(differential: AxleDifferential = OPEN): number {

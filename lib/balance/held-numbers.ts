@@ -60,8 +60,3 @@ export function heldOf([front, rear, push, ay]: HeldNumbers): Held {
     lateralAcceleration: ay * SCALES[3],
   };
 }
-
-/** The four numbers of a held car. */
-export function numbersOfHeld({ front, rear, push, lateralAcceleration }: Held): HeldNumbers {
-  return [front / SCALES[0], rear / SCALES[1], push / SCALES[2], lateralAcceleration / SCALES[3]];
-}

@@ -4,7 +4,7 @@ import type { HandlingCar } from "./handling-car.js";
 import { isFarFromTippingAt, tipsOverAt } from "./stance-in-turn.js";
 
 /** Share of the turn that tips a car over from which a hardest turn is too near to it. */
-export const NEAR_TIPPING = 0.9;
+const NEAR_TIPPING = 0.9;
 
 /**
  * Lateral acceleration at which a car tips over, m/s² to the left, where its hardest turn comes

@@ -3,7 +3,7 @@ import { fromShown } from "../units.js";
 import type { Axle } from "./car.js";
 
 /** rad/N where a file says nothing: a steered axle and one that is not – common practice, no source. */
-export const usualComplianceSteer: Axles<number> = {
+const usualComplianceSteer: Axles<number> = {
   front: fromShown("complianceSteer", 0.2), // °/kN
   rear: fromShown("complianceSteer", 0.02), // °/kN
 };

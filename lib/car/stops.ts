@@ -1,7 +1,7 @@
 import type { Axle } from "./car.js";
 
 /** Where the free travel of an axle's wheels ends, and how its stops then push. */
-export interface Stops {
+interface Stops {
   /** m that a wheel rises freely; Infinity where the file does not say */
   readonly bumpTravel: number;
   /** m that a wheel falls freely; Infinity where the file does not say */
@@ -13,7 +13,7 @@ export interface Stops {
 }
 
 /** N/m²: the rate at the wheel grows by 5 N/mm for each mm of stop – common practice, no source. */
-export const USUAL_STOP = 5e6;
+const USUAL_STOP = 5e6;
 
 /** The stops of an axle, with what is usual where its file says nothing. */
 export function stopsOf({ geometry }: Axle): Stops {

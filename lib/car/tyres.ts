@@ -6,7 +6,7 @@ import { tunedTyre } from "../tyre/tuned-tyre.js";
 import type { Axle, AxleTyre } from "./car.js";
 
 /** The tyres a car file may name. */
-export const tyres: Readonly<Record<string, FullTyre>> = {
+const tyres: Readonly<Record<string, FullTyre>> = {
   club: clubTyre,
   "published road": referenceTyre,
 };
@@ -26,7 +26,7 @@ export function tyreNamed(name: string): FullTyre {
 }
 
 /** The sentence for a tyre that is not there. */
-export function unknownTyre(name: unknown): string {
+function unknownTyre(name: unknown): string {
   return `tyre name is ${JSON.stringify(name)} but must be one of: ${tyreNames.join(", ")}.`;
 }
 

@@ -11,10 +11,10 @@ export interface Trade {
 }
 
 /** m/s² of the margin from which balance counts as better. */
-export const LEAST_BETTER = 0.05;
+const LEAST_BETTER = 0.05;
 
 /** m/s² of the hardest turn from which a car counts as slower. */
-export const LEAST_SLOWER = 0.02;
+const LEAST_SLOWER = 0.02;
 
 /** Whether a change that brings balance nearer to where it should be costs grip, m/s² both. */
 export const isTrade = (better: number, slower: number): boolean =>

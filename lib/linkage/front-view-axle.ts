@@ -19,7 +19,7 @@ export interface BodyPosition {
 }
 
 /** One corner of an axle over the ground. */
-export interface FrontViewCorner {
+interface FrontViewCorner {
   /** All points in the frame of the ground (z = 0 is the road). */
   readonly linkage: FrontViewLinkage;
   /** Rise of the contact patch against the body, m, > 0 in bump. */
@@ -31,7 +31,7 @@ export interface FrontViewCorner {
 }
 
 /** An axle seen from the front, standing on the road. */
-export interface FrontViewAxle {
+interface FrontViewAxle {
   readonly left: FrontViewCorner;
   readonly right: FrontViewCorner;
   /** Distance between both contact patches, m. */

@@ -1,7 +1,7 @@
 import { requireInRange } from "../check.js";
 
 /** Side forces on the tyres of one axle, and the height at which its links pass them on. */
-export interface AxleSideForces {
+interface AxleSideForces {
   /** Side force on the outer tyre, N, > 0 towards the inside of the turn. */
   readonly outerSideForce: number;
   /** Side force on the inner tyre, N, > 0 towards the inside of the turn. */
@@ -13,7 +13,7 @@ export interface AxleSideForces {
 }
 
 /** Vertical forces that the links of one axle exchange with the body, N, > 0 upwards on the body. */
-export interface Jacking {
+interface Jacking {
   /** From the outer wheel's links: lifts when the roll centre is above the ground. */
   readonly outer: number;
   /** From the inner wheel's links: pulls down when the roll centre is above the ground. */
@@ -54,7 +54,7 @@ export function jacking(axle: AxleSideForces): Jacking {
  * @param height - height of its line to the instant centre at the middle of the track, m
  * @param track - m
  */
-export function wheelJacking(inwardSideForce: number, height: number, track: number): number {
+function wheelJacking(inwardSideForce: number, height: number, track: number): number {
   requireInRange("side force", inwardSideForce, -1e6, 1e6, "N");
   requireInRange("roll centre height", height, -1, 2, "m");
   requireInRange("track", track, 0.2, 4, "m");

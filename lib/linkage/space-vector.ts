@@ -23,7 +23,7 @@ export const cross = (a: Point, b: Point): Point => ({
   z: a.x * b.y - a.y * b.x,
 });
 
-export const length = (a: Point): number => Math.hypot(a.x, a.y, a.z);
+const length = (a: Point): number => Math.hypot(a.x, a.y, a.z);
 
 export const unit = (a: Point): Point => times(a, 1 / length(a));
 

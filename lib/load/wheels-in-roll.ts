@@ -1,5 +1,5 @@
 /** How the links of an axle guide its wheels. */
-export interface WheelGuide {
+interface WheelGuide {
   /** m */
   readonly track: number;
   /** wheels that lean with the body, not upright on a beam */

@@ -87,7 +87,7 @@ function worstMistake(
 }
 
 /** K = Σ k·rowᵀ·row. */
-export function stiffnessMatrix(elastics: readonly Elastic[]): number[][] {
+function stiffnessMatrix(elastics: readonly Elastic[]): number[][] {
   const matrix = Array.from({ length: 7 }, () => new Array<number>(7).fill(0));
   for (const { stiffness, row } of elastics)
     matrix.forEach((line, i) => {

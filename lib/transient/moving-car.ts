@@ -25,7 +25,7 @@ export interface MovingState {
 }
 
 /** How a car accelerates. */
-export interface Accelerations {
+interface Accelerations {
   /** m/s² across the car */
   readonly lateralAcceleration: number;
   /** rad/s² */

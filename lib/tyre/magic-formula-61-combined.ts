@@ -32,7 +32,7 @@ export function combinedForce61(
 }
 
 /** The longitudinal one of both forces, N – Pacejka 2012, eqs 4.E50–4.E57. */
-export function combinedLongitudinalForce61(
+function combinedLongitudinalForce61(
   t: MagicFormula61Coefficients,
   slip: number,
   slipAngle: number,
@@ -49,7 +49,7 @@ export function combinedLongitudinalForce61(
 }
 
 /** The side one of both forces, N – Pacejka 2012, eqs 4.E58–4.E67. */
-export function combinedSideForce61(
+function combinedSideForce61(
   t: MagicFormula61Coefficients,
   slip: number,
   slipAngle: number,

@@ -43,21 +43,6 @@ export function magicFormula(curve: MagicFormulaCurve, slip: number): number {
   return curve.peak * Math.sin(curve.shape * Math.atan(bent)) + curve.verticalShift;
 }
 
-/** Force and its rise with slip, N and N for each unit of slip: the derivative of eq. 4.E19. */
-export function magicFormulaWithSlope(curve: MagicFormulaCurve, slip: number) {
-  const x = slip + curve.horizontalShift;
-  const bx = curve.stiffnessFactor * x;
-  const e = x < 0 ? curve.curvatureBelow : curve.curvature;
-  const bent = bx - e * (bx - Math.atan(bx));
-  const bentSlope = curve.stiffnessFactor * (1 - e + e / (1 + bx * bx));
-  const angle = curve.shape * Math.atan(bent);
-  const angleSlope = (curve.shape * bentSlope) / (1 + bent * bent);
-  return {
-    force: curve.peak * Math.sin(angle) + curve.verticalShift,
-    slope: curve.peak * Math.cos(angle) * angleSlope,
-  };
-}
-
 /**
  * Slip at which the curve of positive slip is highest, in units of slip.
  *

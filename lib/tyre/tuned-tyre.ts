@@ -5,7 +5,7 @@ import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients
 import { pressureIncrement } from "./magic-formula-61-side.js";
 
 /** What a reader knows better of a tyre than its coefficients do. */
-export interface TyreTuning {
+interface TyreTuning {
   /** Friction along and across as a share of the tyre's own, 0.5–1.5; left out: 1. */
   readonly grip?: number;
   /** Pressure of most friction along and across, Pa; left out: the tyre's own. */
@@ -13,10 +13,10 @@ export interface TyreTuning {
 }
 
 /** Scale of friction that a tyre may be given, without unit. */
-export const gripRange = { minimum: 0.5, maximum: 1.5 };
+const gripRange = { minimum: 0.5, maximum: 1.5 };
 
 /** Whether friction has a top against pressure along and across, so that it can be moved. */
-export function hasBestPressure(t: MagicFormula61Coefficients): boolean {
+function hasBestPressure(t: MagicFormula61Coefficients): boolean {
   return t.PPY4 < 0 && t.PPX4 < 0;
 }
 
