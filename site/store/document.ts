@@ -36,7 +36,7 @@ const isStamped = (kept: unknown): kept is Stamped =>
   Object.hasOwn(kept, "value");
 
 /** Documents of this visit by key, so that what another page writes or forgets is seen here. */
-const known = new Map<string, { again(): void; clear(): void }>();
+const known = new Map<string, { again(): void; clear(): void; open(): Promise<void> }>();
 
 const refusedWrites = signal(0);
 /** How many writes both copies have refused in this visit. */
@@ -67,13 +67,18 @@ export function documentOf<Value>({ key, formerKey, empty, read }: Shape<Value>)
     if (other !== undefined && other.stamp > at.stamp) be(other);
   };
   const open = async () => take(textAs(await oneSecond(key), stampedFrom));
-  known.set(key, { again: () => take(first()), clear: () => be({ ...at, value: empty }) });
+  const openOnce = () => {
+    opened ??= open();
+    return opened;
+  };
+  known.set(key, {
+    again: () => take(first()),
+    clear: () => be({ ...at, value: empty }),
+    open: openOnce,
+  });
   return {
     now,
-    open: () => {
-      opened ??= open();
-      return opened;
-    },
+    open: openOnce,
     async set(value) {
       be({ stamp: Math.max(at.stamp, first()?.stamp ?? 0) + 1, value });
       const text = JSON.stringify(at);
@@ -96,6 +101,12 @@ function textAs<Value>(text: string | undefined, accept: (kept: unknown) => Valu
   } catch {
     return undefined;
   }
+}
+
+/** Looks at the second copies of all documents of this page whose key begins so. */
+export async function openAll(prefix: string): Promise<void> {
+  const asked = [...known].filter(([key]) => key.startsWith(prefix));
+  await Promise.all(asked.map(([, one]) => one.open()));
 }
 
 /** Forgets everything whose key begins so, in both copies and in what is open here. */

@@ -1,3 +1,5 @@
+import type { ComponentChildren } from "preact";
+
 /** One choice of a row of chips: its value, what it shows, and how it is read out. */
 export interface Chip<Value extends string | number> {
   readonly value: Value;
@@ -17,6 +19,7 @@ export function Chips<Value extends string | number>({
   chosen,
   choose,
   kind = "",
+  children,
 }: {
   readonly id: string;
   readonly question: string;
@@ -25,6 +28,8 @@ export function Chips<Value extends string | number>({
   readonly choose: (value: Value) => void;
   /** A class beside `chips`, such as "scale" for short ones in a row. */
   readonly kind?: string;
+  /** What stands under the choices. */
+  readonly children?: ComponentChildren;
 }) {
   return (
     <fieldset class={`chips ${kind}`} id={id}>
@@ -44,6 +49,7 @@ export function Chips<Value extends string | number>({
           </label>
         ))}
       </div>
+      {children}
     </fieldset>
   );
 }

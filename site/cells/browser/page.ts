@@ -6,6 +6,7 @@ export {
   type Document,
   documentOf,
   forget,
+  openAll,
   refusals,
   type Shape,
 } from "../../store/document.js";

@@ -1,6 +1,6 @@
 import { signal } from "@preact/signals";
-import { placeOf, refusals } from "@rollbook/page";
-import { render } from "preact";
+import { openAll, placeOf, refusals } from "@rollbook/page";
+import { render, type VNode } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { followLog, keptLast, openLog } from "../../store/log.js";
 import { hush, Notice, say } from "../../ui/notice.js";
@@ -8,21 +8,26 @@ import { reopenDay } from "./day/open-day.js";
 import { Offer, readAddress } from "./handing/offer.js";
 import { logView } from "./log/view.js";
 import { planView } from "./plan/view.js";
-import { reportView } from "./report/view.js";
+import { ReportView } from "./report/view.js";
 import { type View, viewOf, views } from "./route.js";
-import { runView } from "./run/view.js";
+import { watchClock } from "./run/face.js";
+import { second } from "./run/state.js";
+import { RunView } from "./run/view.js";
 import { sheetsView } from "./sheets/view.js";
 import { talkView } from "./talk/view.js";
 import { words } from "./words.js";
 
 type Filler = (section: HTMLElement) => () => void;
-const makers: Readonly<Record<View, Filler>> = {
+/** Views that are still put together by hand. */
+const makers: Readonly<Partial<Record<View, Filler>>> = {
   plan: planView,
   sheets: sheetsView,
-  run: runView,
-  report: reportView,
   talk: talkView,
   log: logView,
+};
+const components: Readonly<Partial<Record<View, () => VNode>>> = {
+  run: RunView,
+  report: ReportView,
 };
 
 const at = signal<View>(viewOf(location.hash));
@@ -33,10 +38,17 @@ function Place({ view }: { readonly view: View }) {
   const show = useRef<() => void>(undefined);
   const open = at.value === view;
   useEffect(() => {
-    if (section.current !== null) show.current ??= makers[view](section.current);
+    if (section.current !== null) show.current ??= makers[view]?.(section.current);
     if (open) show.current?.();
   }, [open]);
-  return <section id={view} ref={section} hidden={!open} />;
+  const opened = useRef(false);
+  opened.current ||= open;
+  const Content = components[view];
+  return (
+    <section id={view} ref={section} hidden={!open}>
+      {Content && opened.current && <Content />}
+    </section>
+  );
 }
 
 function Workshop() {
@@ -74,8 +86,8 @@ function goWhereTheAddressSays(moved: boolean): void {
 async function open(place: HTMLElement): Promise<void> {
   place.replaceChildren(); // what stands there without a script
   render(<p class="notice">{words.opensOn}</p>, place);
-  await openLog();
-  await reopenDay();
+  await Promise.all([openLog(), openAll("workshop/")]);
+  reopenDay();
   keptLast.subscribe((kept) => {
     if (kept !== undefined) document.documentElement.dataset.kept = kept ? "yes" : "no";
   });
@@ -83,6 +95,10 @@ async function open(place: HTMLElement): Promise<void> {
     if (count > 0) say(words.refused(count));
   });
   followLog();
+  watchClock();
+  setInterval(() => {
+    second.value = Date.now();
+  }, 1000);
   render(<Workshop />, place);
   addEventListener("hashchange", () => goWhereTheAddressSays(true));
   goWhereTheAddressSays(false);

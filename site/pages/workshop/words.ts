@@ -1,9 +1,9 @@
+import { report } from "../../say/workshop/report.js";
+import { run } from "../../say/workshop/run.js";
 import { handing } from "./words/handing.js";
 import { log } from "./words/log.js";
 import { page } from "./words/page.js";
 import { plan } from "./words/plan.js";
-import { report } from "./words/report.js";
-import { run } from "./words/run.js";
 import { safety } from "./words/safety.js";
 import { sheets } from "./words/sheets.js";
 import { talk } from "./words/talk.js";

@@ -8,9 +8,9 @@ import {
   whatIsMissing,
 } from "@rollbook/lib";
 import { element } from "@rollbook/page";
+import { report as said } from "../../../say/workshop/report.js";
 import { chips, plainChips } from "../../workshop/parts/chips.js";
 import { balanceAsked, balanceText } from "../../workshop/report/balance-scale.js";
-import { report as said } from "../../workshop/words/report.js";
 import type { Level } from "../puzzle/puzzle.js";
 import { words } from "../words.js";
 import { button, part, sentences } from "./parts.js";

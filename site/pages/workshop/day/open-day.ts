@@ -23,8 +23,7 @@ export const dayNow = kept.now;
 export const theDay = (): Draft | undefined => kept.now.value;
 
 /** Opens the day that was open last, else the latest of the log. */
-export async function reopenDay(): Promise<void> {
-  await kept.open();
+export function reopenDay(): void {
   const [latest] = daysOf(theLog());
   const filed = latest && draftOf(latest, theLog());
   if (theDay() === undefined && filed !== undefined) change(filed);

@@ -1,11 +1,11 @@
 import { nowStandingFor, type ReportEntry, standing } from "@rollbook/lib";
+import { reportLine } from "../../../say/workshop/report-line.js";
 import { theLog, write } from "../../../store/log.js";
 import { button } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
 import { say } from "../parts/notice.js";
 import { table } from "../parts/table.js";
 import { balanceText } from "../report/balance-scale.js";
-import { reportInShort } from "../report/filed.js";
 import { words } from "../words.js";
 
 const { log: said } = words;
@@ -39,7 +39,7 @@ function row(entry: ReportEntry, index: number, redraw: () => void): (string | H
     driven?.run === undefined ? "" : String(driven.run),
     driven?.driver ?? "",
     ...fields.map((field) => shown[field] ?? ""),
-    withdrawButton(`withdraw-report-${index}`, entry.id, reportInShort(entry), redraw),
+    withdrawButton(`withdraw-report-${index}`, entry.id, reportLine(entry), redraw),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { GREATEST_BALANCE, MINUS, type Report } from "@rollbook/lib";
 import { element } from "@rollbook/page";
+import { report as said } from "../../../say/workshop/report.js";
 import { chips } from "../parts/chips.js";
-import { report as said } from "../words/report.js";
 
 /** −3 to +3 in a row, the rear at the left. */
 export function balanceAsked(

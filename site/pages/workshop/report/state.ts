@@ -1,50 +1,54 @@
-import {
-  cornerNamed,
-  faultsOfReport,
-  gradeOf,
-  type Report,
-  speedClassOf,
-  type Venue,
-} from "@rollbook/lib";
+import { signal } from "@preact/signals";
+import { asReporting, type Report, type Reporting, withAnswer } from "@rollbook/lib";
+import { documentOf } from "@rollbook/page";
+import { knownDay } from "../day/known-day.js";
+
+const nobody: Reporting = { driver: "", run: 1, report: {} };
 
 /** Who reports on which run, and what is said so far. */
-export interface Reporting {
-  readonly driver: string;
-  readonly run: number;
-  readonly report: Report;
+export const reporting = documentOf({
+  key: "workshop/report",
+  empty: nobody,
+  read: asReporting,
+});
+
+/** Somebody is asked who reports, though it is known. */
+export const askingWho = signal(false);
+/** The corner's name is typed, though the venue may know it. */
+export const typingCorner = signal(false);
+/** Filing was tried while something was missing. */
+export const triedToFile = signal(false);
+
+/** Takes an answer of the form. */
+export function answer<Field extends keyof Report>(field: Field, value: Report[Field]): void {
+  const now = reporting.now.value;
+  const report = withAnswer(now.report, field, value, knownDay()?.venue);
+  void reporting.set({ ...now, report });
 }
 
-/** Reads what a device kept of a report that was not filed yet. */
-export function asReporting(value: unknown): Reporting | undefined {
-  const { driver, run, report } = value as Record<string, unknown>;
-  if (typeof driver !== "string" || typeof run !== "number") return undefined;
-  if (!Number.isInteger(run) || run < 1 || run > 1000) return undefined;
-  const said = faultsOfReport(report).length === 0 ? (report as Report) : {};
-  return { driver: driver.slice(0, 200), run, report: said };
+/** A name under way may be for a moment that of a corner: what was answered stays until it is done. */
+export function typeCorner(corner: string): void {
+  const now = reporting.now.value;
+  typingCorner.value = true;
+  void reporting.set({ ...now, report: { ...now.report, corner } });
 }
 
-/**
- * The report with one answer. A corner that the venue knows brings its speed and grade with it, and
- * takes them away again; what was answered for a corner that it does not know stays.
- */
-export function withAnswer<Field extends keyof Report>(
-  report: Report,
-  field: Field,
-  value: Report[Field],
-  venue?: Venue,
-): Report {
-  const answered = { ...report, [field]: value };
-  if (field !== "corner" || venue === undefined) return answered;
-  const corner = cornerNamed(venue, answered.corner);
-  if (corner !== undefined)
-    return { ...answered, speedClass: speedClassOf(corner), grade: gradeOf(corner) };
-  if (cornerNamed(venue, report.corner) === undefined) return answered;
-  const { speedClass: _speed, grade: _grade, ...rest } = answered;
-  return rest;
+/** The corner is one that the venue knows. */
+export function tapCorner(corner: string): void {
+  typingCorner.value = corner === "";
+  answer("corner", corner);
 }
 
-/** The report as it is filed: without answers that say nothing. */
-export function tidied(report: Report): Report {
-  const said = Object.entries(report).filter(([, value]) => value !== undefined && value !== "");
-  return Object.fromEntries(said);
+/** Begins a report: the next of the same driver and run, or of others. */
+export function beginReport(driver: string, run: number): void {
+  const now = reporting.now.value;
+  const same = driver === now.driver && run === now.run;
+  askingWho.value = false;
+  if (!same) emptyReport(driver, run);
+}
+
+export function emptyReport(driver: string, run: number): void {
+  typingCorner.value = false;
+  triedToFile.value = false;
+  void reporting.set({ driver, run, report: {} });
 }

@@ -4,7 +4,7 @@ import { asides, bewares } from "../day/beware.js";
 import type { Draft } from "../day/draft.js";
 import { toDoInWords } from "../day/row-words.js";
 import { shiftBars } from "../parts/shift-bars.js";
-import { readyQuestions } from "../run/questions.js";
+import { readyQuestions } from "../run/vote-state.js";
 import { words } from "../words.js";
 import { paper, secret } from "./paper.js";
 

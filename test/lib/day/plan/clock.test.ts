@@ -1,15 +1,17 @@
-import { demoCar, sheetOf, stages } from "@rollbook/lib";
 import { describe, expect, it } from "vitest";
 import {
   asClock,
   atRun,
-  clockText,
+  demoCar,
   moved,
   paused,
   readClock,
+  sheetOf,
+  stages,
   started,
   stoppedClock,
-} from "../../../site/pages/workshop/run/clock.js";
+} from "../../../../lib/index.js";
+import { clockText } from "../../../../site/say/clock.js";
 
 const MINUTE = 60e3;
 const plan = {

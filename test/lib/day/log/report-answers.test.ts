@@ -1,6 +1,6 @@
 import { exampleVenue, type Report } from "@rollbook/lib";
 import { describe, expect, it } from "vitest";
-import { asReporting, tidied, withAnswer } from "../../../site/pages/workshop/report/state.js";
+import { asReporting, tidied, withAnswer } from "../../../../lib/index.js";
 
 describe("a report on the way", () => {
   it("knows speed and grade of a corner of the venue, and forgets them with it", () => {

@@ -1,4 +1,5 @@
-import { type SheetRow, stages } from "@rollbook/lib";
+import { stages } from "./minutes.js";
+import type { SheetRow } from "./sheet.js";
 
 /** Where a day stands: which run and stage, and how long it is at it. */
 export interface Clock {
@@ -53,7 +54,7 @@ export function moved(clock: Clock, by: 1 | -1, runs: number, now: number): Cloc
 }
 
 /** What a clock shows. */
-export interface Reading {
+export interface ClockReading {
   /** Minutes planned for the stage, all rounds driven. */
   readonly planned: number;
   /** Minutes left, below 0 when it is over. */
@@ -78,7 +79,7 @@ export interface RoundReading {
  *
  * @param rounds - how often all cars go out in one run
  */
-export function readClock(clock: Clock, row: SheetRow, rounds: number, now: number): Reading {
+export function readClock(clock: Clock, row: SheetRow, rounds: number, now: number): ClockReading {
   const planned = minutesOf(row, rounds)[clock.stage] ?? 0;
   const spent = spentAt(clock, now) / MINUTE;
   const round = stages[clock.stage] === "drive" ? roundAt(spent, row.minutes.drive, rounds) : {};
@@ -105,13 +106,6 @@ export function dueAt({ stage }: Clock, row: SheetRow, rounds: number): number {
 /** Minutes of each stage, all rounds driven. */
 const minutesOf = (row: SheetRow, rounds: number): number[] =>
   stages.map((stage) => row.minutes[stage] * (stage === "drive" ? rounds : 1));
-
-/** Minutes and seconds, such as "3:07" or "−0:20". */
-export function clockText(minutes: number): string {
-  const seconds = Math.ceil(minutes * 60 - 1e-6);
-  const size = Math.abs(seconds);
-  return `${seconds < 0 ? "−" : ""}${Math.floor(size / 60)}:${String(size % 60).padStart(2, "0")}`;
-}
 
 /** Reads a clock that was kept. */
 export function asClock(value: unknown): Clock | undefined {

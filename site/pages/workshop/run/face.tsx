@@ -1,38 +1,26 @@
-import { rotation, roundsOf, type SheetRow, stages } from "@rollbook/lib";
-import { element } from "@rollbook/page";
+import { effect } from "@preact/signals";
+import { type Clock, type ClockReading, rotation, type SheetRow, stages } from "@rollbook/lib";
+import { clockText } from "../../../say/clock.js";
+import { say } from "../../../ui/notice.js";
 import type { Draft } from "../day/draft.js";
-import { say } from "../parts/notice.js";
 import { words } from "../words.js";
 import { buzz } from "./buzz.js";
-import { type Clock, clockText, type Reading, readClock } from "./clock.js";
+import { type AtHand, atHand, clockAt, readingOf } from "./state.js";
 
 const { run: said } = words;
 
-/** The face of the clock and how the day stands against its plan. */
-export interface Face {
-  readonly time: HTMLElement;
-  readonly behind: HTMLElement;
-  /** Shows the clock as it is now; says once when a stage is over or drivers swap. */
-  show(clock: Clock, row: SheetRow, day: Draft): void;
+const stageOf = ({ stage }: Clock): string => words.stages[stages[stage] ?? "teach"];
+
+/** The time of the stage at hand. */
+export function Time({ at }: { readonly at: AtHand }) {
+  const reading = readingOf(at);
+  const drivers = driversOf(at.day, at.row, reading);
+  return <p class="clock">{timeText(reading, stageOf(clockAt(at)), drivers)}</p>;
 }
 
-export function clockFace(): Face {
-  const time = element("p", { class: "clock" });
-  const behind = element("p", { class: "quiet" });
-  let before: Moment | undefined;
-  return {
-    time,
-    behind,
-    show(clock, row, day) {
-      const reading = readClock(clock, row, roundsOf(day), Date.now());
-      const stage = words.stages[stages[clock.stage] ?? "teach"];
-      time.textContent = timeText(reading, stage, driversOf(day, row, reading));
-      behind.textContent = behindText(reading.behind);
-      const now = momentOf(clock, reading);
-      if (clock.since !== undefined) tell(before, now, stage, driversOf(day, row, reading));
-      before = now;
-    },
-  };
+/** How the day stands against its plan. */
+export function Behind({ at }: { readonly at: AtHand }) {
+  return <p class="quiet">{behindText(readingOf(at).behind)}</p>;
 }
 
 /** Where the clock was when it was read: one stage of one run, one round of it, over or not. */
@@ -42,11 +30,27 @@ interface Moment {
   readonly over: boolean;
 }
 
-const momentOf = ({ run, stage }: Clock, { left, round }: Reading): Moment => ({
+const momentOf = ({ run, stage }: Clock, { left, round }: ClockReading): Moment => ({
   place: `${run} ${stage}`,
   round: round?.round ?? 1,
   over: left < 0,
 });
+
+/** Says once when a stage is over or drivers swap, for as long as the clock runs. */
+export function watchClock(): void {
+  let before: Moment | undefined;
+  effect(() => {
+    const at = atHand.value;
+    if (at === undefined) return;
+    const reading = readingOf(at);
+    const clock = clockAt(at);
+    const now = momentOf(clock, reading);
+    const told = before;
+    before = now;
+    if (clock.since !== undefined)
+      tell(told, now, stageOf(clock), driversOf(at.day, at.row, reading));
+  });
+}
 
 /** Tells what has happened since the clock was read last in the same stage. */
 function tell(before: Moment | undefined, now: Moment, stage: string, drivers: string): void {
@@ -57,7 +61,7 @@ function tell(before: Moment | undefined, now: Moment, stage: string, drivers: s
   buzz();
 }
 
-function timeText({ left, round }: Reading, stage: string, drivers: string): string {
+function timeText({ left, round }: ClockReading, stage: string, drivers: string): string {
   if (round === undefined) {
     const shown = clockText(Math.abs(left));
     return left < 0 ? said.over(shown, stage) : said.left(shown, stage);
@@ -68,7 +72,7 @@ function timeText({ left, round }: Reading, stage: string, drivers: string): str
 }
 
 /** Who is out in the round at hand. */
-function driversOf({ drivers, cars }: Draft, { run }: SheetRow, { round }: Reading): string {
+function driversOf({ drivers, cars }: Draft, { run }: SheetRow, { round }: ClockReading): string {
   if (round === undefined) return "";
   const { stints = [] } = rotation(drivers, cars, run)[round.round - 1] ?? {};
   return stints.map(({ driver }) => driver).join(", ");

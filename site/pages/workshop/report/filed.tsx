@@ -1,0 +1,43 @@
+import { reportLine } from "../../../say/workshop/report-line.js";
+import { write } from "../../../store/log.js";
+import { Button } from "../../../ui/button.js";
+import { say } from "../../../ui/notice.js";
+import { driverRun } from "../day/reporter.js";
+import { words } from "../words.js";
+import { reporting } from "./state.js";
+
+const { report: said } = words;
+
+function withdraw(id: string): void {
+  write({ kind: "withdrawal", of: id, reason: said.withdrawReason });
+  say(said.withdrawn);
+}
+
+/** What this driver filed in this run; nobody else's. */
+export function FiledReports() {
+  const { driver, run } = reporting.now.value;
+  const reports = driverRun(driver, run)?.reports ?? [];
+  if (reports.length === 0) return null;
+  return (
+    <>
+      <h3>{said.yours}</h3>
+      <ul class="filed">
+        {reports.map((entry, i) => {
+          const text = reportLine(entry);
+          return (
+            <li key={entry.id}>
+              <span>{text}</span>
+              <Button
+                id={`withdraw-${i}`}
+                work={() => withdraw(entry.id)}
+                aria-label={`${said.withdraw}: ${text}`}
+              >
+                {said.withdraw}
+              </Button>
+            </li>
+          );
+        })}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,95 @@
+import { neededFields, tidied, whatIsMissing } from "@rollbook/lib";
+import { write } from "../../../store/log.js";
+import { Button } from "../../../ui/button.js";
+import { focusSoon } from "../../../ui/focus.js";
+import { say } from "../../../ui/notice.js";
+import { runFor } from "../day/reporter.js";
+import { words } from "../words.js";
+import { ExpectationAsked } from "./expect.js";
+import { FiledReports } from "./filed.js";
+import { Questions } from "./form.js";
+import { HandOver } from "./hand-over.js";
+import { askingWho, emptyReport, reporting, triedToFile } from "./state.js";
+import { Who } from "./who.js";
+
+const { report: said } = words;
+
+/** Files the report as it stands. */
+function file(): void {
+  const { driver, run, report } = reporting.now.value;
+  write({ kind: "report", run: runFor(driver, run).id, report: tidied(report) });
+  emptyReport(driver, run);
+  say(said.filed);
+  scrollTo(0, 0);
+  focusSoon("#report h2");
+}
+
+/** Files what is complete; else asks for what is missing and goes there. */
+function tryToFile(): void {
+  const [missing] = whatIsMissing(tidied(reporting.now.value.report)).filter(
+    ({ needed }) => needed,
+  );
+  if (missing === undefined) {
+    file();
+    return;
+  }
+  triedToFile.value = true;
+  say(missing.ask);
+  const place = document.getElementById(`ask-${missing.field}`);
+  place?.scrollIntoView({ block: "center" });
+  focusSoon(place === null ? "#ask-corner-text" : `#ask-${missing.field} input`);
+}
+
+/** What is still asked, and the button that files. */
+function FilingBar() {
+  const report = tidied(reporting.now.value.report);
+  const asks = neededFields.filter((field) => report[field] === undefined);
+  const names = asks.map((field) => said.fields[field]).join(", ");
+  return (
+    <div class="filing-bar">
+      <p id="still-asked">{asks.length === 0 ? said.complete : said.missing(names)}</p>
+      <Button id="file-report" large work={tryToFile}>
+        {said.file}
+      </Button>
+      {triedToFile.value && asks.length > 0 && (
+        <Button id="file-anyway" work={file}>
+          {said.fileAnyway}
+        </Button>
+      )}
+    </div>
+  );
+}
+
+function Form() {
+  const { driver, run } = reporting.now.value;
+  const change = () => {
+    askingWho.value = true;
+  };
+  return (
+    <>
+      <div class="who-line">
+        <h3 tabIndex={-1}>{said.as(driver, run)}</h3>
+        <Button id="change-who" work={change}>
+          {said.changeWho}
+        </Button>
+      </div>
+      <ExpectationAsked key={`${driver} ${run}`} />
+      <Questions />
+      <FilingBar />
+      <FiledReports />
+      <HandOver />
+    </>
+  );
+}
+
+/** What a driver felt: first who, then the form. */
+export function ReportView() {
+  const asking = askingWho.value || reporting.now.value.driver === "";
+  return (
+    <>
+      <h2 tabIndex={-1}>{words.views.report}</h2>
+      <p class="quiet">{said.intro}</p>
+      {asking ? <Who /> : <Form />}
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+import { documentOf } from "@rollbook/page";
+import { write } from "../../../store/log.js";
+import { Button } from "../../../ui/button.js";
+import { LinesField } from "../../../ui/field.js";
+import { say } from "../../../ui/notice.js";
+import { words } from "../words.js";
+
+const { run: said } = words;
+const note = documentOf({
+  key: "workshop/run-note",
+  empty: "",
+  read: (kept) => (typeof kept === "string" ? kept : undefined),
+});
+
+function keep(): void {
+  const text = note.now.value.trim();
+  if (text === "") return;
+  write({ kind: "note", words: text });
+  note.clear();
+  say(said.noted);
+}
+
+/** A note that goes into the log while it is fresh. */
+export function Note() {
+  return (
+    <div class="part">
+      <LinesField
+        id="run-note"
+        label={said.addNote}
+        rows={2}
+        maxLength={5000}
+        value={note.now.value}
+        type={(text) => void note.set(text)}
+      />
+      <p class="tools">
+        <Button id="keep-note" work={keep}>
+          {said.keepNote}
+        </Button>
+      </p>
+    </div>
+  );
+}

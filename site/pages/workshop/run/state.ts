@@ -1,0 +1,46 @@
+import { computed, signal } from "@preact/signals";
+import {
+  asClock,
+  type Clock,
+  readClock,
+  roundsOf,
+  type SheetRow,
+  stoppedClock,
+} from "@rollbook/lib";
+import { documentOf } from "@rollbook/page";
+import type { Draft } from "../day/draft.js";
+import { theDay } from "../day/open-day.js";
+import { worked } from "../day/worked.js";
+
+/** Where the day stands. */
+export const clock = documentOf({ key: "workshop/clock", empty: stoppedClock, read: asClock });
+export const setClock = (changed: Clock): void => void clock.set(changed);
+
+/** The second that it is, ms since 1970, for what shows the time. */
+export const second = signal(Date.now());
+
+/** The day, its runs and the run at hand. */
+export interface AtHand {
+  readonly day: Draft;
+  readonly rows: readonly SheetRow[];
+  readonly row: SheetRow;
+  /** The run before this one. */
+  readonly before: SheetRow | undefined;
+}
+
+/** What is at hand; nothing where no day is open, or none that can be worked out. */
+export const atHand = computed((): AtHand | undefined => {
+  const day = theDay();
+  const rows = (day && worked(day).rows) ?? [];
+  const { run } = clock.now.value;
+  const row = rows[run - 1] ?? rows[0];
+  return day && row && { day, rows, row, before: rows[row.run - 2] };
+});
+
+/** The clock, of a run that the plan has. */
+export const clockAt = ({ row }: AtHand): Clock =>
+  clock.now.value.run === row.run ? clock.now.value : stoppedClock;
+
+/** What the clock shows at this second. */
+export const readingOf = (at: AtHand) =>
+  readClock(clockAt(at), at.row, roundsOf(at.day), second.value);

@@ -1,0 +1,73 @@
+import { Wall } from "../../../ui/wall.js";
+import { theDay } from "../day/open-day.js";
+import { NoDay } from "../parts/no-day.js";
+import { words } from "../words.js";
+import { ForInstructor, ForTheWall, OnTheCar, ReportsIn, WhoDrives } from "./at-hand.js";
+import { RunButtons, StageButtons, StageList } from "./controls.js";
+import { Behind, Time } from "./face.js";
+import { Note } from "./note.js";
+import { type AtHand, atHand } from "./state.js";
+import { AskedToAll, VoteWithCards } from "./vote.js";
+import { chosenQuestion } from "./vote-state.js";
+
+const { run: said } = words;
+
+/** The clock, what is done and who is out. */
+function Step({ at }: { readonly at: AtHand }) {
+  const { row, rows } = at;
+  return (
+    <div>
+      <h3>{`${said.title(row.run, rows.length)}: ${said.kinds[row.step.kind]}`}</h3>
+      <RunButtons at={at} />
+      <div class="at-hand">
+        <div>
+          <Time at={at} />
+          <Behind at={at} />
+          <StageButtons at={at} />
+          <StageList at={at} />
+        </div>
+        <div>
+          <ForInstructor at={at} />
+          <OnTheCar at={at} />
+        </div>
+        <div>
+          <h3>{said.drives}</h3>
+          <WhoDrives at={at} />
+          <h3>{said.reports}</h3>
+          <ReportsIn at={at} />
+        </div>
+      </div>
+    </div>
+  );
+}
+
+/** What a room sees: the step at hand and what is put to the vote. */
+function RunWall({ at }: { readonly at: AtHand }) {
+  const asked = chosenQuestion();
+  return (
+    <Wall label={said.wall} opener="open-wall">
+      <ForTheWall at={at} />
+      <div class="wall-question">{asked && <AskedToAll asked={asked} />}</div>
+    </Wall>
+  );
+}
+
+/** The clock, the step at hand, notes and votes. */
+export function RunView() {
+  const at = atHand.value;
+  return (
+    <>
+      <h2 tabIndex={-1}>{words.views.run}</h2>
+      {at === undefined ? (
+        <NoDay sentence={theDay() === undefined ? undefined : said.noRuns} />
+      ) : (
+        <>
+          <Step at={at} />
+          <VoteWithCards />
+          <Note />
+          <RunWall at={at} />
+        </>
+      )}
+    </>
+  );
+}

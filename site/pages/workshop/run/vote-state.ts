@@ -1,0 +1,95 @@
+import type { PollLetter } from "@rollbook/lib";
+import { documentOf, format, reader } from "@rollbook/page";
+import { type Asked, askAbout } from "../../questions/bank/asked.js";
+import { ideas } from "../../questions/bank/ideas.js";
+import { misconceptions } from "../../questions/bank/index.js";
+import type { Form } from "../../questions/bank/question.js";
+
+/** A question that the workbook has ready for a vote. */
+export interface ReadyQuestion {
+  readonly key: string;
+  readonly belief: string;
+  readonly form: Form;
+  readonly ask: () => Asked;
+}
+
+/** Every question of the bank about the reader's car: the first of each idea, then its twin. */
+export const readyQuestions: readonly ReadyQuestion[] = misconceptions.flatMap((misconception) =>
+  (["first", "twin"] as const).map((form) => ({
+    key: `${misconception.idea} ${form}`,
+    belief: ideas[misconception.idea].belief,
+    form,
+    ask: () => askAbout(reader.car, misconception, form, format),
+  })),
+);
+
+export const letters: readonly PollLetter[] = ["a", "b", "c", "d"];
+
+/** Cards of each letter as they were typed. */
+export type Cards = Readonly<Record<PollLetter, string>>;
+
+/** What is being put to the vote. */
+export interface Vote {
+  /** Key of a ready question; empty for one of the instructor's own. */
+  readonly ready: string;
+  readonly text: string;
+  readonly right?: PollLetter;
+  readonly cards: { readonly first: Cards; readonly second: Cards };
+  /** Entries of the log that hold the counts so far. */
+  readonly filed: { readonly first?: string; readonly second?: string };
+}
+
+const noCards: Cards = { a: "0", b: "0", c: "0", d: "0" };
+const noVote: Vote = {
+  ready: "",
+  text: "",
+  cards: { first: noCards, second: noCards },
+  filed: {},
+};
+
+function asCards(kept: unknown): Cards {
+  const typed = (kept ?? {}) as Record<string, unknown>;
+  const of = (letter: PollLetter) => {
+    const text = typed[letter];
+    return typeof text === "string" ? text.slice(0, 10) : "0";
+  };
+  return { a: of("a"), b: of("b"), c: of("c"), d: of("d") };
+}
+
+function asVote(kept: unknown): Vote | undefined {
+  const { ready, text, right, cards, filed } = (kept ?? {}) as Record<string, unknown>;
+  if (typeof ready !== "string" || typeof text !== "string") return undefined;
+  const { first, second } = (cards ?? {}) as Record<string, unknown>;
+  const ids = (filed ?? {}) as Record<string, unknown>;
+  const letter = letters.find((one) => one === right);
+  return {
+    ready,
+    text: text.slice(0, 2000),
+    ...(letter && { right: letter }),
+    cards: { first: asCards(first), second: asCards(second) },
+    filed: {
+      ...(typeof ids.first === "string" && { first: ids.first }),
+      ...(typeof ids.second === "string" && { second: ids.second }),
+    },
+  };
+}
+
+export const vote = documentOf({ key: "workshop/vote", empty: noVote, read: asVote });
+
+/** Changes what is put to the vote; another question is counted anew. */
+export const changeVote = (more: Partial<Vote>): void =>
+  void vote.set({
+    ...vote.now.value,
+    ...more,
+    ...(more.ready !== undefined && { cards: noVote.cards, filed: {} }),
+  });
+
+let last: { key: string; asked: Asked | undefined } | undefined;
+
+/** The ready question that is chosen, about the reader's car; nothing for one of the instructor's own. */
+export function chosenQuestion(): Asked | undefined {
+  const { ready } = vote.now.value;
+  if (last?.key !== ready)
+    last = { key: ready, asked: readyQuestions.find(({ key }) => key === ready)?.ask() };
+  return last.asked;
+}
