@@ -1,7 +1,7 @@
 /** The pages that every page links to at its head. */
 export const places: readonly { readonly name: string; readonly label: string }[] = [
   { name: "index", label: "Chapters" },
-  { name: "garage", label: "Your car" },
+  { name: "your-car", label: "Your car" },
   { name: "workshop", label: "Workshop" },
   { name: "practice", label: "Practice" },
   { name: "map", label: "Map" },

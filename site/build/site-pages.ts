@@ -1,9 +1,10 @@
 import { cpSync, existsSync, writeFileSync } from "node:fs";
+import { moved, movedHtml } from "../pages/moved/page.js";
 import { pages } from "../pages/pages.js";
 import { bundlePages, bundlePhysics } from "./bundle.js";
 import type { Chapter } from "./chapter.js";
 import { inRoot } from "./paths.js";
-import { shell } from "./shell.js";
+import { policy, shell } from "./shell.js";
 
 /** A page beside the chapters: its folder below site/pages holds main.ts, worker.ts and style.css where it has them. */
 export interface SitePage {
@@ -25,6 +26,11 @@ function scriptsOf(name: string, live: boolean, callsPhysics: boolean): string[]
   return ["course.js", callsPhysics ? "physics.js" : "", live ? `${name}.js` : ""].filter(Boolean);
 }
 
+/** Former addresses lead on. */
+function writeMoved(out: string): void {
+  for (const { from, to } of moved) writeFileSync(`${out}/${from}.html`, movedHtml(to, policy));
+}
+
 /** Writes every page of its own with its script and styles. */
 export async function writeSitePages(
   out: string,
@@ -36,10 +42,12 @@ export async function writeSitePages(
     [
       ...live.map((name) => ({ in: mainOf(name) ?? "", out: name })),
       ...working.map((name) => ({ in: part(name, "worker.ts"), out: `${name}-worker` })),
+      { in: part("moved", "main.ts"), out: "moved" },
     ],
     out,
   );
   await bundlePhysics(`${out}/physics.js`);
+  writeMoved(out);
   for (const page of pages) {
     const { name, title } = page;
     const styled = existsSync(part(name, "style.css"));

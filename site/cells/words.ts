@@ -53,7 +53,7 @@ export const words = {
   units: "Units",
   metric: "metric units",
   us: "US units",
-  figuresFor: (car: string) => `Figures for ${car}, from your garage on this device.`,
+  figuresFor: (car: string) => `Figures for ${car}, one of your cars on this device.`,
   notForThisCar: (car: string, reason: string) =>
     reason === ""
       ? `Not worked out for ${car}: its file does not give what this takes.`

@@ -1,5 +1,4 @@
 import type { SitePage } from "../build/site-pages.js";
-import { garagePage } from "./garage/page.js";
 import { mapPage } from "./map/page.js";
 import { practicePage } from "./practice/page.js";
 import { questionsPage } from "./questions/page.js";
@@ -7,10 +6,11 @@ import { searchPage } from "./search/page.js";
 import { sharePage } from "./share/page.js";
 import { wordsPage } from "./words/page.js";
 import { workshopPage } from "./workshop/page.js";
+import { yourCarPage } from "./your-car/page.js";
 
 /** The pages beside the chapters. */
 export const pages: readonly SitePage[] = [
-  garagePage,
+  yourCarPage,
   workshopPage,
   practicePage,
   mapPage,

@@ -9,20 +9,20 @@ import { covers } from "./browser/covers.js";
 describe("what a change concerns", () => {
   it("is found by imports, through a file that gathers others only where a name is used", async () => {
     const [bar, rates] = ["test/lib/spring/bar.test.ts", "test/lib/spring/rates.test.ts"];
-    const graph = await importsOf([bar, "test/site/browser/garage.test.ts"]);
+    const graph = await importsOf([bar, "test/site/browser/your-car.test.ts"]);
     expect(graph.get(bar)?.get("lib/spring/bar.ts")).toBe(1);
     expect(graph.get(bar)?.has("lib/map/set-up-map.ts")).toBe(false);
     expect(graph.has(rates)).toBe(false);
-    const throughIndex = graph.get("test/site/browser/garage.test.ts");
+    const throughIndex = graph.get("test/site/browser/your-car.test.ts");
     expect(throughIndex?.has("lib/load/transfer.ts")).toBe(true);
     expect(throughIndex?.has("lib/day/diagnosis/diagnose.ts")).toBe(false);
   });
 
   it("shows in the page of its folder, in a chapter of its notebook, and in pages that run it", () => {
-    const pages = ["garage", "map", "01-load"];
+    const pages = ["your-car", "map", "01-load"];
     const graph = new Map([[scriptOf("map"), new Map([["lib/map/knots.ts", 2]])]]);
     const shown = (file: string) => [...pagesOf([file], graph, pages)];
-    expect(shown("site/pages/garage/view/cars.ts")).toEqual([["garage", 0]]);
+    expect(shown("site/pages/your-car/view/cars.ts")).toEqual([["your-car", 0]]);
     expect(shown("notebooks/01-load.ipynb")).toEqual([["01-load", 0]]);
     expect(shown("lib/map/knots.ts")).toEqual([["map", 3]]);
     expect(shown("site/styles/course.css").map(([page]) => page)).toEqual(pages);

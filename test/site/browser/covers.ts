@@ -7,7 +7,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "figure-links.test.ts": ["01-load-transfer"],
   "figures.test.ts": ["every chapter"],
   "frames.test.ts": ["every chapter"],
-  "garage.test.ts": ["garage", "01-load-transfer"],
+  "your-car.test.ts": ["your-car", "01-load-transfer"],
   "map.test.ts": ["map"],
   "memory.test.ts": ["map", "01-load-transfer"],
   "nginx.test.ts": ["00-start-here", "01-load-transfer"],

@@ -28,7 +28,7 @@ async function openFor(car: Car, name: string) {
 /** What a device holds that has a car kept. */
 const keeping = (car: Car) => ({
   cookies: [],
-  origins: [{ origin: origin(), localStorage: [{ name: "rollbook:garage", value: kept(car) }] }],
+  origins: [{ origin: origin(), localStorage: [{ name: "rollbook:cars", value: kept(car) }] }],
 });
 
 const kept = (car: Car): string => JSON.stringify({ cars: [car], current: car.name });

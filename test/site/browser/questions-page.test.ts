@@ -104,7 +104,7 @@ describe("one question", () => {
     const { bar: _rear, ...rear } = demoCar.rear;
     const own = { ...demoCar, name: "Own <b>car</b>", front, rear };
     await page.evaluate((car) => {
-      localStorage.setItem("rollbook:garage", JSON.stringify({ cars: [car], current: car.name }));
+      localStorage.setItem("rollbook:cars", JSON.stringify({ cars: [car], current: car.name }));
     }, own);
     await page.reload();
     expect(await page.locator("#one .about").textContent()).toBe("About Own <b>car</b>.");

@@ -47,7 +47,7 @@ function carField(day: Draft, redraw: () => void): HTMLElement {
   const cars: [string, Car][] = [
     [plan.dayCar(day.car.name), day.car],
     [plan.demoCar(demoCar.name), demoCar],
-    ...ownCars.now.value.cars.map((car): [string, Car] => [plan.garageCar(car.name), car]),
+    ...ownCars.now.value.cars.map((car): [string, Car] => [plan.ownCar(car.name), car]),
   ];
   const choices = cars.map(([label], i) => [String(i), label] as const);
   return choiceField("day-car", plan.car, choices, "0", (chosen) => {

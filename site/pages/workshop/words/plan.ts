@@ -17,7 +17,7 @@ export const plan = {
   newName: "A day of my own",
   car: "Car",
   demoCar: (name: string) => `${name} (the workbook’s own)`,
-  garageCar: (name: string) => `${name} (your garage)`,
+  ownCar: (name: string) => `${name} (your own car)`,
   dayCar: (name: string) => `${name} (as filed with this day)`,
   minutes: "Minutes in all",
   cars: "How many cars like it",

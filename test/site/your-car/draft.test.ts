@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { carFromJson, formatCar } from "../../../lib/car/file/parse.js";
-import { placesAsDemo } from "../../../site/pages/garage/model/as-demo.js";
+import { placesAsDemo } from "../../../site/pages/your-car/model/as-demo.js";
 import {
   asDraft,
   confirmed,
@@ -11,9 +11,9 @@ import {
   withoutEntry,
   withPart,
   withTyped,
-} from "../../../site/pages/garage/model/draft.js";
-import { faultsOf } from "../../../site/pages/garage/model/faults.js";
-import { valueAt } from "../../../site/pages/garage/model/path.js";
+} from "../../../site/pages/your-car/model/draft.js";
+import { faultsOf } from "../../../site/pages/your-car/model/faults.js";
+import { valueAt } from "../../../site/pages/your-car/model/path.js";
 import { beam } from "../../lib/linkage/reference-corners.js";
 
 const mine = () => copyOfDemo("new-1", "Linnet");

@@ -124,5 +124,5 @@ function start(place: HTMLElement): void {
   open(draftFor(kept.openId()));
 }
 
-const place = placeOf("garage");
+const place = placeOf("your-car");
 if (place) start(place);

@@ -11,7 +11,7 @@ export type TakenIn =
   | { readonly faults: readonly string[]; readonly mend?: Draft };
 
 /**
- * Reads a car file for the garage.
+ * Reads a car file that the reader opens.
  *
  * @param taken - names that are in use
  * @param id - for a draft, where the file needs mending

@@ -7,9 +7,9 @@ import {
   shapeAt,
   valueAt,
   withValue,
-} from "../../../site/pages/garage/model/path.js";
-import { type Item, sections } from "../../../site/pages/garage/sections.js";
-import { nameOf, partWords } from "../../../site/pages/garage/words.js";
+} from "../../../site/pages/your-car/model/path.js";
+import { type Item, sections } from "../../../site/pages/your-car/sections.js";
+import { nameOf, partWords } from "../../../site/pages/your-car/words.js";
 
 /** Every number and text that a car file can hold, list entries by their first. */
 function leaves(shape: Shape, path: string): string[] {

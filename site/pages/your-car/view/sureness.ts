@@ -16,7 +16,7 @@ export interface SurenessView {
 }
 
 export function surenessView(): SurenessView {
-  const bands = bandsFrom("garage-worker.js");
+  const bands = bandsFrom("your-car-worker.js");
   const [table, progress, widest] = [
     element("div"),
     element("p", { class: "note progress" }),

@@ -14,7 +14,7 @@ import { otherCars } from "../other-cars.js";
 import { axeFaultsInBoth } from "./axe.js";
 import { type Opening, savedText, useBrowser } from "./browser.js";
 
-const { open: openWith, fileUrl } = useBrowser();
+const { open: openWith, origin, fileUrl } = useBrowser();
 
 /** Most tests here do not look at how sure a figure is, which a worker samples for seconds. */
 const open = (name: string, options: Opening = {}) =>
@@ -46,7 +46,7 @@ async function typeCar(page: Page, values: Readonly<Record<string, string>>): Pr
 
 /** Checks three numbers of chapter 1 against the physics, for a car known without the page. */
 async function expectChapterFor(page: Page, car: Car): Promise<void> {
-  await page.goto(page.url().replace(/garage\.html.*/, "01-load-transfer.html"));
+  await page.goto(page.url().replace(/your-car\.html.*/, "01-load-transfer.html"));
   expect(await page.locator("#whose").textContent()).toContain(`Figures for ${car.name}`);
   const worked = async (id: string) =>
     Number(await page.locator(`#${id}`).getAttribute("data-worked"));
@@ -59,7 +59,7 @@ async function expectChapterFor(page: Page, car: Car): Promise<void> {
 
 describe("how sure the figures are", () => {
   it("is told from few cars first and then from more, and begun again when a number is typed", async () => {
-    const { page, errors } = await open("garage", { silentWorkers: false });
+    const { page, errors } = await open("your-car", { silentWorkers: false });
     await start(page);
     const progress = page.locator(".sureness .progress");
     const counted = async () => Number(/\d+/.exec((await progress.textContent()) ?? "")?.[0] ?? 0);
@@ -79,7 +79,7 @@ describe("how sure the figures are", () => {
 
 describe("the course, once a car is saved", () => {
   it("is about a car of another mass, typed in", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await typeCar(page, { name: "Linnet", "body.mass": "1100" });
     await page.getByRole("button", { name: "Save, and let the course show it" }).click();
     expect(await status(page)).toBe("Linnet is saved, and the course shows it.");
@@ -88,7 +88,7 @@ describe("the course, once a car is saved", () => {
   });
 
   it("is about a car typed in US units, some with units of their own", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     const units = page.getByRole("combobox", { name: "Units" });
     await Promise.all([page.waitForEvent("load"), units.selectOption("us")]);
     await typeCar(page, { name: "Siskin", "body.mass": "1500", wheelbase: "2500 mm" });
@@ -102,7 +102,7 @@ describe("the course, once a car is saved", () => {
   it.each(otherCars.map((car) => [car.name, car] as const))(
     "is about the %s, brought in as a file",
     async (name, car) => {
-      const { page } = await open("garage");
+      const { page } = await open("your-car");
       await page.locator("#files").setInputFiles(file("mine.json", formatCar(car)));
       await page.getByRole("radio", { name }).check();
       expect(await status(page)).toBe(`The course now shows ${name}.`);
@@ -111,18 +111,18 @@ describe("the course, once a car is saved", () => {
   );
 
   it("goes back to the workbook's own car when the reader says so", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await typeCar(page, { name: "Linnet", "body.mass": "1100" });
     await page.getByRole("button", { name: "Save, and let the course show it" }).click();
     await page.getByRole("radio", { name: "Pipit" }).check();
-    await page.goto(page.url().replace("garage", "01-load-transfer"));
+    await page.goto(page.url().replace("your-car", "01-load-transfer"));
     expect(await page.locator("#whose").textContent()).toContain("Figures for Pipit");
   });
 });
 
 describe("the form", () => {
   it("tells all faults at once, beside their boxes and in a list whose links lead to them", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await typeCar(page, {
       "front.spring.rate": "9000",
       "rear.track": "wide",
@@ -154,7 +154,7 @@ describe("the form", () => {
   });
 
   it("loses nothing that was typed, sound or not, when the page is closed or the units change", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await typeCar(page, { name: "Linnet", "front.spring.rate": "70", "rear.track": "about one" });
     await page.reload();
     expect(await at(page, "name").inputValue()).toBe("Linnet");
@@ -168,7 +168,7 @@ describe("the form", () => {
   });
 
   it("keeps an unfinished car while another is worked on, and takes it up again", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await typeCar(page, { name: "Linnet", wheelbase: "2.3" });
     await typeCar(page, { name: "Siskin", wheelbase: "2.6" });
     await page.getByRole("button", { name: "Change: Linnet" }).click();
@@ -178,7 +178,7 @@ describe("the form", () => {
   });
 
   it("says which values are still the workbook's, until they are typed or confirmed", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await typeCar(page, {});
     const sizes = page.locator("#section-sizes .state");
     expect(await sizes.textContent()).toBe("5 values still the Pipit’s");
@@ -193,7 +193,7 @@ describe("the form", () => {
   });
 
   it("puts parts in and takes them out, and brings them back as they were", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await typeCar(page, { "driver.mass": "92" });
     await at(page, "driver").uncheck();
     expect(await at(page, "driver.mass").count()).toBe(0);
@@ -211,7 +211,7 @@ describe("the form", () => {
   });
 
   it("works the body out from four scales", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await typeCar(page, {
       "scales.front.left": "300",
       "scales.front.right": "290",
@@ -225,7 +225,7 @@ describe("the form", () => {
   });
 
   it("shows beside it what the car comes to, and how far it is inside its class", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await typeCar(page, { "body.mass": "910", "limits.leastRideHeight": "135" });
     expect(await summaryOf(page)).toContain("1180 kg");
     const outside = page.locator('aside.summary [data-verdict="outside"]');
@@ -240,7 +240,7 @@ describe("the form", () => {
 
 describe("cars as files", () => {
   it("go out and come back unchanged, under another name where theirs is taken", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await page.locator("#files").setInputFiles(file("a.json", formatCar(otherCars[2] as Car)));
     const download = page.waitForEvent("download");
     await page.getByRole("button", { name: "Save as file: Bustard" }).click();
@@ -254,7 +254,7 @@ describe("cars as files", () => {
   });
 
   it("that are faulty tell all that is wrong, and are mended on the form", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     const content = JSON.parse(formatCar({ ...demoCar, name: "<b>Rook</b>" }));
     content.front.spring.rate = 9e6;
     delete content.rear.track;
@@ -271,11 +271,11 @@ describe("cars as files", () => {
     await at(page, "front.spring.rate").fill("90");
     await page.getByRole("button", { name: "Save", exact: true }).click();
     expect(await status(page)).toContain("<b>Rook</b> is saved.");
-    expect(await page.locator("#garage li b", { hasText: "<b>Rook</b>" }).count()).toBe(1);
+    expect(await page.locator("#your-car li b", { hasText: "<b>Rook</b>" }).count()).toBe(1);
   });
 
   it("that are no cars are refused", async () => {
-    const { page, errors } = await open("garage");
+    const { page, errors } = await open("your-car");
     await page.locator("#files").setInputFiles([file("a.json", "{"), file("b.json", '{"kind":1}')]);
     await page.locator(".problem").nth(1).waitFor();
     expect(await page.getByRole("button", { name: "Open it and mend it here" }).count()).toBe(0);
@@ -283,7 +283,7 @@ describe("cars as files", () => {
   });
 
   it("are deleted, and brought back by undo, with the course showing them again", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await typeCar(page, { name: "Linnet" });
     await page.getByRole("button", { name: "Save, and let the course show it" }).click();
     await page.getByRole("button", { name: "Delete: Linnet" }).click();
@@ -297,14 +297,14 @@ describe("cars as files", () => {
 
 describe("the page", () => {
   it("passes axe in light and dark with all of it open", async () => {
-    const { page } = await open("garage", { bypassCSP: true });
+    const { page } = await open("your-car", { bypassCSP: true });
     await typeCar(page, { "front.spring.rate": "9000" });
     await openAll(page);
     expect(await axeFaultsInBoth(page)).toEqual([]);
   });
 
   it.each([360, 320])("fits a phone of %i px with all of it open", async (width) => {
-    const { page } = await open("garage", { viewport: { width, height: 740 } });
+    const { page } = await open("your-car", { viewport: { width, height: 740 } });
     await typeCar(page, { "front.spring.rate": "9000" });
     await openAll(page);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
@@ -313,7 +313,7 @@ describe("the page", () => {
   });
 
   it("is worked by keyboard alone: begin, name, save, choose", async () => {
-    const { page } = await open("garage");
+    const { page } = await open("your-car");
     await page.getByRole("button", { name: "Start from a copy" }).focus();
     await page.keyboard.press("Enter");
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("at-name");
@@ -328,14 +328,26 @@ describe("the page", () => {
   });
 
   it("says without JavaScript what it is for and how to measure a car", async () => {
-    const { page } = await open("garage", { javaScriptEnabled: false });
-    expect(await page.locator("#garage dt").count()).toBeGreaterThan(40);
-    expect(await page.locator("#garage").textContent()).toContain("Centre of the front wheel");
+    const { page } = await open("your-car", { javaScriptEnabled: false });
+    expect(await page.locator("#your-car dt").count()).toBeGreaterThan(40);
+    expect(await page.locator("#your-car").textContent()).toContain("Centre of the front wheel");
     expect(await page.locator("input, button, select").count()).toBe(0);
   });
 
+  it("is found under its former address, with what follows it, from a folder too", async () => {
+    for (const former of [`${origin()}/garage.html`, fileUrl("garage")]) {
+      const { page, errors } = await open(`${former}?from=link#measure`);
+      await page.waitForURL(/your-car\.html\?from=link#measure$/);
+      expect(await page.locator("h1").textContent()).toBe("Your car");
+      expect(errors).toEqual([]);
+    }
+    const { page } = await open("garage", { javaScriptEnabled: false });
+    await page.waitForURL(/your-car\.html$/);
+    expect(await page.locator("h1").textContent()).toBe("Your car");
+  });
+
   it("works in a page opened as a file", async () => {
-    const { page, errors, foreign } = await open(fileUrl("garage"));
+    const { page, errors, foreign } = await open(fileUrl("your-car"));
     await typeCar(page, { name: "Linnet", "body.mass": "1100" });
     await page.getByRole("button", { name: "Save, and let the course show it" }).click();
     const body = { ...demoCar.body, mass: 1100 };

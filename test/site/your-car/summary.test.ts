@@ -5,8 +5,8 @@ import { mapAxesOf } from "../../../lib/map/map-axis.js";
 import { readMap } from "../../../lib/map/map-reading.js";
 import { formatAlike } from "../../../lib/shown-range.js";
 import { format, type Quantity } from "../../../lib/units.js";
-import { summaryOf } from "../../../site/pages/garage/model/summary.js";
 import { readingText } from "../../../site/pages/map/tell.js";
+import { summaryOf } from "../../../site/pages/your-car/model/summary.js";
 
 const told = (car = demoCar) =>
   summaryOf(car, "metric", (...given) => format(...given).replace("\u00a0", " "));

@@ -9,7 +9,7 @@ import {
   summaryOf,
   toldSureness,
   widestDoubts,
-} from "../../../site/pages/garage/model/summary.js";
+} from "../../../site/pages/your-car/model/summary.js";
 
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 

@@ -41,8 +41,8 @@ function entry(key: string): string {
 }
 
 /** The page where readers enter and keep their cars. */
-export const garagePage: SitePage = {
-  name: "garage",
+export const yourCarPage: SitePage = {
+  name: "your-car",
   title: words.title,
   description: words.description,
   get main() {
@@ -50,7 +50,7 @@ export const garagePage: SitePage = {
 <p>${escapeHtml(words.lead)}</p>
 <p>${escapeHtml(words.onDevice)}</p>
 <blockquote class="caution"><p><strong>${words.cautionHead}</strong> ${escapeHtml(words.caution)}</p></blockquote>
-<div id="garage">
+<div id="your-car">
 <noscript><p>${escapeHtml(words.withoutScript)}</p></noscript>
 ${guide()}
 </div>`;

@@ -7,8 +7,8 @@ import {
   settled,
   shownNumber,
   shownRangeOf,
-} from "../../../site/pages/garage/model/number.js";
-import { shapeAt } from "../../../site/pages/garage/model/path.js";
+} from "../../../site/pages/your-car/model/number.js";
+import { shapeAt } from "../../../site/pages/your-car/model/path.js";
 
 const shape = (path: string) => shapeAt(path) as NumberShape;
 
