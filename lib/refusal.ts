@@ -1,5 +1,5 @@
 /** Why something was refused, in a word that does not change with its sentence. */
-type RefusalCode =
+export type RefusalCode =
   | "cannot-be-driven"
   | "cannot-hold-speed"
   | "cannot-stand"
@@ -33,7 +33,7 @@ type RefusalCode =
   | "wheel-turned-over";
 
 /** The number that was refused, where it was one. */
-interface RefusedNumber {
+export interface RefusedNumber {
   /** in words, as in the sentence */
   readonly field: string;
   readonly value: unknown;

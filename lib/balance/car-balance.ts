@@ -42,7 +42,7 @@ export interface CarBalance {
 }
 
 /** How a wheel stands in a turn. */
-interface WheelInTurn {
+export interface WheelInTurn {
   /** N, at least 0 */
   readonly load: number;
   /** m from rest, above 0 in bump */

@@ -3,7 +3,7 @@ import { type Axles, eachAxle } from "../load/wheels.js";
 import { GRAVITY } from "../units.js";
 
 /** The weight on an axle and the cornering stiffness of its two tyres together. */
-interface LinearAxle {
+export interface LinearAxle {
   /** N */
   readonly load: number;
   /** N/rad of both tyres */

@@ -5,7 +5,7 @@ import { hardestTurn } from "./hardest-turn.js";
 import type { Grip } from "./limit.js";
 
 /** Two equal tyres that hold a mass in a turn by themselves. */
-interface PairInTurn {
+export interface PairInTurn {
   /** kg */
   readonly mass: number;
   /** m above the ground */
@@ -15,7 +15,7 @@ interface PairInTurn {
 }
 
 /** The fastest turn of a pair. */
-interface PairLimit {
+export interface PairLimit {
   /** m/s² */
   readonly lateralAcceleration: number;
   /** N moved from the inner to the outer tyre in that turn */

@@ -6,7 +6,7 @@ import type { HandlingCar } from "./handling-car.js";
 export type PhaseName = "braking in" | "turn-in" | "middle" | "power on";
 
 /** What the driver does in a part of a corner, at some speed. */
-type Phase = Progress;
+export type Phase = Progress;
 
 /**
  * What a driver does in each part of a corner: brake hard, let the brake go while the body rolls in,

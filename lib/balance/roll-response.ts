@@ -3,7 +3,7 @@ import { type AxleHeld, rollEquilibrium } from "../load/roll-equilibrium.js";
 import type { Axles } from "../load/wheels.js";
 
 /** What rolls a car: each value per m/s² of lateral acceleration, or per N·m. */
-interface Responses {
+export interface Responses {
   /** rad of the body against the road */
   readonly body: number;
   /** rad between body and wheels */

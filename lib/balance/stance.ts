@@ -56,7 +56,7 @@ export interface RoadDemand {
 }
 
 /** Finds how a car stands; keeps nothing between calls but the wheels that were in the air. */
-type StanceFinder = (demand: RoadDemand) => Stance;
+export type StanceFinder = (demand: RoadDemand) => Stance;
 
 interface End {
   readonly axle: HandlingAxle;

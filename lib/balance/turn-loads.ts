@@ -8,7 +8,7 @@ import type { Stance } from "./stance.js";
 import { stanceInTurn } from "./stance-in-turn.js";
 
 /** Wheel loads of a car in a turn, and how they came about. */
-type TurnLoads = Omit<Distribution, "tipped">;
+export type TurnLoads = Omit<Distribution, "tipped">;
 
 /**
  * Loads, load transfer by cause and roll of a car in a steady turn at a speed: downforce, drag and

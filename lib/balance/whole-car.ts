@@ -20,7 +20,7 @@ export interface Held {
 }
 
 /** What is left over when a car is held so: all zero on a balanced path. */
-interface LeftOver {
+export interface LeftOver {
   /** m/s² that its tyres push along the path beyond what is asked */
   along: number;
   /** m/s² that they push across the path beyond what is asked, above 0 to the left */

@@ -88,7 +88,7 @@ export interface Axle {
 }
 
 /** The springs of an axle and their seats. */
-interface Spring {
+export interface Spring {
   /** N/m of each spring */
   readonly rate: number;
   /** Spring travel over wheel travel. */
@@ -118,7 +118,7 @@ export interface AntiRollBar {
 }
 
 /** One position of a bar: its rate, or the arm length from which it follows. */
-interface BarPosition {
+export interface BarPosition {
   /** N/m at each end for each metre that the ends move apart; 0 for a bar taken off */
   readonly rate?: number;
   /** m */
@@ -126,7 +126,7 @@ interface BarPosition {
 }
 
 /** The dampers of an axle. */
-interface Damper {
+export interface Damper {
   /** N·s/m of each damper */
   readonly bump: number;
   /** N·s/m of each damper */
@@ -200,7 +200,7 @@ export interface AxleTyre {
 }
 
 /** Forces of the air, each for the square of the speed, N/(m/s)². */
-interface Air {
+export interface Air {
   readonly frontDownforce: number;
   readonly rearDownforce: number;
   readonly drag: number;

@@ -1,7 +1,7 @@
 import type { Axle } from "./car.js";
 
 /** A differential as figures take it: a limited-slip one with both its locks, shares 0–1. */
-type KnownDifferential =
+export type KnownDifferential =
   | { readonly kind: "open" | "locked" }
   | { readonly kind: "limited-slip"; readonly power: number; readonly overrun: number };
 

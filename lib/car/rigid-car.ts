@@ -2,7 +2,7 @@ import type { Car } from "./car.js";
 import { totalMassOf } from "./masses.js";
 
 /** A car as one stiff block on its wheels: all that the total load transfer depends on. */
-interface RigidCar {
+export interface RigidCar {
   /** kg */
   readonly mass: number;
   /** m above the ground */

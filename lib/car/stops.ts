@@ -1,7 +1,7 @@
 import type { Axle } from "./car.js";
 
 /** Where the free travel of an axle's wheels ends, and how its stops then push. */
-interface Stops {
+export interface Stops {
   /** m that a wheel rises freely; Infinity where the file does not say */
   readonly bumpTravel: number;
   /** m that a wheel falls freely; Infinity where the file does not say */

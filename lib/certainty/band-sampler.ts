@@ -25,7 +25,7 @@ export interface BandOptions {
 }
 
 /** Bands of a car and of changes on it, from as many samples as there was time for. */
-interface BandSampler {
+export interface BandSampler {
   /** Samples so far that could be worked out. */
   readonly count: number;
   /** Samples that could not: a car that cannot stand so. */

@@ -1,7 +1,7 @@
 import { Refusal } from "../refusal.js";
 
 /** Where a figure may lie: a value of a band and its standard error, from the number of samples. */
-interface Quantile {
+export interface Quantile {
   readonly value: number;
   /** At least 0; the same unit. */
   readonly error: number;

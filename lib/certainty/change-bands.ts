@@ -17,7 +17,7 @@ export type ChangeBand =
   | { readonly change: Change; readonly phases?: undefined; readonly refused: string };
 
 /** A change on the car as its file has it: what it moves, or why it cannot be made. */
-type OwnChange = { readonly change: Change } & (
+export type OwnChange = { readonly change: Change } & (
   | { readonly moved: Moved; readonly refused?: undefined }
   | { readonly moved?: undefined; readonly refused: string }
 );

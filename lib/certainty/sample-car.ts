@@ -5,7 +5,7 @@ import { normalFrom, randomFrom, seedFrom } from "../random.js";
 import { reflected, type UncertainNumber } from "./uncertain-number.js";
 
 /** One way in which a car may really be. */
-interface CarSample {
+export interface CarSample {
   /** How far each number is off, in standard deviations, in the order of the numbers. */
   readonly deviations: readonly number[];
   /**

@@ -14,7 +14,7 @@ import { orUndefined } from "../refusal.js";
 import type { Phases } from "./phase-bands.js";
 
 /** A sampled car that changes start from, with no more than bands are made of. */
-interface SampledCar {
+export interface SampledCar {
   readonly standing: StandingCar;
   /** m/s */
   readonly speed: number;
@@ -39,7 +39,7 @@ export interface Moved {
 }
 
 /** A change, and whether the car is put back after it. */
-interface Made {
+export interface Made {
   readonly change: Change;
   readonly putBack: boolean;
 }

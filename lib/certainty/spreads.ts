@@ -2,7 +2,7 @@ import type { Source } from "../car/car.js";
 import { fromShown } from "../units.js";
 
 /** How doubt about a kind of number grows: in its own unit, in proportion, or as a share of a whole. */
-type SpreadScale = "own unit" | "in proportion" | "share of a whole";
+export type SpreadScale = "own unit" | "in proportion" | "share of a whole";
 
 /** How far numbers of one kind are usually off: one standard deviation for each source. */
 export interface SpreadRow extends Readonly<Record<Source, number>> {

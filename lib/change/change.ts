@@ -17,7 +17,7 @@ export interface EndChange {
 }
 
 /** A change of the whole car. */
-interface CarChange {
+export interface CarChange {
   readonly lever: CarLever;
   /** How much is added, SI. */
   readonly by: number;

@@ -4,7 +4,7 @@ import type { ParameterKey } from "../parameters.js";
 import type { EndLever } from "./change.js";
 
 /** Where a lever of an axle finds its value, and how it sets another. */
-interface EndLens {
+export interface EndLens {
   /** Row of the parameter table: name, unit, decimals. */
   readonly parameter: ParameterKey;
   /** Whether left and right can differ. */
@@ -14,7 +14,7 @@ interface EndLens {
 }
 
 /** Where a lever of the whole car finds its value, and how it sets another. */
-interface CarLens {
+export interface CarLens {
   readonly parameter: ParameterKey;
   readonly get: (car: Car) => number | undefined;
   readonly set: (car: Car, value: number) => Car;

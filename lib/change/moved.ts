@@ -3,7 +3,7 @@ import { formatNumber, MINUS, type Quantity, toShown, type UnitSystem, unitOf } 
 import type { CarFigures } from "./figures.js";
 
 /** How a figure of the car is called and shown. */
-interface FigureName {
+export interface FigureName {
   readonly name: string;
   readonly quantity: Quantity;
   /** Digits after the point in the metric unit. */

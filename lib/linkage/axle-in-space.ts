@@ -15,7 +15,7 @@ import {
 } from "./wheel-position.js";
 
 /** Two independent corners; the right one mirrors the left when left out. */
-interface IndependentAxle {
+export interface IndependentAxle {
   readonly kind: "independent";
   readonly left: Corner;
   readonly right?: Corner;

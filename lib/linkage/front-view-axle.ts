@@ -19,7 +19,7 @@ export interface BodyPosition {
 }
 
 /** One corner of an axle over the ground. */
-interface FrontViewCorner {
+export interface FrontViewCorner {
   /** All points in the frame of the ground (z = 0 is the road). */
   readonly linkage: FrontViewLinkage;
   /** Rise of the contact patch against the body, m, > 0 in bump. */
@@ -31,7 +31,7 @@ interface FrontViewCorner {
 }
 
 /** An axle seen from the front, standing on the road. */
-interface FrontViewAxle {
+export interface FrontViewAxle {
   readonly left: FrontViewCorner;
   readonly right: FrontViewCorner;
   /** Distance between both contact patches, m. */

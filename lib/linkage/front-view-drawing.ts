@@ -4,7 +4,7 @@ import { type FrontViewPoint, minus, plus, times, turn, unit } from "./front-vie
 import { type InstantCentre, instantCentre } from "./instant-centre.js";
 
 /** A straight line to draw: both its ends, m. */
-type Segment = readonly [FrontViewPoint, FrontViewPoint];
+export type Segment = readonly [FrontViewPoint, FrontViewPoint];
 
 /** All that a drawing of one corner needs, in the frame of its linkage. */
 export interface FrontViewDrawing {

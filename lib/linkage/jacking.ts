@@ -1,7 +1,7 @@
 import { requireInRange } from "../check.js";
 
 /** Side forces on the tyres of one axle, and the height at which its links pass them on. */
-interface AxleSideForces {
+export interface AxleSideForces {
   /** Side force on the outer tyre, N, > 0 towards the inside of the turn. */
   readonly outerSideForce: number;
   /** Side force on the inner tyre, N, > 0 towards the inside of the turn. */
@@ -13,7 +13,7 @@ interface AxleSideForces {
 }
 
 /** Vertical forces that the links of one axle exchange with the body, N, > 0 upwards on the body. */
-interface Jacking {
+export interface Jacking {
   /** From the outer wheel's links: lifts when the roll centre is above the ground. */
   readonly outer: number;
   /** From the inner wheel's links: pulls down when the roll centre is above the ground. */

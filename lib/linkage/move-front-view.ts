@@ -12,7 +12,7 @@ const BODY_POINTS = ["lowerInner", "upperInner", "strutTop"];
 const MOST_ARM_ANGLE = 1.2; // rad
 
 /** A linkage after wheel travel, and what the travel did to the wheel. */
-interface MovedFrontView<Linkage extends FrontViewLinkage = FrontViewLinkage> {
+export interface MovedFrontView<Linkage extends FrontViewLinkage = FrontViewLinkage> {
   /** All points in the new position; those on the body have not moved. */
   readonly linkage: Linkage;
   /** New place of the contact patch, m. */

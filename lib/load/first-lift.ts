@@ -3,7 +3,7 @@ import { distributeLoadTransfer } from "./distribution.js";
 import { eachAxle } from "./wheels.js";
 
 /** Which inside wheel leaves the ground first as a steady turn tightens, and when. */
-interface FirstLift {
+export interface FirstLift {
   readonly axle: "front" | "rear";
   /** m/s²; Infinity when no turn lifts a wheel */
   readonly lateralAcceleration: number;

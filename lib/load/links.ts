@@ -2,7 +2,7 @@ import { type CarInRoll, sprungMassOnAxles } from "./car-in-roll.js";
 import { type Axles, eachAxle } from "./wheels.js";
 
 /** Load that one axle moves as soon as there is side force, whatever its springs do, N. */
-interface AtOnce {
+export interface AtOnce {
   /** through the links, at the roll centre */
   readonly geometric: number;
   /** of the wheels themselves, as far as their side force stays at the axle */

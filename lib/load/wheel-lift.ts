@@ -6,7 +6,7 @@ import { type Axles, eachAxle } from "./wheels.js";
  * Which tyre of each axle is off the ground: 0 none, 1 the inner one, −1 the outer one, as happens to
  * a body that hangs far below its roll centre.
  */
-type Lifted = Axles<-1 | 0 | 1>;
+export type Lifted = Axles<-1 | 0 | 1>;
 
 type End = "front" | "rear";
 

@@ -1,5 +1,5 @@
 /** How the links of an axle guide its wheels. */
-interface WheelGuide {
+export interface WheelGuide {
   /** m */
   readonly track: number;
   /** wheels that lean with the body, not upright on a beam */

@@ -6,7 +6,7 @@ import { carOnMap, type MapOf, placeOn } from "./map-of.js";
 import { hasLimits, type SetUpMap } from "./set-up-map.js";
 
 /** Settings of both levers of a map, SI. */
-interface MapPlace {
+export interface MapPlace {
   readonly x: number;
   readonly y: number;
 }

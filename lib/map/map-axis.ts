@@ -5,7 +5,7 @@ import { carLenses, endLenses } from "../change/levers.js";
 import { type Parameter, type ParameterKey, parameters } from "../parameters.js";
 
 /** A lever without how far it is moved. */
-type Lever = Omit<EndChange, "by" | "side"> | { readonly lever: CarLever };
+export type Lever = Omit<EndChange, "by" | "side"> | { readonly lever: CarLever };
 
 /** A lever of a car as one axis of a map: how far it goes, and where it stands. */
 export interface MapAxis {

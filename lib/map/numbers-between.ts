@@ -1,7 +1,7 @@
 import type { Knots } from "./knots.js";
 
 /** Numbers that are known at the knots of two axes, at any place between them. */
-type NumbersBetween = (x: number, y: number) => Float64Array;
+export type NumbersBetween = (x: number, y: number) => Float64Array;
 
 /**
  * Blends lists of numbers between knots: first along y for a whole row, then along x.

@@ -2,7 +2,7 @@ import { requireInRange } from "../check.js";
 import { SHEAR_MODULUS_OF_STEEL } from "./coil.js";
 
 /** A U-shaped bar: one straight part in torsion, two equal arms in bending. */
-interface BarGeometry {
+export interface BarGeometry {
   /** Outer diameter, m. */
   readonly diameter: number;
   /** Bore of a hollow bar, m; 0 when left out. */

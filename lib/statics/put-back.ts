@@ -13,7 +13,7 @@ import {
 import { eachSide } from "./sides.js";
 
 /** Seat turns that bring a changed car back to where it stood. */
-interface TurnsBack {
+export interface TurnsBack {
   /** Turns to make at each seat, exact; above zero raises that corner. */
   readonly turns: Wheels<number>;
   /** The same in steps of the adjuster, for the hand. */
@@ -21,7 +21,7 @@ interface TurnsBack {
 }
 
 /** How to bring a changed car back to where it stood. */
-interface PutBack extends TurnsBack {
+export interface PutBack extends TurnsBack {
   /** Camber to add at each wheel, rad, after the rounded turns. */
   readonly camber: Wheels<number>;
   /** Toe to add at each wheel, rad, after the rounded turns. */

@@ -1,7 +1,7 @@
 import { requireInRange } from "../check.js";
 
 /** What a rounded display can say about a limit. */
-interface Reading {
+export interface Reading {
   /** Least and greatest true value that shows as this. */
   readonly least: number;
   readonly greatest: number;

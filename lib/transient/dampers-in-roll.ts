@@ -2,7 +2,7 @@ import { axleRollDamping } from "../balance/axle-roll-damping.js";
 import type { Axle } from "../car/car.js";
 
 /** What the two dampers of an axle do to its tyres while the body rolls, N. */
-interface DampersInRoll {
+export interface DampersInRoll {
   /** more on the tyre of the side that goes down: its damper is pushed in */
   readonly pressed: number;
   /** less on the other tyre: its damper is pulled out */

@@ -14,7 +14,7 @@ export interface Moment extends MovingState, Happening {
 }
 
 /** A drive at a constant speed with a steer angle that changes. */
-interface Drive {
+export interface Drive {
   /** m/s */
   readonly speed: number;
   /** s */

@@ -19,7 +19,7 @@ export interface LinearCar {
 }
 
 /** Turning of a car: how it drifts and how it yaws. */
-interface YawMotion {
+export interface YawMotion {
   /** rad, above 0 when the car goes to the left of where it points (ISO 8855) */
   readonly sideSlip: number;
   /** rad/s, above 0 to the left */
@@ -27,7 +27,7 @@ interface YawMotion {
 }
 
 /** How a disturbed car settles. */
-interface YawMode {
+export interface YawMode {
   /** rad/s; 0 for a car that does not settle */
   readonly naturalFrequency: number;
   /** share of critical damping: below 1 it swings */

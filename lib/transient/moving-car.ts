@@ -25,7 +25,7 @@ export interface MovingState {
 }
 
 /** How a car accelerates. */
-interface Accelerations {
+export interface Accelerations {
   /** m/s² across the car */
   readonly lateralAcceleration: number;
   /** rad/s² */

@@ -21,7 +21,7 @@ export function totalTransfer({ geometric, unsprung, elastic, damper }: Transfer
 }
 
 /** What one axle of a moving car moves, and how it stands on its tyres. */
-interface AxleInMotion {
+export interface AxleInMotion {
   readonly transfer: TransferParts;
   /** rad of the axle against the road, above 0 right side down */
   readonly tyreAngle: number;

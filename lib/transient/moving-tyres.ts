@@ -6,7 +6,7 @@ import { momentWith, newWheel, prepareWheel, sideOf } from "../tyre/prepared-whe
 import { clampTo } from "../tyre/valid-range.js";
 
 /** What both tyres of an axle do to it. */
-interface SettledForces {
+export interface SettledForces {
   /** N to the left */
   readonly sideForce: number;
   /** N·m about their verticals, above 0 turning the nose to the left */

@@ -1,5 +1,5 @@
 /** How fast each number of a state changes. */
-type Derivative = (time: number, state: readonly number[]) => readonly number[];
+export type Derivative = (time: number, state: readonly number[]) => readonly number[];
 
 /** One step of time by the classical Runge-Kutta method of order four – Kutta 1901. */
 export function rungeKuttaStep(

@@ -6,7 +6,7 @@ import { type Motion, motionOf, RELAXATION_LENGTH } from "./motion.js";
 import { timeToReach } from "./step-figures.js";
 
 /** What a car answers to a step of steering so small that everything is in proportion. */
-interface SmallStep {
+export interface SmallStep {
   /**
    * rad/s of steady yaw rate for each rad at the front wheels; below 0 above the critical speed, and
    * 0 where the wheels can hold no turn at all

@@ -1,7 +1,7 @@
 import { Refusal } from "../refusal.js";
 
 /** A signal sampled at equal steps of time, from the moment the steer angle passed half its step. */
-interface Response {
+export interface Response {
   /** s between samples */
   readonly step: number;
   readonly values: readonly number[];

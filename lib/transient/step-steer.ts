@@ -6,7 +6,7 @@ import { drive, type Moment } from "./drive.js";
 import { type StepFigures, stepFigures } from "./step-figures.js";
 
 /** A step of steering and what came of it. */
-interface StepSteer {
+export interface StepSteer {
   readonly moments: readonly Moment[];
   /** s at which the steer angle passed half its step: zero of all response times */
   readonly zero: number;
@@ -20,7 +20,7 @@ interface StepSteer {
 }
 
 /** What is steered, how fast and into which turn. */
-interface StepSteerTest {
+export interface StepSteerTest {
   /** m/s; 27.8 (100 km/h) when left out – ISO 7401 */
   readonly speed?: number;
   /** m/s² of the turn it leads to; 4 when left out – ISO 7401 */

@@ -4,7 +4,7 @@ import { pairLoads, pairPeakSlipAngle, pairSideForce, type TyrePair } from "./pa
 import type { Tyre } from "./tyre.js";
 
 /** Who makes how much of an axle's side force. */
-interface PairShare {
+export interface PairShare {
   /** rad, the same for both tyres */
   readonly slipAngle: number;
   /** Side force of the outer tyre, N. */

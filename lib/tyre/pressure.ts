@@ -6,7 +6,7 @@ const loadExponent = 0.87; // – Tse 2024, gross contact area
 const pressureExponent = -0.51; // – Tse 2024, gross contact area
 
 /** A tyre's air when it was set, and how warm it is now. */
-interface PressureChange {
+export interface PressureChange {
   /** Pressure above atmosphere when it was set, Pa. */
   readonly coldPressure: number;
   /** Temperature of the air in the tyre when it was set, °C. */
@@ -62,7 +62,7 @@ export function pressureRisePerKelvin(
 }
 
 /** Contact area measured once, and the load and pressure it was measured at. */
-interface MeasuredPatch {
+export interface MeasuredPatch {
   /** m². */
   readonly area: number;
   /** N. */

@@ -5,7 +5,7 @@ import type { MagicFormula61Coefficients } from "./magic-formula-61-coefficients
 import { pressureIncrement } from "./magic-formula-61-side.js";
 
 /** What a reader knows better of a tyre than its coefficients do. */
-interface TyreTuning {
+export interface TyreTuning {
   /** Friction along and across as a share of the tyre's own, 0.5–1.5; left out: 1. */
   readonly grip?: number;
   /** Pressure of most friction along and across, Pa; left out: the tyre's own. */

@@ -1,5 +1,5 @@
 /** What a text holds, or a sentence on why it cannot be read. */
-type ReadJson =
+export type ReadJson =
   | { readonly json: unknown; readonly fault?: undefined }
   | { readonly json?: undefined; readonly fault: string };
 

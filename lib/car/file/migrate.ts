@@ -1,7 +1,7 @@
 import { type Content, type Path, valueAtPlace, withValueAtPlace } from "./place.js";
 
 /** What a file needs to become one of the next version. */
-type Migration = (file: Content) => Content;
+export type Migration = (file: Content) => Content;
 
 /** Version written by this workbook. */
 export const CAR_FILE_VERSION = 2;

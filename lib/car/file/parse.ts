@@ -8,7 +8,7 @@ import { unknownFieldsOf } from "./unknown-fields.js";
 import { validatorOf } from "./validate.js";
 
 /** A car that was read, with what is worth telling; or all that is wrong with its file. */
-type ReadCar =
+export type ReadCar =
   | { readonly car: Car; readonly notes: readonly string[]; readonly faults?: undefined }
   | { readonly car?: undefined; readonly faults: readonly string[] };
 

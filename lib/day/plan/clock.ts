@@ -1,5 +1,5 @@
 import { stages } from "./minutes.js";
-import type { SheetRow } from "./sheet.js";
+import type { SheetRow } from "./sheet-row.js";
 
 /** Where a day stands: which run and stage, and how long it is at it. */
 export interface Clock {
