@@ -15,6 +15,8 @@ const MOST_ITERATIONS = 200;
  * @returns a point where f is zero within the tolerance
  * @throws Refusal when f has the same sign at both ends, or is not a number there
  * @see Chandrupatla 1997, Advances in Engineering Software 28, 145–149
+ * @example
+ * findRoot((x) => x * x - 2, 0, 2) // → 1.414213562, by hand: √2
  */
 export function findRoot(
   f: (x: number) => number,

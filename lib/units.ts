@@ -162,7 +162,12 @@ export function toShown(quantity: Quantity, value: number, system: UnitSystem = 
   return value / quantities[quantity][system].size;
 }
 
-/** A value in the shown unit, back in SI. */
+/**
+ * A value in the shown unit, back in SI.
+ *
+ * @example
+ * fromShown("angle", 180) // → 3.14159, by hand: π
+ */
 export function fromShown(
   quantity: Quantity,
   value: number,

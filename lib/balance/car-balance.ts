@@ -62,6 +62,9 @@ export type BalanceStart = Pick<CarBalance, "turn" | "most" | "given">;
  * @throws Refusal when a number is out of range, the springs cannot hold the body up, or not even
  * straight on the car can hold its speed
  * @see docs/model.md, "The whole car in balance"
+ * @example
+ * const round = carBalance(handlingCarOf(demoCar), { cornerRadius: 50 });
+ * round.speed ** 2 / 50 - round.lateralAcceleration // → 0.000000, by definition: V² = ay·R
  */
 export function carBalance(car: HandlingCar, driving: Driving, start?: BalanceStart): CarBalance {
   const found = start?.given === false ? undefined : balanceFrom(car, driving, start);

@@ -5,6 +5,8 @@ import { requireInRange } from "../check.js";
  *
  * @param lateralAcceleration - m/s², at least 0
  * @param cornerRadius - m, above 0
+ * @example
+ * cornerSpeed(9, 100) // → 30, by hand: √(9·100)
  */
 export function cornerSpeed(lateralAcceleration: number, cornerRadius: number): number {
   requireInRange("lateral acceleration", lateralAcceleration, 0, 1e3, "m/s²");

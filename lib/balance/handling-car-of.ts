@@ -22,6 +22,9 @@ import type { WheelStops } from "./stops.js";
  * @param measured - the car whose file gave the heights, as for `restOf`; the car itself when left out
  * @param rest - how it stands, where that is at hand
  * @throws Refusal when the car cannot stand on its springs
+ * @example
+ * handlingCarOf(demoCar).front.rollStiffness
+ * // → 42705.8, by hand: ½·60 000·0.65²·1.44² + 22 000·(0.6·1.44)²
  */
 export function handlingCarOf(
   car: Car,

@@ -55,7 +55,12 @@ export interface HandlingCar extends CarInRoll<HandlingAxle> {
   readonly dragFactor: number;
 }
 
-/** Mass of the whole car, kg. */
+/**
+ * Mass of the whole car, kg.
+ *
+ * @example
+ * carMass(handlingCarOf(demoCar)) // → 1080, by hand: 810 + 80 + 30 + 75 + 85
+ */
 export function carMass(car: HandlingCar): number {
   return car.sprungMass + car.front.unsprungMass + car.rear.unsprungMass;
 }

@@ -31,6 +31,10 @@ export interface LimitBalance {
  * @param car - as for `distributeLoadTransfer`
  * @param grip - greatest side force of one tyre of each axle at a load
  * @throws Refusal as `distributeLoadTransfer`, and when an axle would hold a turn of 100 m/s²
+ * @example
+ * const even = (load) => 1.1 * load;
+ * limitBalance(carInRoll(demoCar), { front: even, rear: even }).lateralAcceleration
+ * // → 10.787, by hand: 1.1·9.80665
  */
 export function limitBalance(car: CarInRoll, grip: Axles<Grip>): LimitBalance {
   const axle = { front: axleLimit(car, grip, "front"), rear: axleLimit(car, grip, "rear") };
@@ -45,7 +49,13 @@ export function limitBalance(car: CarInRoll, grip: Axles<Grip>): LimitBalance {
   };
 }
 
-/** Side force that both tyres of an axle can make in a turn, N. */
+/**
+ * Side force that both tyres of an axle can make in a turn, N.
+ *
+ * @example
+ * axleGrip(carInRoll(demoCar), gripOf(demoCar).front, "front", 0)
+ * // → 6399.1, by hand: 2·2752.6·(1.30 − 0.05·2.7526)
+ */
 export function axleGrip(
   car: CarInRoll,
   grip: Grip,

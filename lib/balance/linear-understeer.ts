@@ -15,6 +15,10 @@ export interface LinearAxle {
  * rad/(m/s²): above 0 understeer, below 0 oversteer.
  *
  * @throws Refusal for a load below 0 or a stiffness that is not above 0
+ * @example
+ * const [front, rear] = [{ load: 10756.2, corneringStiffness: 77840 }, { load: 9348.8, corneringStiffness: 76500 }];
+ * understeerGradient({ front, rear }) * GRAVITY
+ * // → 0.01598, Wong, Theory of Ground Vehicles, ex. 5.1, from memory: 0.015976 rad
  */
 export function understeerGradient(car: Axles<LinearAxle>): number {
   const slip = eachAxle(car, ({ load, corneringStiffness }, end) => {

@@ -1,7 +1,13 @@
 import type { Sides } from "../load/wheels.js";
 import type { HandlingAxle, HandlingCar } from "./handling-car.js";
 
-/** The car seen in a mirror: its left turn is the right turn of the real one. */
+/**
+ * The car seen in a mirror: its left turn is the right turn of the real one.
+ *
+ * @example
+ * mirrorCar(handlingCarOf(demoCar)).front.leftExcessLoad
+ * // → -13.05, by hand: 5505.2 N·3.7 kg·m/1560.4 kg·m to the other side
+ */
 export function mirrorCar(car: HandlingCar): HandlingCar {
   return { ...car, front: mirrorAxle(car.front), rear: mirrorAxle(car.rear) };
 }

@@ -29,6 +29,9 @@ export interface PairLimit {
  *
  * @param grip - greatest side force of one tyre, N, at a load, N
  * @throws Refusal when a number is outside its range, and when the pair would hold 100 m/s²
+ * @example
+ * pairLimit((load) => 1.1 * load, { mass: 500, centreOfGravityHeight: 0.5, track: 1.5 }).transfer
+ * // → 1797.9, by hand: 500·1.1·9.80665·0.5/1.5
  */
 export function pairLimit(grip: Grip, pair: PairInTurn): PairLimit {
   requireInRange("mass", pair.mass, 1, 1e5, "kg");

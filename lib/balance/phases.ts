@@ -31,6 +31,9 @@ export type PhaseBalances = Readonly<Record<PhaseName, CarBalance>>;
  * @param speed - m/s
  * @param start - the phases of a similar car, for a quick start
  * @throws Refusal when the springs cannot hold the body up
+ * @example
+ * phaseBalances(handlingCarOf(demoCar), 25).middle.first
+ * // → "front", the independent solution of the tests
  */
 export function phaseBalances(
   car: HandlingCar,

@@ -14,6 +14,8 @@ export interface StandingCar extends CarAtRest {
  *
  * @param measured - the car whose file gave the heights, as for `restOf`; the car itself when left out
  * @throws Refusal, once it is asked for rest or handling, when the car cannot stand on its springs
+ * @example
+ * standingCar(demoCar).rest.frontShare // → 0.51979, by hand: 561.375 kg of 1080 kg
  */
 export function standingCar(car: Car, measured: Car = car): StandingCar {
   let rest: Rest | undefined;

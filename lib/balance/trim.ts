@@ -28,6 +28,8 @@ import { type WheelForces, wholeCar } from "./whole-car.js";
  * @param start - a trim of a similar car or turn, for a quick start
  * @returns nothing when the tyres cannot do it, or the car tips over before
  * @throws Refusal when a number is out of range or the springs cannot hold the body up
+ * @example
+ * trim(handlingCarOf(demoCar), { speed: 20 }, 5).yawRate // → 0.2500, by hand: 5/20
  */
 export function trim(
   car: HandlingCar,

@@ -6,7 +6,12 @@ import { isBeamAxle, rollSpringsOf, tyreStiffnessOf, wheelRateOf } from "./axle.
 import type { Axle, Car } from "./car.js";
 import { axleWeightsOf, frontShareOf, sprungMassOf } from "./masses.js";
 
-/** What the distribution of load transfer needs of a car. */
+/**
+ * What the distribution of load transfer needs of a car.
+ *
+ * @example
+ * carInRoll(demoCar).sprungFrontShare // → 0.52867, by hand: 486.375 kg of 920 kg
+ */
 export function carInRoll(car: Car): CarInRoll {
   const sprung = sprungMassOf(car);
   const weight = axleWeightsOf(car);
@@ -49,6 +54,8 @@ function ownForceShareOf(axle: Axle): number {
  *
  * @param lateralAcceleration - m/s², above 0 in a left turn
  * @throws Refusal as `distributeLoadTransfer`
+ * @example
+ * axleLoadsOf(demoCar, 0).front.load.left // → 2752.6, by hand: ½·561.375·9.80665
  */
 export function axleLoadsOf(car: Car, lateralAcceleration: number): Distribution {
   return distributeLoadTransfer(carInRoll(car), lateralAcceleration);

@@ -15,7 +15,12 @@ export function isBeamAxle({ spring }: Axle): boolean {
   return spring.spacing !== undefined;
 }
 
-/** The mean of left and right. */
+/**
+ * The mean of left and right.
+ *
+ * @example
+ * meanOf({ left: 1, right: 3 }) // → 2
+ */
 export function meanOf({ left, right }: Sides<number>): number {
   return (left + right) / 2;
 }
@@ -37,18 +42,33 @@ export function barRateOf({ positions, position, tube }: AntiRollBar): number {
   return antiRollBarRate({ ...tube, armLength: used.armLength });
 }
 
-/** Roll stiffness that the bar adds to its axle, N·m/rad; 0 without a bar. */
+/**
+ * Roll stiffness that the bar adds to its axle, N·m/rad; 0 without a bar.
+ *
+ * @example
+ * barRollStiffnessOf(demoCar.front) // → 16422.9, by hand: 22 000·(0.6·1.44)²
+ */
 export function barRollStiffnessOf({ bar, track }: Axle): number {
   if (bar === undefined) return 0;
   return rollStiffnessOfBar({ barRate: barRateOf(bar), motionRatio: bar.motionRatio, track });
 }
 
-/** Stiffness of the spring as the wheel feels it, N/m. */
+/**
+ * Stiffness of the spring as the wheel feels it, N/m.
+ *
+ * @example
+ * wheelRateOf(demoCar.front) // → 25350, by hand: 60 000·0.65²
+ */
 export function wheelRateOf({ spring }: Axle): number {
   return wheelRate(spring.rate, spring.motionRatio);
 }
 
-/** Vertical stiffness of one tyre at the mean pressure of the axle and a load in N, N/m. */
+/**
+ * Vertical stiffness of one tyre at the mean pressure of the axle and a load in N, N/m.
+ *
+ * @example
+ * tyreStiffnessOf(demoCar.front) // → 215000, what the club tyre is given at 3 kN and 200 kPa
+ */
 export function tyreStiffnessOf(
   axle: Axle,
   load = tyreCoefficientsOf(axle).FNOMIN, // where none is given: the load it was made for
@@ -56,12 +76,22 @@ export function tyreStiffnessOf(
   return tyreOf(axle).verticalStiffness({ load, pressure: meanOf(axle.tyre.pressure) });
 }
 
-/** Spring and tyre one on the other, N/m at each wheel. */
+/**
+ * Spring and tyre one on the other, N/m at each wheel.
+ *
+ * @example
+ * rideRateOf(demoCar.front) // → 22676.3, by hand: 25 350 and 215 000 N/m in series
+ */
 export function rideRateOf(axle: Axle): number {
   return rideRate(wheelRateOf(axle), tyreStiffnessOf(axle));
 }
 
-/** What the axle holds against roll with, its tyres at a load in N. */
+/**
+ * What the axle holds against roll with, its tyres at a load in N.
+ *
+ * @example
+ * rollSpringsOf(demoCar.front).wheelRate // → 25350, by hand: 60 000·0.65²
+ */
 export function rollSpringsOf(axle: Axle, load?: number): RollSprings {
   return {
     wheelRate: wheelRateOf(axle),
@@ -75,6 +105,9 @@ export function rollSpringsOf(axle: Axle, load?: number): RollSprings {
 /**
  * Roll stiffness between body and road, N·m/rad: springs and bar on top of the tyres at a load in N.
  * For show: what a car does in roll is the business of `rollEquilibrium`.
+ *
+ * @example
+ * rollStiffnessOf(demoCar.front) // → 35839.6, by hand: 42 705.8 and ½·215 000·1.44² in series
  */
 export function rollStiffnessOf(axle: Axle, load?: number): number {
   return axleRollStiffness(rollSpringsOf(axle, load));

@@ -7,6 +7,8 @@ import type { Axle, Car } from "./car.js";
  *
  * @param stiffness - N·m/rad at each axle, at least 0 (0: no bar)
  * @throws Refusal for a stiffness below 0
+ * @example
+ * barRollStiffnessOf(withBars(demoCar, { front: 20e3, rear: 0 }).front) // → 20000
  */
 export function withBars(car: Car, stiffness: Axles<number>): Car {
   const front = withBar(car.front, stiffness.front, "front");
@@ -24,6 +26,8 @@ function withBar(axle: Axle, stiffness: number, end: "front" | "rear"): Axle {
  *
  * @param position - 1 is the softest; a car without a bar there has position 1 only
  * @throws Refusal for a position the bar does not have
+ * @example
+ * withBarPosition(demoCar, "front", 5).front.bar.position // → 5
  */
 export function withBarPosition(car: Car, end: "front" | "rear", position: number): Car {
   const axle = car[end];

@@ -8,6 +8,8 @@ import type { Axle, AxleGeometry, Car, PlacedMass } from "./car.js";
  *
  * @param by - m; below zero raises the body
  * @throws Refusal when the body would touch the ground
+ * @example
+ * loweredCar(demoCar, 0.02).front.rideHeight // → 0.11, by hand: 0.13 − 0.02
  */
 export function loweredCar(car: Car, by: number): Car {
   const most = Math.min(car.front.rideHeight, car.rear.rideHeight);

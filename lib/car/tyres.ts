@@ -18,6 +18,8 @@ export const tyreNames: readonly string[] = Object.keys(tyres);
  * The tyre of that name.
  *
  * @throws Refusal naming the tyres there are
+ * @example
+ * tyreNamed("club") === clubTyre // → true
  */
 export function tyreNamed(name: string): FullTyre {
   const tyre = Object.hasOwn(tyres, name) ? tyres[name] : undefined;
@@ -46,6 +48,8 @@ export function bestPressureRange({
  * The tyre on an axle: its data as the car's file corrects them.
  *
  * @throws Refusal as `tyreNamed`
+ * @example
+ * tyreOf(demoCar.front).peakSideForce({ load: 3000 }) // → 3450, by hand: 3000·(1.30 − 0.05·3)
  */
 export function tyreOf({ tyre }: Axle): FullTyre {
   const named = tyreNamed(tyre.name);

@@ -16,7 +16,8 @@ export interface CarSample {
 }
 
 /**
- * The k-th sample of a car: for the same seed always the same, whatever came before.
+ * A car with its numbers off at random, as far as each may be: the k-th one, for the same seed always
+ * the same, whatever came before.
  *
  * Each number is normally distributed about its value and reflected at the ends of its range. Samples
  * come in pairs, one off as far one way as the other is the other way. What would make a car that
@@ -24,6 +25,10 @@ export interface CarSample {
  *
  * @param car - the car that the numbers are of
  * @param k - 0, 1, 2, …
+ * @example
+ * const numbers = uncertainNumbersOf(demoCar);
+ * const [one, other] = [0, 1].map((k) => sampleOf(demoCar, numbers, 1, k).deviations[0]);
+ * one + other // → 0, a pair is off both ways alike
  */
 export function sampleOf(
   car: Car,

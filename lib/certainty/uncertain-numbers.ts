@@ -15,6 +15,9 @@ import type { UncertainNumber } from "./uncertain-number.js";
  * Source and spread are what the car's file says. What it says nothing of counts as estimated; the
  * workbook's own car as an honest owner with tape measure, scales, gauges and data sheets has it;
  * geometry that follows from joints as measured.
+ *
+ * @example
+ * uncertainNumbersOf(demoCar).find(({ path }) => path === "wheelbase").value // → 2.4
  */
 export function uncertainNumbersOf(car: Car): UncertainNumber[] {
   const single = Object.entries(spreads).flatMap(([key, row]) =>

@@ -12,6 +12,8 @@ import { carLenses, endLenses } from "./levers.js";
  * The car with one change made, everything else as it was.
  *
  * @throws Refusal when the car cannot be set so: it has no such adjuster, or not that far
+ * @example
+ * applyChange(demoCar, { lever: "springRate", end: "front", by: 5e3 }).front.spring.rate // → 65000
  */
 export function applyChange(car: Car, change: Change): Car {
   const adjuster = requireAdjuster(car, change);
@@ -25,7 +27,13 @@ export function applyChanges(car: Car, changes: readonly Change[]): Car {
   return changes.reduce(applyChange, car);
 }
 
-/** Whether a change can be made on a car as it is set now. */
+/**
+ * Whether a change can be made on a car as it is set now.
+ *
+ * @example
+ * canApply(demoCar, { lever: "springRate", end: "front", by: 100e3 })
+ * // → false, its springs end at 90 N/mm
+ */
 export function canApply(car: Car, change: Change): boolean {
   const adjuster = adjusterOf(car, change);
   if (adjuster === undefined) return false;

@@ -63,6 +63,8 @@ export interface Baseline extends StandingCar {
  * Where changes start from: the car with what it does at a speed, m/s.
  *
  * @param start - corners of a similar car, for a quick start
+ * @example
+ * baselineOf(standingCar(demoCar)).tips // → []
  */
 export function baselineOf(
   standing: StandingCar,
@@ -93,6 +95,10 @@ function baselineFrom(standing: StandingCar, speed: number, start: BothCorners):
  * What a change does: balance in each part of a corner and all else that moves.
  *
  * @throws Refusal when the change cannot be made, or the changed car cannot stand
+ * @example
+ * const stiffer = { lever: "barPosition", end: "front", by: 1 };
+ * effectOf(stiffer, baselineOf(standingCar(demoCar))).moved.phases.middle.understeerMargin > 0
+ * // → true, common practice: towards understeer
  */
 export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
   const known = effects.get(before) ?? new Map<string, EffectWithPutBack>();

@@ -57,6 +57,8 @@ export const USUAL_SPEED = 25; // m/s
  *
  * @param speed - m/s, 0.5 to 200
  * @throws Refusal when the car cannot stand on its springs, or for a speed out of range
+ * @example
+ * figuresOf(standingCar(demoCar)).oneWheelRate.front // → 33270, by hand: 25 350 + 16 422.9/1.44²
  */
 export function figuresOf({ car, rest, handling }: StandingCar, speed = USUAL_SPEED): CarFigures {
   return {

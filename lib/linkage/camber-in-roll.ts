@@ -6,6 +6,14 @@ import { camberGain } from "./instant-centre.js";
  *
  * 1 for wheels that keep their angle to the body, 0 for wheels that stay upright. For small angles
  * about the position given, tyres rigid: 1 − (t/2)·gain.
+ *
+ * @example
+ * const mm = (y, z) => ({ y: y / 1000, z: z / 1000 });
+ * const wheel = { wheelCentre: mm(750, 300), contactPatch: mm(750, 0) };
+ * const upper = { upperInner: mm(400, 400), upperOuter: mm(650, 420) };
+ * const lower = { lowerInner: mm(350, 180), lowerOuter: mm(700, 160) };
+ * const arms = { kind: "double wishbone", ...upper, ...lower, ...wheel };
+ * camberInRoll(arms) // → 0.6203, by hand: 1 − 0.75/1.975
  */
 export function camberInRoll(linkage: FrontViewLinkage): number {
   const halfTrack = Math.abs(linkage.contactPatch.y);

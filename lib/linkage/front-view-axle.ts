@@ -49,6 +49,13 @@ export interface FrontViewAxle {
  * @param position - heave and roll of the body, both 0 when left out
  * @param right - right linkage; the mirror image of the left one when left out
  * @throws Refusal when a value is out of range or the arms cannot reach
+ * @example
+ * const mm = (y, z) => ({ y: y / 1000, z: z / 1000 });
+ * const wheel = { wheelCentre: mm(750, 300), contactPatch: mm(750, 0) };
+ * const upper = { upperInner: mm(400, 400), upperOuter: mm(650, 420) };
+ * const lower = { lowerInner: mm(350, 180), lowerOuter: mm(700, 160) };
+ * const arms = { kind: "double wishbone", ...upper, ...lower, ...wheel };
+ * frontViewAxle(arms).rollCentre.height // → 0.10253, by two independent methods: 102.5316 mm
  */
 export function frontViewAxle(
   left: FrontViewLinkage,

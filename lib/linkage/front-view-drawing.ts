@@ -25,6 +25,13 @@ export interface FrontViewDrawing {
  * @param linkage - in any position, from {@link FrontViewLinkage} on the left or the right
  * @param wheelWidth - width of the wheel's outline, m, 0.01 … 1
  * @param reach - how far the construction lines run at most, m, 0.1 … 100
+ * @example
+ * const mm = (y, z) => ({ y: y / 1000, z: z / 1000 });
+ * const wheel = { wheelCentre: mm(750, 300), contactPatch: mm(750, 0) };
+ * const upper = { upperInner: mm(400, 400), upperOuter: mm(650, 420) };
+ * const lower = { lowerInner: mm(350, 180), lowerOuter: mm(700, 160) };
+ * const arms = { kind: "double wishbone", ...upper, ...lower, ...wheel };
+ * frontViewDrawing(arms).patchLine[0].y // → 0.75, it begins at the contact patch
  */
 export function frontViewDrawing(
   linkage: FrontViewLinkage,

@@ -24,6 +24,13 @@ export interface InstantCentre {
  * the line through the top mount at right angles to the strut. – Gillespie 1992, ch. 7
  *
  * @throws Refusal when it falls on the contact patch or both lines are the same
+ * @example
+ * const mm = (y, z) => ({ y: y / 1000, z: z / 1000 });
+ * const wheel = { wheelCentre: mm(750, 300), contactPatch: mm(750, 0) };
+ * const upper = { upperInner: mm(400, 400), upperOuter: mm(650, 420) };
+ * const lower = { lowerInner: mm(350, 180), lowerOuter: mm(700, 160) };
+ * const arms = { kind: "double wishbone", ...upper, ...lower, ...wheel };
+ * instantCentre(arms).point.y // → -1.225, by two independent methods
  */
 export function instantCentre(linkage: FrontViewLinkage): InstantCentre {
   const { lowerInner, lowerOuter, contactPatch } = linkage;
@@ -48,6 +55,9 @@ function inward({ point, toward }: Meeting, side: number): InstantCentre {
 /**
  * Length of the front-view swing arm, m: how far inboard of the contact patch the instant
  * centre lies, measured sideways. Infinity with parallel arms, below zero when outboard.
+ *
+ * @example
+ * frontViewSwingArm(arms) // → 1.975, by hand: 0.75 + 1.225
  */
 export function frontViewSwingArm(linkage: FrontViewLinkage): number {
   const { point } = instantCentre(linkage);
@@ -61,6 +71,9 @@ export function frontViewSwingArm(linkage: FrontViewLinkage): number {
  * Zero with parallel arms. A car file and the rates of a corner in space give the change of camber instead,
  * which has the other sign. Camber against the ground in roll follows as
  * (1 − half track × gain) of the roll angle.
+ *
+ * @example
+ * camberGain(arms) // → 0.5063, by hand: 1/1.975
  */
 export function camberGain(linkage: FrontViewLinkage): number {
   return 1 / frontViewSwingArm(linkage); // the upright turns about the instant centre

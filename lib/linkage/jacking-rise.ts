@@ -8,6 +8,8 @@ import { requireInRange } from "../check.js";
  *
  * @param jackingForce - N, as `jacking(…).total`
  * @param wheelRate - N/m at each wheel, without tyre, above 0
+ * @example
+ * riseFromJacking(150, 25e3) // → 0.003, by hand: 150/(2·25 000)
  */
 export function riseFromJacking(jackingForce: number, wheelRate: number): number {
   requireInRange("jacking force", jackingForce, -1e6, 1e6, "N");

@@ -34,6 +34,9 @@ export interface Jacking {
  * {@link wheelJacking}.
  *
  * @throws Refusal naming the field outside its range
+ * @example
+ * jacking({ outerSideForce: 4000, innerSideForce: 2000, rollCentreHeight: 0.05, track: 1.5 }).total
+ * // → 133.33, by hand: (4000 − 2000)·2·0.05/1.5
  */
 export function jacking(axle: AxleSideForces): Jacking {
   const { outerSideForce, innerSideForce, rollCentreHeight, track } = axle;

@@ -53,7 +53,12 @@ export function sprungMassOnAxles(car: CarInRoll): Axles<number> {
   return { front, rear: car.sprungMass - front };
 }
 
-/** Load on both tyres of each axle, N; never below zero. */
+/**
+ * Load on both tyres of each axle, N; never below zero.
+ *
+ * @example
+ * axleLoads(carInRoll(demoCar)).front // → 5505.2, by hand: 561.375·9.80665
+ */
 export function axleLoads(car: CarInRoll): Axles<number> {
   const sprung = sprungMassOnAxles(car);
   const atRest = eachAxle(car, (axle, end) => (sprung[end] + axle.unsprungMass) * GRAVITY);

@@ -11,6 +11,10 @@ import { type Axles, sumOfWheels, type Wheels } from "./wheels.js";
  * @param car - wheelbase and both tracks, m
  * @returns m behind the front axle, and m to the left of the centre line
  * @throws Refusal when the loads do not press on the road
+ * @example
+ * const loads = { front: { left: 3000, right: 3000 }, rear: { left: 2000, right: 2000 } };
+ * const frame = { wheelbase: 2.5, front: { track: 1.5 }, rear: { track: 1.5 } };
+ * centreOfLoad(loads, frame).behindFrontAxle // → 1, by hand: 2.5·4000/10 000
  */
 export function centreOfLoad(
   loads: Wheels<number>,

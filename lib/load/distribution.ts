@@ -49,6 +49,12 @@ export interface Distribution extends Axles<AxleTransfer> {
  * @returns loads that sum to the weight, none below zero; `tipped` when the car cannot do it
  * @throws Refusal when a number is outside its range, or the springs cannot hold the body up
  * @see Milliken 1995, ch. 18
+ * @example
+ * const front = { track: 1.5, rollStiffness: 62625, rollCentreHeight: 0.05, unsprungMass: 80, unsprungHeight: 0.3 };
+ * const rear = { track: 1.48, rollStiffness: 47808, rollCentreHeight: 0.12, unsprungMass: 90, unsprungHeight: 0.3 };
+ * const car = { sprungMass: 1100, sprungHeight: 0.48, sprungFrontShare: 1.4 / 2.6, front, rear };
+ * distributeLoadTransfer(car, 0.05 * GRAVITY).front.total
+ * // → 101.9, the mechanics engine of the tests: 101.94
  */
 export function distributeLoadTransfer(car: CarInRoll, lateralAcceleration: number): Distribution {
   requireCarInRoll(car);

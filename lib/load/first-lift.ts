@@ -15,6 +15,9 @@ const GENTLE = 1e-3; // m/s², a turn in which every wheel is down
  * The inside wheel that lifts first. Until then each axle's transfer grows in proportion to ay.
  *
  * @throws Refusal as `distributeLoadTransfer`
+ * @example
+ * firstWheelLift(carInRoll(withBars(demoCar, { front: 0, rear: 60e3 }))).axle
+ * // → "rear", common practice: the axle with the stiff bar
  */
 export function firstWheelLift(car: CarInRoll): FirstLift {
   const gentle = distributeLoadTransfer(car, GENTLE);

@@ -11,6 +11,9 @@ import { type Axles, eachAxle } from "./wheels.js";
  * @param axleLoads - N on both tyres of each axle
  * @returns transfers that sum to the total, unless the car has no more to move
  * @throws Refusal when a number is outside its range
+ * @example
+ * shareTransfer({ total: 1000, frontShare: 0.6, axleLoads: { front: 5000, rear: 5000 } }).front
+ * // → 600
  */
 export function shareTransfer({
   total,

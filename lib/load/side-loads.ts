@@ -9,6 +9,9 @@ import type { Sides } from "./wheels.js";
  * the car is then tipping over and not in balance.
  *
  * @throws Refusal as `lateralLoadTransfer`
+ * @example
+ * sideLoads({ mass: 1000, lateralAcceleration: 5, centreOfGravityHeight: 0.5, track: 1.5 }).right
+ * // → 6570.0, by hand: ½·9806.65 + 1000·5·0.5/1.5
  */
 export function sideLoads(car: LateralCase): Sides<number> {
   const half = (car.mass * GRAVITY) / 2;

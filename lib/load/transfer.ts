@@ -20,6 +20,9 @@ export interface LateralCase {
  *
  * @returns above 0 in a left turn: each right wheel pair gains it, each left pair loses it
  * @throws Refusal when a number is outside the range given with it
+ * @example
+ * lateralLoadTransfer({ mass: 1000, lateralAcceleration: 5, centreOfGravityHeight: 0.5, track: 1.5 })
+ * // → 1666.7, by hand: 1000·5·0.5/1.5
  */
 export function lateralLoadTransfer(car: LateralCase): number {
   const m = requireInRange("mass", car.mass, 0, Infinity, "kg");
@@ -35,6 +38,9 @@ export function lateralLoadTransfer(car: LateralCase): number {
  * centreOfGravityHeight (m), wheelbase (m, above 0)
  * @returns above 0 when driving: the rear axle gains it; below 0 when braking
  * @throws Refusal when a number is outside its range
+ * @example
+ * longitudinalLoadTransfer({ mass: 1000, longitudinalAcceleration: -6, centreOfGravityHeight: 0.5, wheelbase: 2.5 })
+ * // → -1200, by hand: −1000·6·0.5/2.5
  */
 export function longitudinalLoadTransfer(car: {
   mass: number;
@@ -59,6 +65,8 @@ export function longitudinalLoadTransfer(car: {
  * Half the track over the height of the centre of gravity, without unit.
  *
  * @see NHTSA rollover ratings (static stability factor)
+ * @example
+ * staticStabilityFactor({ track: 1.5, centreOfGravityHeight: 0.5 }) // → 1.5, by hand: 1.5/(2·0.5)
  */
 export function staticStabilityFactor(car: {
   track: number;
@@ -69,7 +77,13 @@ export function staticStabilityFactor(car: {
   return t / (2 * h); // – NHTSA, static stability factor T/2h
 }
 
-/** Lateral acceleration at which the inside wheels of a rigid car leave the ground, m/s². */
+/**
+ * Lateral acceleration at which the inside wheels of a rigid car leave the ground, m/s².
+ *
+ * @example
+ * wheelLiftAcceleration({ track: 1.5, centreOfGravityHeight: 0.5 })
+ * // → 14.710, by hand: 1.5·9.80665
+ */
 export function wheelLiftAcceleration(car: {
   track: number;
   centreOfGravityHeight: number;

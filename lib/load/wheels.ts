@@ -13,12 +13,22 @@ export interface Sides<T> {
 /** One value for each wheel. */
 export type Wheels<T> = Axles<Sides<T>>;
 
-/** The sum over all four wheels. */
+/**
+ * The sum over all four wheels.
+ *
+ * @example
+ * sumOfWheels({ front: { left: 1, right: 2 }, rear: { left: 3, right: 4 } }) // → 10
+ */
 export function sumOfWheels({ front, rear }: Wheels<number>): number {
   return front.left + front.right + rear.left + rear.right;
 }
 
-/** The same work done for the front and for the rear. */
+/**
+ * The same work done for the front and for the rear.
+ *
+ * @example
+ * eachAxle({ front: 1, rear: 2 }, (one) => 2 * one).rear // → 4
+ */
 export function eachAxle<T, U>(
   { front, rear }: Axles<T>,
   work: (axle: T, end: "front" | "rear") => U,

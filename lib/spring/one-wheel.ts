@@ -6,6 +6,9 @@ import { requireInRange } from "../check.js";
  * The bar is twisted by one end only, so it adds half of what each wheel gets of it in roll.
  *
  * @param axle - wheelRate (N/m), barRollStiffness (N·m/rad), track (m)
+ * @example
+ * oneWheelRate({ wheelRate: 25e3, barRollStiffness: 18e3, track: 1.5 })
+ * // → 33000, by hand: 25 000 + 18 000/1.5²
  */
 export function oneWheelRate(axle: {
   wheelRate: number;

@@ -30,7 +30,12 @@ function requireStiffness(field: string, value: number): number {
   return value === Infinity ? value : requireInRange(field, value, 0, Infinity);
 }
 
-/** Stiffness between body and road at one wheel: spring and tyre in series, N/m. */
+/**
+ * Stiffness between body and road at one wheel: spring and tyre in series, N/m.
+ *
+ * @example
+ * rideRate(30e3, 200e3) // → 26087.0, by hand: 1/(1/30 + 1/200) N/mm
+ */
 export function rideRate(wheel: number, tyreStiffness: number): number {
   return springsInSeries(wheel, tyreStiffness); // – Milliken 1995, ch. 16
 }

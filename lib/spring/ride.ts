@@ -6,6 +6,8 @@ import { GRAVITY } from "../units.js";
  *
  * @param rate - N/m at the wheel (ride rate for a car on its tyres), at least 0
  * @param mass - kg carried by that wheel, above 0
+ * @example
+ * rideFrequency(25e3, 220) // → 1.6966, by hand: √(25 000/220)/2π
  */
 export function rideFrequency(rate: number, mass: number): number {
   requireInRange("rate", rate, 0, Infinity, "N/m");
@@ -19,6 +21,9 @@ export function rideFrequency(rate: number, mass: number): number {
  * @param goal - frequency (Hz), mass carried by the wheel (kg), motionRatio (spring travel over
  * wheel travel)
  * @see Giaraffa, Springs & Dampers, part 2: 4π²f²·m·MR², with MR the other way round
+ * @example
+ * springRateForFrequency({ frequency: 2, mass: 200, motionRatio: 0.8 })
+ * // → 49348, Giaraffa, Springs & Dampers, part 2
  */
 export function springRateForFrequency(goal: {
   frequency: number;

@@ -6,6 +6,8 @@ import { springsInSeries, wheelRate } from "./rates.js";
  *
  * @param rate - N/m at each wheel
  * @param track - m between them
+ * @example
+ * rollStiffnessOfPair(30e3, 1.5) // → 33750, by hand: ½·30 000·1.5²
  */
 export function rollStiffnessOfPair(rate: number, track: number): number {
   requireInRange("rate", rate, 0, Infinity, "N/m");
@@ -42,13 +44,24 @@ export interface RollSprings {
   readonly springSpacing?: number;
 }
 
-/** Roll stiffness between body and wheels: springs and bar side by side, N·m/rad. */
+/**
+ * Roll stiffness between body and wheels: springs and bar side by side, N·m/rad.
+ *
+ * @example
+ * const axle = { wheelRate: 30e3, barRollStiffness: 10e3, track: 1.5, tyreStiffness: 200e3 };
+ * suspensionRollStiffness(axle) // → 43750, by hand: ½·30 000·1.5² + 10 000
+ */
 export function suspensionRollStiffness(axle: RollSprings): number {
   const springs = rollStiffnessOfPair(axle.wheelRate, axle.springSpacing ?? axle.track);
   return springs + axle.barRollStiffness;
 }
 
-/** Roll stiffness between body and road: the suspension on top of the tyres, N·m/rad. */
+/**
+ * Roll stiffness between body and road: the suspension on top of the tyres, N·m/rad.
+ *
+ * @example
+ * axleRollStiffness(axle) // → 36627.9, by hand: 43 750 and ½·200 000·1.5² in series
+ */
 export function axleRollStiffness(axle: RollSprings): number {
   const { tyreStiffness, track } = axle;
   const tyres = tyreStiffness === Infinity ? Infinity : rollStiffnessOfPair(tyreStiffness, track);

@@ -8,6 +8,8 @@ import { requireInRange } from "../check.js";
  * @param heightChange - m, above 0 up
  * @param motionRatio - spring travel over wheel travel, above 0
  * @param travelPerTurn - m that a seat rises in one turn, above 0
+ * @example
+ * seatTurnsForHeight(0.01, 0.65, 1.5e-3) // → 4.333, by hand: 0.01·0.65/0.0015
  */
 export function seatTurnsForHeight(
   heightChange: number,

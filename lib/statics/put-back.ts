@@ -44,6 +44,9 @@ export interface PutBack extends TurnsBack {
  * @param wanted - stance to restore; the stance of the measured car when left out
  * @param keepCrossWeight - whether crossShare is to be restored as well
  * @throws Refusal when a wheel is in the air: turns and heights are then not proportional
+ * @example
+ * const softer = applyChange(demoCar, { lever: "springRate", end: "front", by: -10e3 });
+ * putBack(softer, demoCar).exact.rideHeight.front.left // → 0.130000, as it was measured
  */
 export function putBack(
   changed: Car,
@@ -82,7 +85,14 @@ export function turnsBack(changed: CarAtRest, wanted: Stance, keepCrossWeight = 
   return { turns, roundedTurns };
 }
 
-/** Camber and toe to add at each wheel, rad, so that alignment is again as it was. */
+/**
+ * Camber and toe to add at each wheel, rad, so that alignment is again as it was.
+ *
+ * @example
+ * const leaning = applyChange(demoCar, { lever: "camber", end: "front", by: -0.0043633 });
+ * alignmentBack(restOf(leaning), restOf(demoCar)).camber.front.left
+ * // → 0.00436, by hand: a quarter of a degree
+ */
 export function alignmentBack(
   now: Rest,
   before: Rest,

@@ -16,6 +16,9 @@ export interface Reading {
  * @param step - the step of its last digit, above zero, in the unit of the value
  * @param limit - the limit of the class, in the same unit
  * @throws Refusal when a number is not finite or the step is not above zero
+ * @example
+ * readingAgainst(0.1, 0.001, 0.1, "least").verdict
+ * // → "cannot tell", it may be 99.5 mm or 100.5 mm
  */
 export function readingAgainst(
   shown: number,

@@ -52,7 +52,7 @@ export interface CarAtRest {
  * Left out: the car itself, with its seats turned back to zero
  * @throws Refusal when the car cannot stand on its springs
  * @example
- * restOf(demoCar).rideHeight.front.left // 0.13
+ * restOf(demoCar).rideHeight.front.left // → 0.130, as it was measured
  */
 export function restOf(car: Car, measured: Car = car): Rest {
   const elastics = elasticsOf(car, measured);

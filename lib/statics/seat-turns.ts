@@ -15,7 +15,13 @@ const WHEELS = [
   ["rear", "right"],
 ] as const;
 
-/** The car with more turns at its spring seats. */
+/**
+ * The car with more turns at its spring seats.
+ *
+ * @example
+ * withTurns(demoCar, { front: { left: 1, right: 0 }, rear: { left: 0, right: 0 } }).front.spring.seatTurns.left
+ * // → 1
+ */
 export function withTurns(car: Car, turns: Wheels<number>): Car {
   const ends = eachAxle(turns, (sides, end) => {
     const { spring } = car[end];

@@ -41,6 +41,9 @@ export const straightAhead: MovingState = {
  *
  * @param start - the state at the start; straight ahead when left out
  * @throws Refusal when speed, duration or step is out of range
+ * @example
+ * drive(handlingCarOf(demoCar), { speed: 20, duration: 0.1, steer: () => 0 }).length
+ * // → 21, by hand: 0.1/0.005 and the start
  */
 export function drive(
   car: HandlingCar,

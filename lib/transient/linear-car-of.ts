@@ -19,6 +19,8 @@ import type { LinearCar } from "./linear-car.js";
  * to their side force. The body does not roll, and tyres make their force at once: `drive` knows both.
  *
  * @throws Refusal for a speed out of range
+ * @example
+ * linearCarOf(handlingCarOf(demoCar), 20).distance.front // → 1.1525, by hand: 2.4·518.625/1080
  */
 export function linearCarOf(car: HandlingCar, speed: number): LinearCar {
   requireInRange("speed", speed, 0.1, 200, "m/s");

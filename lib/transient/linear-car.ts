@@ -61,7 +61,16 @@ function systemOf(car: LinearCar): System {
   };
 }
 
-/** Natural frequency and damping of the yaw motion – Abe, Vehicle Handling Dynamics, ch. 3. */
+/**
+ * Natural frequency and damping of the yaw motion – Abe, Vehicle Handling Dynamics, ch. 3.
+ *
+ * @example
+ * const distance = { front: 1.1, rear: 1.6 };
+ * const corneringStiffness = { front: 110e3, rear: 120e3 };
+ * const car = { mass: 1500, yawInertia: 2500, distance, corneringStiffness, speed: 140 / 3.6 };
+ * yawMode({ ...car, speed: 60 / 3.6 }).naturalFrequency
+ * // → 10.9899, Abe, Vehicle Handling Dynamics, ex. 3.7
+ */
 export function yawMode(car: LinearCar): YawMode {
   const [a11, a12, a21, a22] = systemOf(car).a;
   const product = a11 * a22 - a12 * a21; // ωn²
@@ -74,6 +83,8 @@ export function yawMode(car: LinearCar): YawMode {
  * Steady turn after the front wheels were turned by a steer angle, rad.
  *
  * @throws Refusal at or above the critical speed, where there is none
+ * @example
+ * steadyTurn(car, 0.04).yawRate // → 0.21547, Abe, Vehicle Handling Dynamics, ex. 3.6
  */
 export function steadyTurn(car: LinearCar, steer: number): YawMotion {
   const { a, b } = systemOf(car);
@@ -92,6 +103,8 @@ export function steadyTurn(car: LinearCar, steer: number): YawMotion {
  * x(t) = (1 − e^At)·x(∞).
  *
  * @param time - s, at least 0
+ * @example
+ * linearStepSteer(car, 0.04, 0.329).yawRate // → 0.2715, Abe, Vehicle Handling Dynamics, ex. 3.6
  */
 export function linearStepSteer(car: LinearCar, steer: number, time: number): YawMotion {
   requireInRange("time", time, 0, 1e3, "s");

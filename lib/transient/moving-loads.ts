@@ -15,7 +15,12 @@ export interface TransferParts {
   readonly damper: number;
 }
 
-/** The sum of all parts, N. */
+/**
+ * The sum of all parts, N.
+ *
+ * @example
+ * totalTransfer({ geometric: 100, unsprung: 50, elastic: 200, damper: -20 }) // → 330
+ */
 export function totalTransfer({ geometric, unsprung, elastic, damper }: TransferParts): number {
   return geometric + unsprung + elastic + damper;
 }

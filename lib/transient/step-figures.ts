@@ -24,6 +24,9 @@ export interface StepFigures {
  *
  * @throws Refusal when there are fewer than ten samples or the signal settles to zero
  * @see ISO 7401:2011, step input
+ * @example
+ * const values = Array.from({ length: 100 }, (_, i) => 1 - Math.exp(-i / 10));
+ * stepFigures({ step: 0.1, values }).responseTime // → 2.30, by hand: ln 10, to 90 % of the end
  */
 export function stepFigures({ step, values }: Response): StepFigures {
   if (values.length < 10)
@@ -41,7 +44,12 @@ export function stepFigures({ step, values }: Response): StepFigures {
   };
 }
 
-/** Time until a signal first reaches a level, s, on a straight line between samples; 0 if never. */
+/**
+ * Time until a signal first reaches a level, s, on a straight line between samples; 0 if never.
+ *
+ * @example
+ * timeToReach({ step: 0.1, values: [0, 1, 2] }, 1.5) // → 0.15
+ */
 export function timeToReach({ step, values }: Response, level: number): number {
   const i = values.findIndex((value) => value >= level);
   if (i <= 0) return 0;

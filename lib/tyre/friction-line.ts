@@ -9,6 +9,8 @@ import type { Tyre, TyreState } from "./tyre.js";
  * @param state - pressure (Pa) and inclination (rad); left out: nominal and upright
  * @returns load sensitivity 0 where friction would rise with load
  * @throws Refusal when the loads are not in order
+ * @example
+ * frictionLineOf(clubTyre, [2000, 4000]).loadSensitivity // → 0.000050, by hand: 0.05 for each kN
  */
 export function frictionLineOf(
   tyre: Tyre,
@@ -34,6 +36,9 @@ export function frictionLineOf(
  * @param loadSensitivity - 1/N, at least 0
  * @param load - N at which nothing changes
  * @throws Refusal for a load sensitivity or load below 0
+ * @example
+ * const tyre = { frictionAtNoLoad: 1.2, loadSensitivity: 5e-5, peakSlipAngle: 0.1, verticalStiffness: 200e3 };
+ * withLoadSensitivity(tyre, 1e-4, 3000).frictionAtNoLoad // → 1.35, by hand: 1.05 + 0.3
  */
 export function withLoadSensitivity(
   tyre: LoadSensitiveTyre,

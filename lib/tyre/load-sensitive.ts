@@ -27,6 +27,9 @@ export const simpleTyre: LoadSensitiveTyre = {
  *
  * @param load - N, from 0 up to where more load no longer adds force, μ0/(2s)
  * @returns friction coefficient, without unit
+ * @example
+ * const tyre = { frictionAtNoLoad: 1.2, loadSensitivity: 5e-5, peakSlipAngle: 0.1, verticalStiffness: 200e3 };
+ * frictionAtLoad(tyre, 3000) // → 1.05, by hand: 1.2 − 5e-5·3000
  */
 export function frictionAtLoad(tyre: LoadSensitiveTyre, load: number): number {
   const usable = clampTo({ minimum: 0, maximum: greatestUsefulLoad(tyre) }, load);
@@ -43,6 +46,8 @@ export function greatestUsefulLoad(tyre: LoadSensitiveTyre): number {
  * Greatest side force of the simple tyre, N: load times friction at that load.
  *
  * @param load - N; an unloaded tyre gives 0, loads above the useful one give no more
+ * @example
+ * peakSideForceAtLoad(tyre, 3000) // → 3150, by hand: 3000·1.05
  */
 export function peakSideForceAtLoad(tyre: LoadSensitiveTyre, load: number): number {
   const usable = clampTo({ minimum: 0, maximum: greatestUsefulLoad(tyre) }, load);
@@ -55,6 +60,8 @@ export function peakSideForceAtLoad(tyre: LoadSensitiveTyre, load: number): numb
  * (μ0−s(F+ΔF))(F+ΔF) + (μ0−s(F−ΔF))(F−ΔF) = 2(μ0−sF)F − 2sΔF².
  *
  * @param transfer - load moved from the inner to the outer tyre, N, at most the mean load
+ * @example
+ * sideForceLostToTransfer(tyre, 1000) // → 100, by hand: 2·5e-5·1000²
  */
 export function sideForceLostToTransfer(tyre: LoadSensitiveTyre, transfer: number): number {
   return 2 * tyre.loadSensitivity * transfer ** 2;

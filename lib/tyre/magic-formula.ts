@@ -46,7 +46,7 @@ export function magicFormula(curve: MagicFormulaCurve, slip: number): number {
 /**
  * Slip at which the curve of positive slip is highest, in units of slip.
  *
- * There the sine is 1: Bx − E(Bx − atan Bx) = tan(π/2C) – Pacejka 2012, ch. 4.
+ * There the sine of eq. 4.E19 is 1: Bx − E(Bx − atan Bx) = tan(π/2C) – Pacejka 2012, eq. 4.E19.
  */
 export function peakSlip(curve: MagicFormulaCurve): number {
   const target = Math.tan(Math.PI / (2 * curve.shape));

@@ -20,6 +20,9 @@ export interface PairShare {
  *
  * @param pair - loads as for `pairSideForce`, and the sideForce (N, to the left) of both together
  * @throws Refusal when the pair cannot make that force
+ * @example
+ * pairShare(clubTyre, { meanLoad: 3000, transfer: 0, sideForce: 4000 }).outer
+ * // → 2000, by hand: both carry alike
  */
 export function pairShare(tyre: Tyre, pair: TyrePair & { sideForce: number }): PairShare {
   const peak = pairPeakSlipAngle(tyre, pair);

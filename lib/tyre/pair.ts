@@ -25,7 +25,13 @@ export function pairLoads({ meanLoad, transfer }: TyrePair): { outer: number; in
   return { outer: meanLoad + transfer, inner: meanLoad - transfer };
 }
 
-/** Side force of both tyres together at one slip angle, N. */
+/**
+ * Side force of both tyres together at one slip angle, N.
+ *
+ * @example
+ * pairSideForce(magicFormula1987, { meanLoad: 4000, transfer: 2000, slipAngle: fromShown("angle", 8) })
+ * // → 7094.8, from the published coefficients: 1928.73 + 5166.09
+ */
 export function pairSideForce(tyre: Tyre, pair: TyrePair & { slipAngle: number }): number {
   const { outer, inner } = pairLoads(pair);
   return tyre.sideForce({ ...pair, load: outer }) + tyre.sideForce({ ...pair, load: inner });
@@ -39,12 +45,24 @@ export function pairPeakSlipAngle(tyre: Tyre, pair: TyrePair): number {
   return findPeak((slipAngle) => pairSideForce(tyre, { ...pair, slipAngle }), low, high).at;
 }
 
-/** Greatest side force of both tyres together when they run at one slip angle, N. */
+/**
+ * Greatest side force of both tyres together when they run at one slip angle, N.
+ *
+ * @example
+ * pairPeakSideForce(magicFormula1987, { meanLoad: 4000, transfer: 1000 })
+ * // → 7334.5, from the published coefficients by another program
+ */
 export function pairPeakSideForce(tyre: Tyre, pair: TyrePair): number {
   return pairSideForce(tyre, { ...pair, slipAngle: pairPeakSlipAngle(tyre, pair) });
 }
 
-/** Sum of what each tyre could give at the best slip angle of its own, N. */
+/**
+ * Sum of what each tyre could give at the best slip angle of its own, N.
+ *
+ * @example
+ * pairOwnPeaks(clubTyre, { meanLoad: 3000, transfer: 1000 })
+ * // → 6800, by hand: 4000·1.10 + 2000·1.20
+ */
 export function pairOwnPeaks(tyre: Tyre, pair: TyrePair): number {
   const { outer, inner } = pairLoads(pair);
   return (

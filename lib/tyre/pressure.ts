@@ -22,6 +22,9 @@ export interface PressureChange {
  * constant volume goes with absolute temperature.
  *
  * @throws Refusal for pressures outside 0–1 MPa and temperatures outside −50–200 °C
+ * @example
+ * hotPressure({ coldPressure: 170e3, coldTemperature: 20, hotTemperature: 60 })
+ * // → 207022, by hand: (170 + 101.325)·333.15/293.15 − 101.325 kPa
  */
 export function hotPressure(air: PressureChange): number {
   const { coldPressure, coldTemperature, hotTemperature, atmosphere = ATMOSPHERE } = air;
@@ -37,6 +40,9 @@ export function hotPressure(air: PressureChange): number {
  * Cold pressure to set, Pa, so that the tyre reaches a pressure when warm; may come out below zero.
  *
  * @throws Refusal as `hotPressure`
+ * @example
+ * coldPressureFor({ hotPressure: 207022, coldTemperature: 20, hotTemperature: 60 })
+ * // → 170000, by hand: the same backwards
  */
 export function coldPressureFor(
   wanted: Omit<PressureChange, "coldPressure"> & { readonly hotPressure: number },
@@ -50,7 +56,12 @@ export function coldPressureFor(
   });
 }
 
-/** How much pressure rises with each kelvin, Pa/K: absolute pressure over absolute temperature. */
+/**
+ * How much pressure rises with each kelvin, Pa/K: absolute pressure over absolute temperature.
+ *
+ * @example
+ * pressureRisePerKelvin(200e3, 20) // → 1027.9, by hand: 301 325/293.15
+ */
 export function pressureRisePerKelvin(
   coldPressure: number,
   coldTemperature: number,
@@ -78,6 +89,9 @@ export interface MeasuredPatch {
  * @param measured - the patch the new one is scaled from
  * @param load - N, above zero
  * @param pressure - Pa above atmosphere, above zero
+ * @example
+ * patchArea({ area: 0.012, load: 3000, pressure: 200e3 }, 4000, 180e3)
+ * // → 0.01626, by hand: 0.012·(4/3)^0.87·0.9^−0.51
  */
 export function patchArea(measured: MeasuredPatch, load: number, pressure: number): number {
   requireInRange("load", load, 0, 1e5, "N");

@@ -21,6 +21,8 @@ export function clampTo(range: ValueRange, value: number): number {
  * What a tyre cannot be trusted with: the names of the quantities outside its valid range.
  *
  * @returns an empty list when the state is inside the range; else for instance ["pressure"]
+ * @example
+ * outsideValidRange(clubTyre, { load: 3000, pressure: 50e3 }) // → ["pressure"]
  */
 export function outsideValidRange(tyre: Tyre, state: TyreState): (keyof Tyre["valid"])[] {
   const given = { inclination: 0, pressure: tyre.nominalPressure, ...state };

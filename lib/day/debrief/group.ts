@@ -49,7 +49,12 @@ function groupCell(cells: readonly FeltCell[], smallestGroup: number): GroupCell
   return [{ ...place, felt: { median: middle, spread, verdicts: counted(cells) } }];
 }
 
-/** The middle of some numbers, or the mean of the two in the middle; 0 of none. */
+/**
+ * The middle of some numbers, or the mean of the two in the middle; 0 of none.
+ *
+ * @example
+ * median([3, 1, 2]) // → 2
+ */
 export function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const upper = sorted[Math.floor(sorted.length / 2)] ?? 0;

@@ -68,6 +68,10 @@ const secondVote: Readonly<Record<PollAdvice["advice"], string>> = {
 /**
  * Share of those who were wrong at first and right after they had talked, 0–1; below 0 when fewer
  * are right than before; 0 when nobody was wrong – Hake 1998.
+ *
+ * @example
+ * pollGain({ a: 10, b: 10, c: 0, d: 0 }, { a: 16, b: 4, c: 0, d: 0 }, "a")
+ * // → 0.6, by hand: (0.8 − 0.5)/(1 − 0.5)
  */
 export function pollGain(first: PollCount, second: PollCount, right: PollLetter): number {
   const [before, after] = [first[right] / cardsIn(first), second[right] / cardsIn(second)];

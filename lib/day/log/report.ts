@@ -60,7 +60,12 @@ export type CompleteReport = Report & Required<Pick<Report, NeededField>>;
 export const neededFields = ["corner", "phase", "input", "balance"] as const;
 export type NeededField = (typeof neededFields)[number];
 
-/** Whether a report says where, when, doing what, and what happened. */
+/**
+ * Whether a report says where, when, doing what, and what happened.
+ *
+ * @example
+ * isComplete({ balance: 2 }) // → false, it says neither where nor when
+ */
 export function isComplete(report: Report): report is CompleteReport {
   return neededFields.every((field) => report[field] !== undefined);
 }

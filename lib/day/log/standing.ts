@@ -1,6 +1,11 @@
 import type { EntryKind, Log, LogEntry } from "./log.js";
 
-/** The entries of one kind that count: not withdrawn, and not replaced by another one. */
+/**
+ * The entries of one kind that count: not withdrawn, and not replaced by another one.
+ *
+ * @example
+ * standing(exampleLog, "event").length // → 1
+ */
 export function standing<K extends EntryKind>(log: Log, kind: K): Extract<LogEntry, { kind: K }>[] {
   const { gone } = lookUp(log);
   const isOfKind = (entry: LogEntry): entry is Extract<LogEntry, { kind: K }> =>

@@ -27,7 +27,12 @@ export const usualMinutes: StageMinutes = {
 /** The stages in the order in which they come. */
 export const stages = Object.keys(usualMinutes) as (keyof StageMinutes)[];
 
-/** Minutes of a whole cycle in which all cars go out so many times. */
+/**
+ * Minutes of a whole cycle in which all cars go out so many times.
+ *
+ * @example
+ * cycleMinutes(usualMinutes, 2) // → 37, by hand: 29 + 8
+ */
 export function cycleMinutes(minutes: StageMinutes, rounds = 1): number {
   return stages.reduce((sum, stage) => sum + minutes[stage] * (stage === "drive" ? rounds : 1), 0);
 }

@@ -18,6 +18,8 @@ export interface Repeats {
  * Laps are taken to scatter by chance alone, without drift.
  *
  * @throws Refusal for a spread of 0 or less, or fewer laps than one
+ * @example
+ * spreadOfDifference({ spread: 0.4, laps: 4 }) // → 0.2828, by hand: 0.4·√(1/4 + 1/4)
  */
 export function spreadOfDifference({ spread, laps, baselineLaps = laps }: Repeats): number {
   requireInRange("spread", spread, Number.MIN_VALUE, Infinity);
@@ -31,6 +33,8 @@ export function spreadOfDifference({ spread, laps, baselineLaps = laps }: Repeat
  *
  * @param difference - what the change really does, in the unit of the spread
  * @throws Refusal as `spreadOfDifference`
+ * @example
+ * chanceOfRightOrder(0, { spread: 0.4, laps: 4 }) // → 0.5, a coin thrown
  */
 export function chanceOfRightOrder(difference: number, repeats: Repeats): number {
   requireInRange("difference", difference, -Infinity, Infinity);
@@ -44,6 +48,8 @@ export function chanceOfRightOrder(difference: number, repeats: Repeats): number
  * @param difference - what the change really does, in the unit of the spread
  * @param spread - standard deviation of single laps, above 0
  * @param chance - 0.5–0.999; nineteen times in twenty when left out
+ * @example
+ * lapsToTell(0.3, 0.4) // → 10, by hand: 2·(1.645·0.4/0.3)² is 9.6
  */
 export function lapsToTell(difference: number, spread: number, chance = 0.95): number {
   requireInRange("difference", difference, -Infinity, Infinity);
@@ -58,6 +64,9 @@ export function lapsToTell(difference: number, spread: number, chance = 0.95): n
  *
  * Whatever drifts evenly from run to run (tyres, track, fuel, driver) is in both baselines alike and
  * drops out.
+ *
+ * @example
+ * againstBothBaselines({ before: 60, changed: 59.5, after: 60.4 }) // → -0.7, by hand: 59.5 − 60.2
  */
 export function againstBothBaselines(runs: {
   before: number;

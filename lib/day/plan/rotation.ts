@@ -25,6 +25,9 @@ export interface Round {
  * @param cars - how many cars
  * @param run - 1 is the first run
  * @throws Refusal when there is no driver, no car, or a name stands twice
+ * @example
+ * rotation(["Ash", "Birch", "Cedar"], 2)[0].stints.map(({ driver }) => driver)
+ * // → ["Ash", "Birch"]
  */
 export function rotation(drivers: readonly string[], cars: number, run = 1): Round[] {
   requireInRange("number of drivers", drivers.length, 1, 200);

@@ -27,7 +27,12 @@ export interface Venue {
   readonly corners: readonly VenueCorner[];
 }
 
-/** Acceleration towards the middle of the turn, m/s², never below 0: v²/R. */
+/**
+ * Acceleration towards the middle of the turn, m/s², never below 0: v²/R.
+ *
+ * @example
+ * lateralAccelerationOf({ speed: 20, radius: 50 }) // → 8, by hand: 20²/50
+ */
 export function lateralAccelerationOf({ speed, radius }: VenueCorner): number {
   return speed ** 2 / radius;
 }
@@ -38,6 +43,9 @@ export function lateralAccelerationOf({ speed, radius }: VenueCorner): number {
  *
  * Along the leaning road the tyres hold m(v²/R·cos β − g·sin β), pressed on it with
  * m(g·cos β + v²/R·sin β) – balance of forces.
+ *
+ * @example
+ * levelRoadAccelerationOf({ speed: 20, radius: 50 }) // → 8, by hand: 20²/50, without banking
  */
 export function levelRoadAccelerationOf(corner: VenueCorner): number {
   const inward = lateralAccelerationOf(corner);
@@ -50,7 +58,12 @@ export function levelRoadAccelerationOf(corner: VenueCorner): number {
 /** Speeds between slow, medium and fast corners, m/s: 70 and 110 km/h – common practice, no source. */
 export const SPEED_CLASS_BOUNDS = { medium: 70 / 3.6, fast: 110 / 3.6 } as const;
 
-/** How drivers would call the speed of a corner. */
+/**
+ * How drivers would call the speed of a corner.
+ *
+ * @example
+ * speedClassOf({ speed: 10 }) // → "slow"
+ */
 export function speedClassOf({ speed }: VenueCorner): SpeedClass {
   if (speed < SPEED_CLASS_BOUNDS.medium) return "slow";
   return speed < SPEED_CLASS_BOUNDS.fast ? "medium" : "fast";
@@ -65,7 +78,12 @@ export function gradeOf({ grade = 0 }: VenueCorner): Grade {
   return grade > 0 ? "uphill" : "downhill";
 }
 
-/** The corner of that name. */
+/**
+ * The corner of that name.
+ *
+ * @example
+ * cornerNamed(exampleVenue, "Long Left").direction // → "left"
+ */
 export function cornerNamed(venue: Venue, name: string | undefined): VenueCorner | undefined {
   return venue.corners.find((corner) => corner.name === name);
 }
