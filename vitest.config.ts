@@ -19,14 +19,18 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: "lib", include: ["test/{lib,outside}/**/*.test.ts"], testTimeout: 300_000 },
+        test: {
+          name: "lib",
+          include: ["test/{lib,outside,site/say}/**/*.test.ts"],
+          testTimeout: 300_000,
+        },
       },
       {
         extends: true,
         test: {
           name: "course",
           include: ["test/{site,notebooks,worked-figures}/**/*.test.ts"],
-          exclude: [browser],
+          exclude: [browser, "test/site/say/**"],
           globalSetup: "test/site/build-course.ts",
           testTimeout: 300_000,
           hookTimeout: 300_000,

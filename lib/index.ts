@@ -87,6 +87,7 @@ export * from "./day/diagnosis/diagnose.js";
 export * from "./day/diagnosis/not-proposed.js";
 export { placesOf } from "./day/diagnosis/options.js";
 export * from "./day/diagnosis/proposal.js";
+export * from "./day/diagnosis/put-back.js";
 export * from "./day/diagnosis/search.js";
 export * from "./day/diagnosis/target.js";
 export * from "./day/example/example-cars.js";

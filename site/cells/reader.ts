@@ -1,12 +1,19 @@
 import { type Car, demoCar, formatAlike, type Quantity, type UnitSystem } from "@rollbook/lib";
+import { type Reader as SaidTo, type Spelling, spellingFor, spelt } from "../say/reader.js";
 
 /** For whom the cells work: in the kernel the workbook's own car in metric units, in a page the reader's. */
-interface Reader {
+interface Reader extends SaidTo {
   car: Car;
   units: UnitSystem;
 }
 
-export const reader: Reader = { car: demoCar, units: "metric" };
+export const reader: Reader = {
+  car: demoCar,
+  units: "metric",
+  get spelling(): Spelling {
+    return spellingFor(this.units);
+  },
+};
 
 /** The car that the page is about. */
 export function currentCar(): Car {
@@ -20,5 +27,5 @@ export function format(quantity: Quantity, value: number, decimals: number): str
 
 /** Tyre or tire, by the units that the reader chose. */
 export function spell(text: string, units: UnitSystem = reader.units): string {
-  return units === "us" ? text.replace(/\b([Tt])yre(s?)\b/g, "$1ire$2") : text;
+  return spelt(text, { spelling: spellingFor(units) });
 }

@@ -5,13 +5,12 @@ import type { Eased } from "../../change/eased.js";
 import { baselineOf } from "../../change/effect.js";
 import type { NearTipping } from "../../change/near-tipping.js";
 import { whyNotRanked } from "../../change/ranked.js";
-import type { UnitSystem } from "../../units.js";
 import { cellsOf } from "../debrief/cells.js";
 import { LEAST_FELT_SHIFT } from "../debrief/feel.js";
 import { sameWay, type Tried } from "../debrief/tried.js";
 import { isComplete, type Report } from "../log/report.js";
 import { type Venue, venueSpeed } from "../plan/venue.js";
-import { type Ask, asksFor, bestPressureAsk, pressureAsk } from "./asks.js";
+import { type Ask, asksFor } from "./asks.js";
 import { type NotProposed, notProposed } from "./not-proposed.js";
 import { type Places, placesOf } from "./options.js";
 import { type Proposal, proposalOf } from "./proposal.js";
@@ -33,13 +32,24 @@ export interface Complaint {
   readonly leastFelt?: number;
 }
 
+/** Where a diagnosis leads. */
+export type DiagnosisOutcome =
+  /** No report says where, when, doing what, and what. */
+  | { readonly code: "nothing-to-go-by" }
+  /** Nobody asks for a change. */
+  | { readonly code: "all-well" }
+  /** In a place reported the car tips over before its tyres let go. */
+  | { readonly code: "tips-over" }
+  /** No single change within reach is felt there. */
+  | { readonly code: "nothing-felt" }
+  | { readonly code: "next-change"; readonly change: Change };
+
 /** What to ask, what to change next, and why not something else. */
 export interface Diagnosis {
   readonly asks: readonly Ask[];
   /** What the reports ask of the car; those with open questions are left out. */
   readonly targets: readonly Target[];
-  /** One sentence on where this leads. */
-  readonly summary: string;
+  readonly outcome: DiagnosisOutcome;
   /** Single changes, the best first: one of them, never two at once. */
   readonly proposals: readonly Proposal[];
   readonly notProposed: readonly NotProposed[];
@@ -58,7 +68,7 @@ export interface Diagnosis {
  *
  * @throws Refusal when the car cannot stand on its springs
  */
-export function diagnose(complaint: Complaint, system: UnitSystem = "metric"): Diagnosis {
+export function diagnose(complaint: Complaint): Diagnosis {
   const { reports, venue } = complaint;
   const asks = asksFor(reports, venue);
   const open = new Set(asks.filter(({ needed }) => needed).flatMap((ask) => ask.reports));
@@ -66,10 +76,10 @@ export function diagnose(complaint: Complaint, system: UnitSystem = "metric"): D
     !open.has(i) && isComplete(report) ? [targetOf(report, i, venue)] : [],
   );
   const silent = { ...{ asks, targets }, ...nothing };
-  if (targets.length === 0) return { ...silent, summary: nothingToGoBy };
-  if (targets.every(({ want }) => want === 0)) return { ...silent, summary: allWell };
+  if (targets.length === 0) return { ...silent, outcome: { code: "nothing-to-go-by" } };
+  if (targets.every(({ want }) => want === 0)) return { ...silent, outcome: { code: "all-well" } };
   const all = [...asks, ...askOfPressure(complaint)];
-  return { ...ranked(complaint, targets, system), asks: all, targets };
+  return { ...ranked(complaint, targets), asks: all };
 }
 
 const nothing = { proposals: [], notProposed: [], nearTipping: [], eased: [] };
@@ -79,35 +89,32 @@ function askOfPressure({ car, pressureOff }: Complaint): Ask[] {
   const known = (["front", "rear"] as const).some(
     (end) => whyNotRanked(car, { lever: "tyrePressure", end }) === undefined,
   );
-  if (!known) return [bestPressureAsk];
-  return pressureOff === undefined ? [pressureAsk] : [];
+  const ofCar = { reports: [], needed: false };
+  if (!known) return [{ ...ofCar, code: "best-pressure" }];
+  return pressureOff === undefined ? [{ ...ofCar, code: "hot-pressures" }] : [];
 }
 
-const nothingToGoBy = "No report says where, when, doing what, and what: ask before changing.";
-const tipsThere =
-  "At its limit there this car tips over before its tyres let go: no change for balance is proposed, and nobody drives it near that.";
-const allWell = "Nobody asks for a change: leave the car as it is.";
-
-function ranked(complaint: Complaint, targets: readonly Target[], system: UnitSystem) {
+function ranked(complaint: Complaint, targets: readonly Target[]): Omit<Diagnosis, "asks"> {
   const { tried = [], pressureOff = [], leastFelt = LEAST_FELT_SHIFT } = complaint;
   const places = placesFor(complaint, targets);
   const { tips } = places.before;
   const there = aboutPlaces(places);
   if (targets.some(({ phase }) => tips.includes(phase)))
-    return { ...nothing, ...there, summary: tipsThere };
-  const found = leverPlaces.map((place) => searchLever(place, places, leastFelt, system));
+    return { ...nothing, ...there, targets, outcome: { code: "tips-over" } };
+  const found = leverPlaces.map((place) => searchLever(place, places, leastFelt));
   const options = found.flatMap(({ option }) => (option === undefined ? [] : [option]));
   const failed = (change: Change) =>
     tried.find((old) => sameWay(old.change, change) && old.outcome !== "better");
   const proposals = options
     .filter(({ change }) => failed(change) === undefined)
-    .map((option) => proposalOf(option, places, { tried, pressureOff }, system))
+    .map((option) => proposalOf(option, places, { tried, pressureOff }))
     .sort((a, b) => a.rank - b.rank || b.merit - a.merit);
   return {
     ...there,
+    targets,
     proposals,
-    notProposed: notProposed(found, failed, places.before.car, system),
-    summary: summaryOf(proposals),
+    notProposed: notProposed(found, failed),
+    outcome: outcomeOf(proposals),
   };
 }
 
@@ -128,8 +135,5 @@ function placesFor({ car, measured }: Complaint, targets: readonly Target[]): Pl
   };
 }
 
-function summaryOf([first]: readonly Proposal[]): string {
-  if (first === undefined)
-    return "No single change within reach of this car is felt there: drive it again, or look at what cannot be set.";
-  return `Next, and nothing else with it: ${first.label}.`;
-}
+const outcomeOf = ([first]: readonly Proposal[]): DiagnosisOutcome =>
+  first === undefined ? { code: "nothing-felt" } : { code: "next-change", change: first.change };

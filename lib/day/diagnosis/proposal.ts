@@ -2,27 +2,22 @@ import { phaseNames } from "../../balance/phases.js";
 import type { Car } from "../../car/car.js";
 import type { Change, End } from "../../change/change.js";
 import type { Eased } from "../../change/eased.js";
-import { labelOf } from "../../change/label.js";
+import type { CarFigures } from "../../change/figures.js";
 import { endsWithoutLeanCost } from "../../change/lean-costs.js";
-import { movedInWords } from "../../change/moved.js";
 import type { NearTipping } from "../../change/near-tipping.js";
 import type { OnStop } from "../../change/on-stops.js";
 import { isTrade } from "../../change/trade.js";
 import type { Wheels } from "../../load/wheels.js";
-import { formatAlike } from "../../shown-range.js";
-import type { UnitSystem } from "../../units.js";
 import { sameLever, sameWay, type Tried } from "../debrief/tried.js";
 import { minutesToMake } from "../plan/minutes.js";
 import type { PhaseShifts } from "../plan/sheet-row.js";
 import { meritOf } from "./merit.js";
 import type { Option, Places } from "./options.js";
-import { putBackInWords } from "./put-back-words.js";
+import { type TurnBack, turnBackOf } from "./put-back.js";
 
 /** A single change to make next. */
 export interface Proposal {
   readonly change: Change;
-  /** In words, as on a card. */
-  readonly label: string;
   readonly steps: number;
   /** m/s² by which the reported places come nearer to what was asked, weighted */
   readonly gain: number;
@@ -31,12 +26,12 @@ export interface Proposal {
   /** Shift in each part of a corner, m/s², above 0 towards the front sliding first. */
   readonly phases: PhaseShifts;
   readonly minutes: number;
-  /** What else moves, in words. */
-  readonly sideEffects: readonly string[];
-  /** What to turn back so that nothing else has changed, in words. */
-  readonly putBack: readonly string[];
+  /** What else moves: figures after less figures before. */
+  readonly moved: CarFigures;
+  /** What to turn back so that nothing else has changed. */
+  readonly putBack: readonly TurnBack[];
   readonly putBackTurns?: Wheels<number>;
-  readonly reasons: readonly string[];
+  readonly reasons: readonly ProposalReason[];
   /** Wheels that it puts on a stop. */
   readonly onStops: readonly OnStop[];
   /** Where the changed car tips over or comes near to it. */
@@ -51,6 +46,21 @@ export interface Proposal {
   readonly merit: number;
 }
 
+/** What speaks for a change, or against it. */
+export type ProposalReason =
+  /** m/s² by which the reported places come nearer to balance, and by which the others move */
+  | { readonly code: "nearer"; readonly gain: number; readonly elsewhere: number }
+  /** m/s² that the car can do more there; below 0: less */
+  | { readonly code: "grip"; readonly more: number }
+  /** Better balanced there, and so many m/s² slower. */
+  | { readonly code: "trade"; readonly slower: number }
+  | { readonly code: "other-way-was-worse" }
+  | { readonly code: "hot-pressure-is-off" }
+  /** It moves grip, warm-up and feel together. */
+  | { readonly code: "pressure-last" }
+  /** The car gets slower everywhere else. */
+  | { readonly code: "mass-last" };
+
 /** What is known besides the reports. */
 export interface Known {
   readonly tried: readonly Tried[];
@@ -58,27 +68,21 @@ export interface Known {
 }
 
 /** An option as a proposal, with reasons. */
-export function proposalOf(
-  option: Option,
-  places: Places,
-  known: Known,
-  system: UnitSystem,
-): Proposal {
+export function proposalOf(option: Option, places: Places, known: Known): Proposal {
   const { change, steps, gain, grip, effect, putBackTurns } = option;
   const { car } = places.before;
   const shift = (name: (typeof phaseNames)[number]) => effect.moved.phases[name].understeerMargin;
   return {
     change,
-    label: labelOf(change, car, system),
     steps,
     gain,
     grip,
     phases: Object.fromEntries(phaseNames.map((name) => [name, shift(name)])) as PhaseShifts,
     minutes: minutesToMake[change.lever],
-    sideEffects: movedInWords(effect.moved.figures, system),
-    putBack: putBackInWords(option, places, system),
+    moved: effect.moved.figures,
+    putBack: turnBackOf(option, places),
     ...(putBackTurns && { putBackTurns }),
-    reasons: reasonsOf(option, known, system),
+    reasons: reasonsOf(option, known),
     onStops: effect.onStops,
     nearTipping: effect.nearTipping,
     eased: effect.eased,
@@ -102,25 +106,18 @@ function rankOf(change: Change, pressureOff: readonly End[]): 0 | 1 | 2 {
 function reasonsOf(
   { change, gain, grip, elsewhere }: Option,
   { tried, pressureOff }: Known,
-  system: UnitSystem,
-) {
-  const shown = (value: number) => formatAlike("acceleration", value, 2, system);
-  const reasons = [
-    `It brings the reported places ${shown(gain)} nearer to balance and moves the rest of those corners by ${shown(elsewhere)}.`,
-    isTrade(gain, -grip)
-      ? `The car is better balanced there, and ${shown(-grip)} slower.`
-      : `The car can turn ${grip > 0 ? "+" : ""}${shown(grip)} there.`,
-  ];
+): ProposalReason[] {
   const other = tried.find(
     (old) =>
       sameLever(old.change, change) && !sameWay(old.change, change) && old.outcome === "worse",
   );
-  if (other !== undefined) reasons.push("The other way was tried and was worse.");
   const rank = rankOf(change, pressureOff);
-  if (rank === 0) reasons.push("Hot pressure was measured there and is off.");
-  if (rank === 2) reasons.push(change.lever === "ballast" ? massLast : pressureLast);
-  return reasons;
+  const last = change.lever === "ballast" ? "mass-last" : "pressure-last";
+  return [
+    { code: "nearer", gain, elsewhere },
+    isTrade(gain, -grip) ? { code: "trade", slower: -grip } : { code: "grip", more: grip },
+    ...(other === undefined ? [] : [{ code: "other-way-was-worse" } as const]),
+    ...(rank === 0 ? [{ code: "hot-pressure-is-off" } as const] : []),
+    ...(rank === 2 ? [{ code: last } as const] : []),
+  ];
 }
-
-const pressureLast = "Pressure comes last: it moves grip, warm-up and feel together.";
-const massLast = "Mass comes last: the car gets slower everywhere else.";

@@ -164,7 +164,7 @@ describe("a differential of which nobody knows the kind", () => {
 test("pressure is ranked where the best one is known, dampers never, springs always", () => {
   const place = { lever: "tyrePressure", end: "front" } as const;
   const known = { ...demoCar.front.tyre, bestPressure: 190e3 };
-  expect(whyNotRanked(demoCar, place)).toBe("best pressure not known");
+  expect(whyNotRanked(demoCar, place)).toBe("best-pressure-not-known");
   expect(
     whyNotRanked({ ...demoCar, front: { ...demoCar.front, tyre: known } }, place),
   ).toBeUndefined();

@@ -1,17 +1,27 @@
 import {
+  type Car,
   type Diagnosis,
   isBrakesRearwards,
   type Proposal,
   placesOf,
   venueSpeed,
 } from "@rollbook/lib";
-import { element, format, spell } from "@rollbook/page";
+import { element, format, reader, spell } from "@rollbook/page";
 import {
   easedNotes,
   leanNote,
   nearTippingNotes,
   onStopClauses,
 } from "../../../report/balance-notes.js";
+import { changeLabel, leverName } from "../../../say/change.js";
+import {
+  askInWords,
+  outcomeInWords,
+  putBackInWords,
+  reasonInWords,
+  whyNotInWords,
+} from "../../../say/diagnosis.js";
+import { movedInWords } from "../../../say/figures.js";
 import { type BandsOf, bandsFrom } from "../../bands/bands.js";
 import { change as changeDay, theDay } from "../day/open-day.js";
 import { button, listOf } from "../parts/fields.js";
@@ -30,10 +40,10 @@ const bands = bandsFrom("workshop-worker.js");
 
 /** What to ask, what to change next, and why not the others. */
 export function told(diagnosis: Diagnosis, { car, measured }: Of): HTMLElement[] {
-  const { summary, asks, targets, proposals, notProposed, nearTipping, eased } = diagnosis;
-  const asked = [...new Set(asks.map(({ ask }) => ask))];
+  const { outcome, asks, targets, proposals, notProposed, nearTipping, eased } = diagnosis;
+  const asked = [...new Set(asks.map((ask) => askInWords(ask, reader)))];
   const sure = proposals.map(({ phases }) => sureShiftBars(phases, said.effect));
-  const items = proposals.map((one, i) => proposal(one, i, sure[i]?.whole));
+  const items = proposals.map((one, i) => proposal(one, car, i, sure[i]?.whole));
   const progress = element("p", { class: "quiet" }, words.sure.working);
   const changes = proposals.map(({ change }) => change);
   if (changes.length === 0) bands.drop();
@@ -44,9 +54,11 @@ export function told(diagnosis: Diagnosis, { car, measured }: Of): HTMLElement[]
         if (band.phases) sure[i]?.tell(band.putBack ?? band.phases);
       });
     });
-  const others = notProposed.map(({ name, why }) => said.because(name, why));
+  const others = notProposed.map(({ place, why }) =>
+    said.because(leverName(place, reader), whyNotInWords(why, car, reader)),
+  );
   return [
-    element("p", { class: "summary" }, spell(summary)),
+    element("p", { class: "summary" }, outcomeInWords(outcome, car, reader)),
     ...bewares(nearTippingNotes(nearTipping, [], format)),
     ...easedNotes(eased, format).map((note) => element("p", { class: "quiet" }, spell(note))),
     ...(asked.length > 0 ? [element("h3", {}, said.asks), listOf(asked)] : []),
@@ -77,7 +89,14 @@ function asideOf({ change, onStops, eased, leanCostUnknown }: Proposal): string[
   ].map((sentence) => spell(sentence));
 }
 
-function proposal(one: Proposal, index: number, shifts = element("div", {})): HTMLElement {
+function proposal(
+  one: Proposal,
+  car: Car,
+  index: number,
+  shifts = element("div", {}),
+): HTMLElement {
+  const moves = movedInWords(one.moved, reader);
+  const putBack = one.putBack.map(putBackInWords);
   const add = () => {
     const day = theDay();
     if (day === undefined) return;
@@ -87,20 +106,18 @@ function proposal(one: Proposal, index: number, shifts = element("div", {})): HT
   return element(
     "li",
     {},
-    element("h4", {}, spell(one.label)),
+    element("h4", {}, changeLabel(one.change, car, reader)),
     ...(isBrakesRearwards(one.change)
       ? [element("p", { class: "beware" }, words.safety.brakesRearwards)]
       : []),
     ...bewares(nearTippingNotes(one.nearTipping, [], format)),
-    listOf([...one.reasons, ...asideOf(one)]),
+    listOf([...one.reasons.map((reason) => reasonInWords(reason, reader)), ...asideOf(one)]),
     element("p", { class: "quiet" }, said.minutes(one.minutes)),
     shifts,
-    one.putBack.length > 0
-      ? element("div", {}, element("p", {}, `${said.putBack}:`), listOf(one.putBack))
+    putBack.length > 0
+      ? element("div", {}, element("p", {}, `${said.putBack}:`), listOf(putBack))
       : element("p", { class: "quiet" }, said.nothingBack),
-    ...(one.sideEffects.length > 0
-      ? [fold(`side-${index}`, said.sideEffects, listOf(one.sideEffects))]
-      : []),
+    ...(moves.length > 0 ? [fold(`side-${index}`, said.sideEffects, listOf(moves))] : []),
     element("p", { class: "tools" }, button(`to-plan-${index}`, said.addToPlan, add)),
   );
 }

@@ -8,7 +8,7 @@ import {
   type Tried,
   type Venue,
 } from "@rollbook/lib";
-import { element, reader } from "@rollbook/page";
+import { element } from "@rollbook/page";
 import { chips } from "../parts/chips.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
@@ -95,7 +95,7 @@ function placeChoice(places: readonly ReportedPlace[], chosen: Set<ReportedPlace
 function answer({ ...given }: Case, off: readonly End[] | undefined): HTMLElement[] {
   const complaint: Complaint = { ...given, ...(off && { pressureOff: off }) };
   try {
-    return told(diagnose(complaint, reader.units), given);
+    return told(diagnose(complaint), given);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     return [element("p", { class: "beware" }, said.cannotStand(error.message))];
