@@ -2,17 +2,14 @@ import type { StandingCar } from "../balance/standing-car.js";
 import { Refusal } from "../refusal.js";
 import type { Change } from "./change.js";
 import { type Baseline, baselineOf, type EffectWithPutBack, effectOf } from "./effect.js";
-import { labelOf } from "./label.js";
 import { possibleChanges } from "./steps.js";
 
 /** One row of the change table: what a change does, or why the car cannot be so. */
 export type ChangeRow = {
   readonly change: Change;
-  /** The change in words and metric units. */
-  readonly label: string;
 } & (
   | { readonly effect: EffectWithPutBack; readonly refused?: undefined }
-  | { readonly effect?: undefined; readonly refused: string }
+  | { readonly effect?: undefined; readonly refused: Refusal }
 );
 
 /**
@@ -31,11 +28,10 @@ export function changeTable(
 }
 
 function rowOf(change: Change, before: Baseline): ChangeRow {
-  const label = labelOf(change, before.car);
   try {
-    return { change, label, effect: effectOf(change, before) };
+    return { change, effect: effectOf(change, before) };
   } catch (error) {
-    if (error instanceof Refusal) return { change, label, refused: error.message };
+    if (error instanceof Refusal) return { change, refused: error };
     throw error;
   }
 }

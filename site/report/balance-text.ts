@@ -1,6 +1,6 @@
 import { type PhaseName, phaseNames } from "../../lib/balance/phases.js";
 import type { MarginBand } from "../../lib/certainty/margin-bands.js";
-import { differentialNotes, easedNotes, nearTippingNotes, yawNote } from "./balance-notes.js";
+import { differentialNotes, easedNotes, nearTippingNotes, yawNote } from "../say/balance-notes.js";
 import type { HowSure } from "./how-sure.js";
 import type { SetUpReport } from "./set-up-report.js";
 import { bandsNote, widestNote } from "./sure-text.js";

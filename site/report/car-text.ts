@@ -1,8 +1,9 @@
-import { tyreDoubtInWords } from "../../lib/balance/tyre-doubt-words.js";
-import { figureNames } from "../../lib/change/moved.js";
 import { parameters } from "../../lib/parameters.js";
 import type { Margin } from "../../lib/statics/margins.js";
-import type { Quantity, UnitSystem } from "../../lib/units.js";
+import type { Quantity } from "../../lib/units.js";
+import { figureNames } from "../say/figures.js";
+import type { Reader } from "../say/reader.js";
+import { tyreDoubtInWords } from "../say/tyre-doubt.js";
 import type { SetUpReport } from "./set-up-report.js";
 import { textTable } from "./text-table.js";
 import type { Writer } from "./writer.js";
@@ -67,8 +68,8 @@ export function limits(margins: readonly Margin[], { value }: Writer): string {
 }
 
 /** What the car asks of its tyres beyond their data; nothing when they cover it. */
-export function tyreNotes({ outsideTyreData }: SetUpReport, system: UnitSystem): string[] {
+export function tyreNotes({ outsideTyreData }: SetUpReport, reader: Reader): string[] {
   if (outsideTyreData.length === 0) return [];
-  const lines = outsideTyreData.map((doubt) => `  ${tyreDoubtInWords(doubt, system)}`);
+  const lines = outsideTyreData.map((doubt) => `  ${tyreDoubtInWords(doubt, reader)}`);
   return [["Outside the data of the tyres", ...lines].join("\n")];
 }

@@ -2,12 +2,9 @@ import { type PhaseName, phaseNames } from "../../lib/balance/phases.js";
 import type { Car } from "../../lib/car/car.js";
 import type { ChangeBand } from "../../lib/certainty/change-bands.js";
 import type { BandedPhase } from "../../lib/certainty/phase-bands.js";
-import { labelOf } from "../../lib/change/label.js";
-import { movedInWords, signed } from "../../lib/change/moved.js";
 import type { Trade } from "../../lib/change/trade.js";
 import { LEAST_FELT_SHIFT } from "../../lib/day/debrief/feel.js";
 import { parameters } from "../../lib/parameters.js";
-import type { UnitSystem } from "../../lib/units.js";
 import {
   dampersNote,
   easedClauses,
@@ -16,7 +13,10 @@ import {
   onStopClauses,
   pressureNote,
   tradeClauses,
-} from "./balance-notes.js";
+} from "../say/balance-notes.js";
+import { changeLabel } from "../say/change.js";
+import { movedInWords, signed } from "../say/figures.js";
+import type { Reader } from "../say/reader.js";
 import { DASH } from "./balance-text.js";
 import type { HowSure } from "./how-sure.js";
 import type { SetUpReport } from "./set-up-report.js";
@@ -31,13 +31,13 @@ type Moved = NonNullable<Row["moved"]>;
 export function changes(
   { changes: rows, balance, notKnown }: SetUpReport,
   car: Car,
-  system: UnitSystem,
+  reader: Reader,
   write: Writer,
   sure?: HowSure,
 ): string {
   const named = rows.map((row, i) => ({
     ...row,
-    label: labelOf(row.change, car, system),
+    label: changeLabel(row.change, car, reader),
     band: sure?.changes[i],
   }));
   const lines = named.flatMap((row) => shifts(row, balance.tips, write));
@@ -57,7 +57,7 @@ export function changes(
     "",
     "What else each change moves",
     BELOW_LIMIT,
-    ...named.map((row) => alsoMoved(row, balance, system, write)),
+    ...named.map((row) => alsoMoved(row, balance, reader, write)),
   ].join("\n");
 }
 
@@ -142,10 +142,10 @@ const likelyFelt = (shift: number): boolean =>
 
 const PUT_BACK = "  … with the seats put back";
 
-function alsoMoved(row: Row, before: Before, system: UnitSystem, write: Writer): string {
+function alsoMoved(row: Row, before: Before, reader: Reader, write: Writer): string {
   if (row.moved === undefined) return `  ${row.label}: ${row.refused}`;
   const parts = [
-    ...movedInWords(row.moved.figures, system),
+    ...movedInWords(row.moved.figures, reader),
     ...seats(row),
     ...inTurns(row, before, write),
     ...broken(row),

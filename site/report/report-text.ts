@@ -1,5 +1,6 @@
 import type { Car } from "../../lib/car/car.js";
 import type { UnitSystem } from "../../lib/units.js";
+import { readerWith, spelt } from "../say/reader.js";
 import { balance } from "./balance-text.js";
 import { heading, limits, rates, tyreNotes } from "./car-text.js";
 import { changes } from "./changes-text.js";
@@ -17,6 +18,7 @@ export function reportText(
   sure?: HowSure,
 ): string {
   const write = writer(system);
+  const reader = readerWith(system);
   const moving = transfer(report, write);
   const sections = [
     heading(report, write),
@@ -25,9 +27,9 @@ export function reportText(
     rates(report, write),
     balance(report, write, sure),
     travel(report, write),
-    ...tyreNotes(report, system),
+    ...tyreNotes(report, reader),
     limits(report.limits, write),
-    changes(report, car, system, write, sure),
+    changes(report, car, reader, write, sure),
   ];
-  return `${sections.join("\n\n")}\n`;
+  return spelt(`${sections.join("\n\n")}\n`, reader);
 }

@@ -5,7 +5,6 @@ import { characteristicSpeed, criticalSpeed } from "../../lib/balance/linear-und
 import { type PhaseName, phaseNames, phases } from "../../lib/balance/phases.js";
 import { type StandingCar, standingCar } from "../../lib/balance/standing-car.js";
 import type { WheelStops } from "../../lib/balance/stops.js";
-import { tyreDoubtInWords } from "../../lib/balance/tyre-doubt-words.js";
 import { tyreDoubts } from "../../lib/balance/tyre-doubts.js";
 import { yawAccelerationMargin } from "../../lib/balance/yaw-acceleration.js";
 import {
@@ -30,7 +29,13 @@ import { type ChangeRow, changeTable } from "../../lib/change/table.js";
 import { eachAxle, type Wheels } from "../../lib/load/wheels.js";
 import { marginsOf } from "../../lib/statics/margins.js";
 import type { Rest } from "../../lib/statics/rest.js";
+import { changeLabel } from "../say/change.js";
+import { readerWith } from "../say/reader.js";
+import { tyreDoubtInWords } from "../say/tyre-doubt.js";
 import { inTurn } from "./in-turn.js";
+
+/** Sentences among the values are for nobody in particular. */
+const plain = readerWith("metric");
 
 /** What the report is asked for. */
 export interface ReportQuestion {
@@ -66,10 +71,10 @@ export function setUpReport(car: Car, asked: ReportQuestion) {
     notKnown: notKnown(car),
     outsideTyreData: tyreDoubts(standing, asked.speed).map((doubt) => ({
       ...doubt,
-      sentence: tyreDoubtInWords(doubt),
+      sentence: tyreDoubtInWords(doubt, plain),
     })),
     limits: marginsOf(standing),
-    changes: changeTable(standing, { speed: asked.speed }).map(withoutCar),
+    changes: changeTable(standing, { speed: asked.speed }).map((row) => withoutCar(row, car)),
   };
 }
 
@@ -148,8 +153,9 @@ function finite(value: number): number | undefined {
 }
 
 /** A row of the change table without the changed cars, which the changes themselves give. */
-function withoutCar({ change, label, effect, refused }: ChangeRow): ToldChange {
-  if (effect === undefined) return { change, label, refused };
+function withoutCar({ change, effect, refused }: ChangeRow, car: Car): ToldChange {
+  const label = changeLabel(change, car, plain);
+  if (effect === undefined) return { change, label, refused: refused.message };
   const { putBack } = effect;
   const back = putBack && { turns: putBack.turns, ...toldEffect(putBack) };
   return { change, label, ...toldEffect(effect), ...(back && { putBack: back }) };
@@ -158,7 +164,9 @@ function withoutCar({ change, label, effect, refused }: ChangeRow): ToldChange {
 type ToldEffect = Omit<Effect, keyof StandingCar>;
 
 /** A change with what it does, or why the car cannot be so. */
-export interface ToldChange extends Pick<ChangeRow, "change" | "label">, Partial<ToldEffect> {
+export interface ToldChange extends Pick<ChangeRow, "change">, Partial<ToldEffect> {
+  /** The change in words and metric units. */
+  readonly label: string;
   readonly refused?: string;
   readonly putBack?: ToldEffect & { readonly turns: Wheels<number> };
 }

@@ -2,8 +2,8 @@ import type { PhaseName } from "../../lib/balance/phases.js";
 import type { DoubtShare } from "../../lib/certainty/doubt-shares.js";
 import type { BandedPhase } from "../../lib/certainty/phase-bands.js";
 import type { HowSure as Verdict } from "../../lib/certainty/sign-holds.js";
-import { inList } from "./in-list.js";
-import { numberInWords } from "./number-names.js";
+import { inList } from "../say/in-list.js";
+import { numberInWords } from "../say/number-names.js";
 
 /** What bands and verdicts are, and from how many cars. */
 export function bandsNote(samples: number, seed: number): string {

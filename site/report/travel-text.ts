@@ -1,6 +1,6 @@
 import { phaseNames } from "../../lib/balance/phases.js";
 import type { Sides, Wheels } from "../../lib/load/wheels.js";
-import { onStopNotes } from "./balance-notes.js";
+import { onStopNotes } from "../say/balance-notes.js";
 import { DASH } from "./balance-text.js";
 import type { SetUpReport } from "./set-up-report.js";
 import { textTable } from "./text-table.js";

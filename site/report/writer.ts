@@ -1,6 +1,4 @@
 import type { Band } from "../../lib/certainty/band.js";
-import { digitsFor } from "../../lib/certainty/digits.js";
-import { signed } from "../../lib/change/moved.js";
 import { decimalsIn } from "../../lib/shown-range.js";
 import {
   format,
@@ -10,6 +8,8 @@ import {
   type UnitSystem,
   unitOf,
 } from "../../lib/units.js";
+import { digitsFor } from "../say/digits.js";
+import { signed } from "../say/figures.js";
 
 /** Writes a quantity with so many digits in metric units, or as few as its band has. */
 type WriteNumber = (quantity: Quantity, value: number, decimals: number, band?: Band) => string;

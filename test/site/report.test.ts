@@ -8,9 +8,9 @@ import type { Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { formatCar } from "../../lib/car/file/parse.js";
 import { howSure } from "../../site/report/how-sure.js";
-import { numberInWords } from "../../site/report/number-names.js";
 import { reportText } from "../../site/report/report-text.js";
 import { type ReportQuestion, setUpReport } from "../../site/report/set-up-report.js";
+import { numberInWords } from "../../site/say/number-names.js";
 import { anyCar, RUNS } from "../lib/car/any-car.js";
 import { between } from "../lib/evenly.js";
 

@@ -1,5 +1,4 @@
 import { standingCar } from "../../balance/standing-car.js";
-import type { UnitSystem } from "../../units.js";
 import { canonical } from "../log/canonical.js";
 import { type DriverRun, driverRuns, rootOf, sameName, setUpOfRun } from "../log/driver-runs.js";
 import type { EventEntry, Log } from "../log/log.js";
@@ -25,13 +24,9 @@ export interface RunDebrief {
 }
 
 /** Felt beside predicted for every run of a day that some driver can compare with a run before. */
-export function debriefOf(
-  log: Log,
-  event: EventEntry,
-  system: UnitSystem = "metric",
-): RunDebrief[] {
+export function debriefOf(log: Log, event: EventEntry): RunDebrief[] {
   return runsWithReports(log, event).flatMap((run) => {
-    const drivers = comparedIn(log, event, run, system);
+    const drivers = comparedIn(log, event, run);
     if (drivers.length === 0) return [];
     return [{ run, drivers, group: groupSummary(drivers.map(({ cells }) => cells)) }];
   });
@@ -53,12 +48,7 @@ export function reportsOf(log: Log, event: EventEntry, run: number, driver?: str
 }
 
 /** Felt beside predicted for every driver of a run who drove one before. */
-export function comparedIn(
-  log: Log,
-  event: EventEntry,
-  run: number,
-  system: UnitSystem = "metric",
-): Compared[] {
+export function comparedIn(log: Log, event: EventEntry, run: number): Compared[] {
   const runs = driverRuns(log, event);
   return runs
     .filter((one) => one.run === run && one.reports.length > 0)
@@ -66,18 +56,12 @@ export function comparedIn(
       const before = runs.filter(
         (one) => one.run < run && one.run > 0 && sameName(one.driver, now.driver),
       );
-      const cells = comparedWith(log, event, before.at(-1), now, system);
+      const cells = comparedWith(log, event, before.at(-1), now);
       return cells === undefined ? [] : [{ driver: now.driver, cells }];
     });
 }
 
-function comparedWith(
-  log: Log,
-  event: EventEntry,
-  before: DriverRun | undefined,
-  now: DriverRun,
-  system: UnitSystem,
-) {
+function comparedWith(log: Log, event: EventEntry, before: DriverRun | undefined, now: DriverRun) {
   const was = before && setUpOfRun(log, event, before.run);
   const is = setUpOfRun(log, event, now.run);
   if (before === undefined || was === undefined || is === undefined) return undefined;
@@ -88,11 +72,10 @@ function comparedWith(
     venue: event.venue,
     reportsBefore: said(before),
     reportsAfter: said(now),
-    system,
   });
 }
 
-/** What was tested in a run against the one before it, in words of changes; more than one is confounded. */
+/** What was tested in a run against the one before it: more than one is confounded. */
 export function testedIn(log: Log, event: EventEntry, run: number) {
   const [was, is] = [setUpOfRun(log, event, run - 1), setUpOfRun(log, event, run)];
   if (was === undefined || is === undefined) return undefined;

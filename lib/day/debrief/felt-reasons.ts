@@ -1,6 +1,4 @@
-import { formatAlike } from "../../shown-range.js";
-import type { UnitSystem } from "../../units.js";
-import type { Report } from "../log/report.js";
+import type { DriverInput, Report } from "../log/report.js";
 import type { Surface } from "../plan/venue.js";
 
 /** How what was felt lies beside what the model says. None of them says that a driver was wrong. */
@@ -32,79 +30,68 @@ export interface FeltFacts {
   readonly before?: Report;
   readonly report: Report;
   readonly surface?: Surface;
-  /** The units of the sentences. */
-  readonly system: UnitSystem;
 }
 
-/** Why felt and predicted may lie as they do, one sentence each, the likelier ones first. */
-export function reasonsFor(verdict: Verdict, facts: FeltFacts): string[] {
+/** Why felt and predicted may lie as they do. */
+export type FeltReason =
+  /** m/s² that the model moves balance here, above 0 towards the front */
+  | { readonly code: "predicted"; readonly shift: number }
+  /** So many things were changed at once: nobody can say which was felt. */
+  | { readonly code: "several-changes"; readonly count: number }
+  /** No report on this place from the run before. */
+  | { readonly code: "no-report-before" }
+  /** A shift was felt in another part of this corner; above 0 towards the front. */
+  | { readonly code: "felt-elsewhere"; readonly towards: number }
+  /** This is how much feeling moves by itself. */
+  | { readonly code: "nothing-changed" }
+  /** What the driver was doing before, and now. */
+  | { readonly code: "other-input"; readonly before: DriverInput; readonly now?: DriverInput }
+  /** The shift is less than twice what can just be felt. */
+  | { readonly code: "near-threshold" }
+  /** At the limit an inner wheel is in the air here. */
+  | { readonly code: "wheel-lifted" }
+  | { readonly code: "rough-road" }
+  /** One of the two reports was a guess. */
+  | { readonly code: "a-guess" }
+  | { readonly code: "not-every-lap" };
+
+/** Why felt and predicted may lie as they do, the likelier reasons first. */
+export function reasonsFor(verdict: Verdict, facts: FeltFacts): FeltReason[] {
   return [...ofVerdict(verdict, facts), ...(verdict === "match" ? [] : ofCircumstances(facts))];
 }
 
-function ofVerdict(
-  verdict: Verdict,
-  { tested, predicted, elsewhere, system }: FeltFacts,
-): string[] {
-  const said = `The model moves balance ${inWords(predicted, system)}.`;
+function ofVerdict(verdict: Verdict, { tested, predicted, elsewhere }: FeltFacts): FeltReason[] {
+  const said: FeltReason = { code: "predicted", shift: predicted };
   switch (verdict) {
-    case "match":
-      return [said];
     case "confounded":
-      return [
-        `${tested} things were changed at once: nobody can say which of them was felt. Drive them one by one.`,
-      ];
+      return [{ code: "several-changes", count: tested }];
     case "no comparison":
-      return ["There is no report on this place from the run before, so nothing can be compared."];
+      return [{ code: "no-report-before" }];
     case "other phase":
-      return [
-        said,
-        `The shift ${towards(elsewhere)} was felt in another part of this corner: where a phase ends and the next begins is not the same for every driver.`,
-      ];
+      return [said, { code: "felt-elsewhere", towards: elsewhere }];
     case "felt, not predicted":
-      return [said, ...(tested === 0 ? [nothingChanged] : [])];
+      return tested === 0 ? [said, { code: "nothing-changed" }] : [said];
+    case "match":
     case "opposite":
     case "nothing felt":
       return [said];
   }
 }
 
-const nothingChanged =
-  "Nothing was changed between these runs: this is how much feeling moves by itself, with tyres, fuel, track and line. Measure the other runs against it.";
-
-function ofCircumstances(facts: FeltFacts): string[] {
+function ofCircumstances(facts: FeltFacts): FeltReason[] {
   const { before, report, surface } = facts;
-  const said: readonly (readonly [boolean, string])[] = [
-    [
-      before?.input !== undefined && before.input !== report.input,
-      `The driver was ${before?.input} before and ${report.input ?? "did not say what"} now: another input is another test.`,
-    ],
-    [
-      facts.expected !== 0 && facts.nearThreshold,
-      "The predicted shift is less than twice what can just be felt: some drivers feel it, some do not.",
-    ],
-    [
-      facts.lifted,
-      "At the limit an inner wheel is in the air here: a little more or less grip then turns the picture over.",
-    ],
-    [surface === "rough", "The road is rough here; the model knows only smooth ones."],
-    [
-      report.confidence === "a guess" || before?.confidence === "a guess",
-      "One of the two reports was a guess: drive it again and ask before the lap times are known.",
-    ],
-    [
-      report.howOften === "once" || report.howOften === "sometimes",
-      "It did not happen every lap: traffic, line or speed may have been different.",
-    ],
+  const holds: readonly (readonly [boolean, FeltReason])[] = [
+    [facts.expected !== 0 && facts.nearThreshold, { code: "near-threshold" }],
+    [facts.lifted, { code: "wheel-lifted" }],
+    [surface === "rough", { code: "rough-road" }],
+    [report.confidence === "a guess" || before?.confidence === "a guess", { code: "a-guess" }],
+    [report.howOften === "once" || report.howOften === "sometimes", { code: "not-every-lap" }],
   ];
-  return said.flatMap(([holds, sentence]) => (holds ? [sentence] : []));
+  const others = holds.flatMap(([isSo, reason]) => (isSo ? [reason] : []));
+  return [...otherInput(before?.input, report.input), ...others];
 }
 
-function inWords(shift: number, system: UnitSystem): string {
-  if (Math.abs(shift) < 0.005) return "by nothing here";
-  const amount = formatAlike("acceleration", Math.abs(shift), 2, system);
-  return `by ${amount} ${towards(shift)} here`;
-}
-
-function towards(shift: number): string {
-  return shift > 0 ? "towards the front sliding first" : "towards the rear sliding first";
+function otherInput(before?: DriverInput, now?: DriverInput): FeltReason[] {
+  if (before === undefined || before === now) return [];
+  return [{ code: "other-input", before, ...(now !== undefined && { now }) }];
 }

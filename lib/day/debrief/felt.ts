@@ -1,13 +1,12 @@
 import { type PhaseName, phaseNames } from "../../balance/phases.js";
 import type { StandingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
-import type { UnitSystem } from "../../units.js";
 import type { Report } from "../log/report.js";
 import { testedChanges } from "../plan/single.js";
 import { cornerNamed, type Venue } from "../plan/venue.js";
 import { type Cell, type CellShift, cellsOf, shiftsOf } from "./cells.js";
 import { LEAST_FELT_SHIFT } from "./feel.js";
-import { type FeltFacts, reasonsFor, type Verdict } from "./felt-reasons.js";
+import { type FeltFacts, type FeltReason, reasonsFor, type Verdict } from "./felt-reasons.js";
 
 /** Two runs of one driver, one after the other. */
 export interface TwoRuns {
@@ -19,8 +18,6 @@ export interface TwoRuns {
   readonly reportsAfter: readonly Report[];
   /** m/s²; `LEAST_FELT_SHIFT` when left out */
   readonly leastFelt?: number;
-  /** The units of the reasons; metric when left out. */
-  readonly system?: UnitSystem;
 }
 
 /** Felt beside predicted in one part of one corner. */
@@ -32,8 +29,8 @@ export interface FeltCell {
   /** Points on the driver's scale, above 0 towards the front; nothing where it cannot be told. */
   readonly felt?: number;
   readonly verdict: Verdict;
-  /** Why it may be so, one sentence each. */
-  readonly reasons: readonly string[];
+  /** Why it may be so. */
+  readonly reasons: readonly FeltReason[];
 }
 
 /** What one driver felt beside what the model says, for every cell reported after the second run. */
@@ -86,7 +83,6 @@ function factsOf(
     elsewhere: feltElsewhere(runs, corner, phase),
     nearThreshold: Math.abs(shift) < 2 * leastFelt,
     report,
-    system: runs.system ?? "metric",
     lifted: cell !== undefined && (cell.lifted.front || cell.lifted.rear),
     ...(felt !== undefined && { felt }),
     ...(before && { before }),

@@ -16,7 +16,6 @@ export interface PollAdvice {
   readonly advice: "teach again" | "discuss" | "move on";
   /** 0–1 of the cards that were up */
   readonly rightShare: number;
-  readonly sentence: string;
 }
 
 /** Between these shares neighbours teach each other best: Smith 2009, Lasry 2008. */
@@ -29,11 +28,10 @@ const MOST_CARDS = 10_000;
  *
  * @throws Refusal when a count is not a whole number from 0, or no card was up
  */
-export function pollAdvice(count: PollCount, right: PollLetter, vote: 1 | 2 = 1): PollAdvice {
+export function pollAdvice(count: PollCount, right: PollLetter): PollAdvice {
   const cards = cardsIn(count);
   const rightShare = count[right] / cards;
-  const advice = adviceFor(rightShare);
-  return { advice, rightShare, sentence: (vote === 1 ? firstVote : secondVote)[advice] };
+  return { advice: adviceFor(rightShare), rightShare };
 }
 
 function cardsIn(count: PollCount): number {
@@ -52,18 +50,6 @@ function adviceFor(share: number): PollAdvice["advice"] {
   if (share < DISCUSS_BETWEEN.least) return "teach again";
   return share <= DISCUSS_BETWEEN.most ? "discuss" : "move on";
 }
-
-const firstVote: Readonly<Record<PollAdvice["advice"], string>> = {
-  "teach again": "Few have it: teach it once more with the slider, then vote again.",
-  discuss: "Let each convince a neighbour for two minutes, then vote again.",
-  "move on": "Most have it: say why it is right, why the others are not, and move on.",
-};
-
-const secondVote: Readonly<Record<PollAdvice["advice"], string>> = {
-  "teach again": "Still few: show the slider state that refutes the common answer, then the twin.",
-  discuss: "Let one of each answer give a reason, show the slider, then ask the twin.",
-  "move on": "Say why it is right, then ask the twin.",
-};
 
 /**
  * Share of those who were wrong at first and right after they had talked, 0–1; below 0 when fewer

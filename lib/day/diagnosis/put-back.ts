@@ -1,6 +1,5 @@
 import type { Wheels } from "../../load/wheels.js";
 import { alignmentBack } from "../../statics/put-back.js";
-import { restOf } from "../../statics/rest.js";
 import { fromShown } from "../../units.js";
 import type { Option, Places } from "./options.js";
 
@@ -15,8 +14,7 @@ export interface TurnBack {
 
 /** All that has to be turned back after a change. */
 export function turnBackOf({ effect, putBackTurns }: Option, { before }: Places): TurnBack[] {
-  const now = restOf(effect.car, before.measured);
-  const back = alignmentBack(now, restOf(before.car, before.measured));
+  const back = alignmentBack(effect.rest, before.rest);
   return [
     ...(putBackTurns === undefined ? [] : atWheels("seat", putBackTurns, Number.MIN_VALUE)),
     ...alignment("camber", back.camber, effect),

@@ -5,7 +5,6 @@ import type { Log, LogEntry } from "./log.js";
 export interface Conflict {
   readonly id: string;
   readonly entries: readonly LogEntry[];
-  readonly sentence: string;
 }
 
 /**
@@ -34,17 +33,13 @@ export function withEntry(log: Log, entry: LogEntry): Log {
   return mergeLogs(log, { entries: [entry] });
 }
 
-/** Ids under which different things were written, with a sentence to tell. */
+/** Ids under which different things were written. */
 export function conflictsOf({ entries }: Log): Conflict[] {
   const byId = new Map<string, LogEntry[]>();
   for (const entry of entries) byId.set(entry.id, [...(byId.get(entry.id) ?? []), entry]);
   return [...byId]
     .filter(([, same]) => new Set(same.map(canonical)).size > 1)
-    .map(([id, same]) => ({
-      id,
-      entries: same,
-      sentence: `${same.length} different entries are called ${id}: all are kept; withdraw or replace those that are not meant.`,
-    }));
+    .map(([id, same]) => ({ id, entries: same }));
 }
 
 function compare(a: string, b: string): number {

@@ -1,8 +1,6 @@
 import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import type { Change } from "../../change/change.js";
-import { labelOf } from "../../change/label.js";
-import type { UnitSystem } from "../../units.js";
 import { differenceOfSetUps } from "../plan/difference.js";
 import { testedChanges } from "../plan/single.js";
 import type { Log, SetUpEntry } from "./log.js";
@@ -13,33 +11,33 @@ export interface Version {
   readonly entry: SetUpEntry;
   /** The car whose file gave the heights: the first of the chain. */
   readonly measured: Car;
+  /** The car of the version it was made from; none of the first, or where that is not in the log. */
+  readonly before?: Car;
   /** Against the version it was made from. */
   readonly changes: readonly Change[];
   /** Without the seat turns that only put the car back. */
   readonly tested: readonly Change[];
-  readonly labels: readonly string[];
   /** Paths of what differs and is no set-up change. */
   readonly other: readonly string[];
 }
 
 /** Every version of every set-up in a log, oldest first. */
-export function versionsOf(log: Log, system: UnitSystem = "metric"): Version[] {
+export function versionsOf(log: Log): Version[] {
   const entries = standing(log, "set-up");
-  return entries.map((entry) => versionOf(entry, entries, system));
+  return entries.map((entry) => versionOf(entry, entries));
 }
 
-function versionOf(entry: SetUpEntry, all: readonly SetUpEntry[], system: UnitSystem): Version {
+function versionOf(entry: SetUpEntry, all: readonly SetUpEntry[]): Version {
   const measured = firstOf(entry, all).car;
   const before = all.find(({ id }) => id === entry.follows)?.car;
-  if (before === undefined)
-    return { entry, measured, changes: [], tested: [], labels: [], other: [] };
+  if (before === undefined) return { entry, measured, changes: [], tested: [], other: [] };
   const { changes, other } = differenceOfSetUps(before, entry.car);
   return {
     entry,
     measured,
+    before,
     changes,
     tested: testedChanges(standingCar(before, measured), standingCar(entry.car, measured)),
-    labels: changes.map((change) => labelOf(change, before, system)),
     other,
   };
 }
@@ -55,8 +53,14 @@ function firstOf(entry: SetUpEntry, all: readonly SetUpEntry[]): SetUpEntry {
   return first;
 }
 
-/** What a log refers to and does not have, one sentence each: a phone may not have been merged yet. */
-export function looseEndsOf(log: Log): string[] {
+/** An entry that refers to one that is not in the log. */
+export interface LooseEnd {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** What a log refers to and does not have: a phone may not have been merged yet. */
+export function looseEndsOf(log: Log): LooseEnd[] {
   const ids = new Set(log.entries.map(({ id }) => id));
   const refers = log.entries.flatMap((entry): [string, string | undefined][] => {
     if (entry.kind === "run" || entry.kind === "prediction" || entry.kind === "event")
@@ -65,9 +69,5 @@ export function looseEndsOf(log: Log): string[] {
     if (entry.kind === "set-up") return [[entry.id, entry.follows]];
     return [];
   });
-  return refers
-    .filter(([, to]) => to !== undefined && !ids.has(to))
-    .map(
-      ([from, to]) => `${from} refers to ${to}, which is not in this log: merge its device too.`,
-    );
+  return refers.flatMap(([from, to]) => (to === undefined || ids.has(to) ? [] : [{ from, to }]));
 }

@@ -109,7 +109,7 @@ const sequence = [
 ] as const;
 
 function endOf(plan: Plan, look: Looker): number {
-  const last = sheetOf(plan, "metric", look).at(-1);
+  const last = sheetOf(plan, look).at(-1);
   return last === undefined ? 0 : last.startsAt + last.lasts;
 }
 
@@ -118,7 +118,7 @@ function endOf(plan: Plan, look: Looker): number {
  * rearwards: that belongs to the maker.
  */
 function nextChange(plan: Plan, look: Looker): PlanStep | undefined {
-  const car = sheetOf(plan, "metric", look).at(-1)?.car ?? plan.car;
+  const car = sheetOf(plan, look).at(-1)?.car ?? plan.car;
   const tried = plan.steps.flatMap((step) => (step.kind === "change" ? [step.change] : []));
   const towards = tried.length % 2 === 0 ? 1 : -1;
   const before = look(car).baseline;

@@ -7,25 +7,31 @@ import type { NearTipping } from "../../change/near-tipping.js";
 import type { OnStop } from "../../change/on-stops.js";
 import type { Trade } from "../../change/trade.js";
 import type { Wheels } from "../../load/wheels.js";
+import type { Refusal } from "../../refusal.js";
 import type { Margin } from "../../statics/margins.js";
 import type { CellShift } from "../debrief/cells.js";
 import type { StageMinutes } from "./minutes.js";
 import type { PlanStep } from "./plan.js";
 
 /** Something to know before a run. */
-export interface PlanWarning {
-  readonly kind:
-    | "refused"
-    | "tips over"
-    | "too small to feel"
-    | "limit"
-    | "towards the rear"
-    | "brakes rearwards"
-    | "several changes"
-    | "order"
-    | "time";
-  readonly sentence: string;
-}
+export type PlanWarning =
+  /** The model cannot make the change. */
+  | { readonly code: "refused"; readonly refusal: Refusal }
+  /** At its limit this car tips over before its tyres let go, in these parts of a corner. */
+  | { readonly code: "tips-over"; readonly phases: readonly PhaseName[] }
+  /** m/s² that the change moves balance at most, and what is likely to be felt */
+  | { readonly code: "too-small"; readonly most: number; readonly least: number }
+  /** Outside a limit of the class. */
+  | ({ readonly code: "limit" } & Pick<Margin, "parameter" | "where" | "kind">)
+  /** The rear slides earlier than in the run before, in these parts of a corner. */
+  | { readonly code: "towards-the-rear"; readonly phases: readonly PhaseName[] }
+  | { readonly code: "brakes-rearwards" }
+  /** So many things change at once against the run before. */
+  | { readonly code: "several-changes"; readonly count: number }
+  /** The first run is not the car as it is. */
+  | { readonly code: "no-baseline" }
+  /** It ends so many minutes after the day is over. */
+  | { readonly code: "too-late"; readonly minutes: number };
 
 /** Shift of balance in each part of a corner, m/s², above 0 towards the front sliding first. */
 export type PhaseShifts = Readonly<Record<PhaseName, number>>;
@@ -44,8 +50,6 @@ export interface SheetRow {
   readonly car: Car;
   /** What the hands do before this run, seats included. */
   readonly toDo: readonly Change[];
-  /** The same in words and metric units. */
-  readonly labels: readonly string[];
   /** Turns of the seats among them, where the car is put back. */
   readonly putBackTurns?: Wheels<number>;
   /** Against the run before; nothing in the first. */
@@ -68,5 +72,5 @@ export interface SheetRow {
   readonly trades: readonly Trade[];
   readonly warnings: readonly PlanWarning[];
   /** Why the step cannot be done; the car is then as in the run before. */
-  readonly refused?: string;
+  readonly refused?: Refusal;
 }

@@ -4,12 +4,10 @@ import type { Car } from "../../car/car.js";
 import { differenceOf } from "../../change/behaviour.js";
 import type { Change } from "../../change/change.js";
 import { type Baseline, baselineOf, effectOf } from "../../change/effect.js";
-import { labelOf } from "../../change/label.js";
 import { newlyOnStops } from "../../change/on-stops.js";
 import { tradesOf } from "../../change/trade.js";
 import type { Wheels } from "../../load/wheels.js";
 import { Refusal } from "../../refusal.js";
-import type { UnitSystem } from "../../units.js";
 import { type Cell, cellsOf, shiftsOf } from "../debrief/cells.js";
 import { differenceOfSetUps } from "./difference.js";
 import { cycleMinutes, minutesFor, type StageMinutes, usualMinutes } from "./minutes.js";
@@ -22,23 +20,18 @@ import { warningsOf } from "./warnings.js";
 interface Turn {
   readonly car: Car;
   readonly putBackTurns?: Wheels<number>;
-  readonly refused?: string;
+  readonly refused?: Refusal;
 }
 
 /**
  * The plan worked out: what to do, when, what balance should do, and what to beware of.
  *
- * @param system - the units of its sentences
  * @param look - of `lookerFor`, kept where plans of the same day are worked out again and again
  * @throws Refusal when the car of the plan cannot stand on its springs
  */
-export function sheetOf(
-  plan: Plan,
-  system: UnitSystem = "metric",
-  look: Looker = lookerFor(plan),
-): SheetRow[] {
+export function sheetOf(plan: Plan, look: Looker = lookerFor(plan)): SheetRow[] {
   const rows: SheetRow[] = [];
-  for (const step of plan.steps) rows.push(rowOf(plan, step, rows, look, system));
+  for (const step of plan.steps) rows.push(rowOf(plan, step, rows, look));
   return rows;
 }
 
@@ -68,13 +61,7 @@ export function lookerFor({ car: measured, venue }: Pick<Plan, "car" | "venue">)
   };
 }
 
-function rowOf(
-  plan: Plan,
-  step: PlanStep,
-  before: readonly SheetRow[],
-  look: Looker,
-  system: UnitSystem,
-): SheetRow {
+function rowOf(plan: Plan, step: PlanStep, before: readonly SheetRow[], look: Looker): SheetRow {
   const last = before.at(-1);
   const from = last?.car ?? plan.car;
   const turn = turnOf(plan, step, look(from).baseline);
@@ -89,12 +76,11 @@ function rowOf(
     lasts: cycleMinutes(minutes, roundsOf(plan)),
     ...turn,
     toDo,
-    labels: toDo.map((change) => labelOf(change, from, system)),
     cells: shifts?.cells ?? [],
     ...(shifts && { phases: shifts.phases, moved: shifts.moved }),
     ...standingOf(look(turn.car).baseline, look(from).baseline),
   };
-  return { ...row, warnings: warningsOf(row, plan, before, system) };
+  return { ...row, warnings: warningsOf(row, plan, before) };
 }
 
 /** How the car of a run stands at its limit, and what of that is new. */
@@ -112,7 +98,7 @@ function turnOf({ car }: Plan, step: PlanStep, before: Baseline): Turn {
     if (step.putBack === "nothing" || effect.putBack === undefined) return { car: effect.car };
     return { car: effect.putBack.car, putBackTurns: effect.putBack.turns };
   } catch (error) {
-    if (error instanceof Refusal) return { car: before.car, refused: error.message };
+    if (error instanceof Refusal) return { car: before.car, refused: error };
     throw error;
   }
 }

@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { handlingCarOf } from "../../../lib/balance/handling-car-of.js";
 import { standingCar } from "../../../lib/balance/standing-car.js";
-import { tyreDoubtInWords } from "../../../lib/balance/tyre-doubt-words.js";
 import { tyreDoubts } from "../../../lib/balance/tyre-doubts.js";
 import type { Car } from "../../../lib/car/car.js";
 import { demoCar } from "../../../lib/car/demo-car.js";
@@ -70,13 +69,4 @@ test("load and lean at the limit are told where they leave the data, in right co
 test("a car that tips over is asked up to where it does", () => {
   const handling = { ...handlingCarOf(demoCar), sprungHeight: 1.2 };
   expect(() => tyreDoubts({ ...standingCar(demoCar), handling }, 25)).not.toThrow();
-});
-
-test("the sentence comes in the units of the reader", () => {
-  const [doubt] = tyreDoubts(standingCar(shod("published road", 270e3)), 25);
-  if (doubt === undefined) throw new Error("no doubt");
-  expect(tyreDoubtInWords(doubt).replaceAll("\u00a0", " ")).toBe(
-    "Front tyre pressure is 270 kPa but the data of the tyre “published road” reach from 186 kPa to 255 kPa: the tyre is taken as at 255 kPa, and changes out there show no effect.",
-  );
-  expect(tyreDoubtInWords(doubt, "us").replaceAll("\u00a0", " ")).toContain("to 37.0 psi");
 });

@@ -3,23 +3,15 @@ import {
   type Car,
   type Change,
   candidatesFor,
-  carLenses,
-  endLenses,
-  formatAlike,
-  isEndChange,
   type LeverPlace,
   leverPlaces,
-  MINUS,
-  type Parameter,
   type Practice,
-  parameters,
   pick,
   randomFrom,
   sameLever,
   standingCar,
   stepCountsFor,
   timesSteps,
-  type UnitSystem,
 } from "@rollbook/lib";
 import type { Level } from "./puzzle.js";
 
@@ -58,22 +50,4 @@ export function nextChoices(car: Car): NextChoice[] {
     const changes = [...way(-step).reverse(), ...way(step)];
     return changes.length > 0 ? [{ place, changes }] : [];
   });
-}
-
-function rowOf(change: Change): Parameter {
-  const lens = isEndChange(change) ? endLenses[change.lever] : carLenses[change.lever];
-  return parameters[lens.parameter];
-}
-
-/** Where a change is made, such as "front bar position". */
-export function placeLabel(change: Change): string {
-  const name = rowOf(change).name.toLowerCase();
-  return isEndChange(change) ? `${change.end} ${name}` : name;
-}
-
-/** By how much, such as "+5 N/mm": what it is now would tell what was hidden. */
-export function stepLabel(change: Change, system: UnitSystem): string {
-  const { quantity, decimals } = rowOf(change);
-  const size = formatAlike(quantity, Math.abs(change.by), decimals, system);
-  return `${change.by < 0 ? MINUS : "+"}${size}`;
 }

@@ -1,6 +1,8 @@
-import { type Change, labelHere, type Practice } from "@rollbook/lib";
-import { element, reader, spell } from "@rollbook/page";
-import { causesFor, nextChoices, placeLabel, stepLabel } from "../puzzle/answers.js";
+import type { Change, Practice } from "@rollbook/lib";
+import { element, reader } from "@rollbook/page";
+import { changeSize, leverName } from "../../../say/change.js";
+import { practiceLabel } from "../../../say/practice.js";
+import { causesFor, nextChoices } from "../puzzle/answers.js";
 import type { Level } from "../puzzle/puzzle.js";
 import { words } from "../words.js";
 import { button, part } from "./parts.js";
@@ -17,7 +19,7 @@ export function causePart(
     input.addEventListener("change", () => {
       cause = change;
     });
-    return element("label", {}, input, spell(labelHere(change, practice.car, reader.units)));
+    return element("label", {}, input, practiceLabel(change, practice.car, reader));
   });
   const fault = element("p", { class: "fault", role: "alert" });
   const send = () => {
@@ -42,12 +44,12 @@ export function causePart(
 /** One change of the car as it is now. */
 export function nextPart({ changed }: Practice, drive: (next: Change) => void): HTMLElement {
   const choices = nextChoices(changed);
-  const places = choices.map(({ changes: [first] }) => (first ? spell(placeLabel(first)) : ""));
+  const places = choices.map(({ changes: [first] }) => (first ? leverName(first, reader) : ""));
   const where = select("next-where", places);
   const by = select("next-by", []);
   const changes = () => choices[Number(where.value)]?.changes ?? [];
   const fill = () => {
-    by.replaceChildren(...options(changes().map((change) => stepLabel(change, reader.units))));
+    by.replaceChildren(...options(changes().map((change) => changeSize(change, reader))));
   };
   where.addEventListener("change", fill);
   const fault = element("p", { class: "fault", role: "alert" });

@@ -2,7 +2,6 @@ import {
   type Car,
   type Change,
   carWith,
-  labelHere,
   type Practice,
   practiceFrom,
   type Report,
@@ -11,9 +10,10 @@ import {
   scoreReport,
 } from "@rollbook/lib";
 import { element, reader } from "@rollbook/page";
+import { changeSize, leverName } from "../../../say/change.js";
+import { practiceLabel } from "../../../say/practice.js";
 import { soon } from "../../workshop/parts/soon.js";
 import { type Drives, driveKnown, driveOther } from "../drive/drives.js";
-import { placeLabel, stepLabel } from "../puzzle/answers.js";
 import { linkTo } from "../puzzle/link.js";
 import { cornerOf, freshSeed, type Puzzle } from "../puzzle/puzzle.js";
 import { words } from "../words.js";
@@ -151,16 +151,15 @@ function scored(
   car: Car,
   { report, cause, next, after }: Answered & { readonly next: Change },
 ): HTMLElement {
-  const { units } = reader;
   const scores = {
-    report: scoreReport(practice, report, units),
-    cause: scoreCause(practice, cause, units),
-    next: scoreNext(practice, next, units),
+    report: scoreReport(practice, report),
+    cause: scoreCause(practice, cause),
+    next: scoreNext(practice, next),
   };
   after.kept(scores);
   const answers = {
-    cause: labelHere(cause, practice.car, units),
-    next: `${placeLabel(next)} ${stepLabel(next, units)}`,
+    cause: practiceLabel(cause, practice.car, reader),
+    next: `${leverName(next, reader)} ${changeSize(next, reader)}`,
   };
   const acts = [
     button("another", words.another, after.another, "go"),

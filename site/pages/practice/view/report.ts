@@ -8,6 +8,7 @@ import {
   whatIsMissing,
 } from "@rollbook/lib";
 import { element } from "@rollbook/page";
+import { questionFor } from "../../../say/report.js";
 import { report as said } from "../../../say/workshop/report.js";
 import { chips, plainChips } from "../../workshop/parts/chips.js";
 import { balanceAsked, balanceText } from "../../workshop/report/balance-scale.js";
@@ -30,7 +31,7 @@ export function reportPart(
     const open = whatIsMissing(report).filter(({ needed }) => needed);
     fault.replaceChildren();
     if (open.length === 0) return file(report);
-    fault.append(words.stillAsked, sentences(open.map(({ ask }) => ask)));
+    fault.append(words.stillAsked, sentences(open.map(({ field }) => questionFor(field))));
   };
   return part(
     "report",

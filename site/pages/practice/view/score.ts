@@ -6,11 +6,12 @@ import {
   type Report,
   type Score,
   shiftsIn,
-  signed,
   toShown,
   unitOf,
 } from "@rollbook/lib";
 import { element, reader, shareAddress, spell } from "@rollbook/page";
+import { signed } from "../../../say/figures.js";
+import { scoreReasonInWords } from "../../../say/practice.js";
 import { addressOf } from "../../sight.js";
 import { whyOf } from "../puzzle/why.js";
 import { points, totalOf } from "../record/history.js";
@@ -45,10 +46,10 @@ export function scorePart(
     "score",
     words.score,
     element("p", { class: "total" }, words.total(points(totalOf(sharesOf(scores))))),
-    ...scored("report", scores.report, sureness(report, scores.report)),
-    ...scored("cause", scores.cause, [words.yourAnswer(answers.cause)]),
+    ...scored("report", practice, scores.report, sureness(report, scores.report)),
+    ...scored("cause", practice, scores.cause, [words.yourAnswer(answers.cause)]),
     reason(practice),
-    ...scored("next", scores.next, [words.yourAnswer(answers.next)]),
+    ...scored("next", practice, scores.next, [words.yourAnswer(answers.next)]),
     element("h3", {}, words.shifts),
     shiftTable(shifts, left),
     element("p", { class: "acts" }, ...acts),
@@ -57,12 +58,13 @@ export function scorePart(
 
 function scored(
   name: keyof Scores,
+  practice: Practice,
   { score, reasons }: Score,
   first: readonly string[],
 ): HTMLElement[] {
   return [
     element("h3", {}, words.partScore(words.parts[name], points(score))),
-    sentences([...first, ...reasons].map((text) => spell(text))),
+    sentences([...first, ...reasons.map((one) => scoreReasonInWords(one, practice, reader))]),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { type PollCount, pollAdvice, Refusal } from "@rollbook/lib";
 import { element, spell } from "@rollbook/page";
+import { pollAdviceInWords } from "../../../say/poll.js";
 import type { Asked } from "../bank/asked.js";
 import type { IdeaName } from "../bank/ideas.js";
 import type { Form } from "../bank/question.js";
@@ -61,7 +62,7 @@ function voteForm(asked: Asked, vote: 1 | 2, take: (count: PollCount) => void): 
     const [a = 0, b = 0, c = 0, d = 0] = boxes.map(({ valueAsNumber }) => valueAsNumber);
     const count = { a, b, c, d };
     try {
-      told.textContent = `${words.advice}: ${pollAdvice(count, letters[asked.answer] ?? "a", vote).sentence}`;
+      told.textContent = `${words.advice}: ${pollAdviceInWords(pollAdvice(count, letters[asked.answer] ?? "a"), vote)}`;
       take(count);
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;

@@ -1,23 +1,24 @@
 import { endsWithoutLeanCost, type SheetRow } from "@rollbook/lib";
-import { format } from "@rollbook/page";
+import { format, reader } from "@rollbook/page";
 import {
   easedNotes,
   leanNote,
   nearTippingNotes,
   onStopClauses,
   tradeClauses,
-} from "../../../report/balance-notes.js";
+} from "../../../say/balance-notes.js";
+import { warningInWords } from "../../../say/plan.js";
 import { words } from "../words.js";
 
 /** What to beware of in a run, in sentences: warnings of the plan, and tipping that is near. */
 export function bewares(row: SheetRow): string[] {
-  return [...row.warnings.map(({ sentence }) => sentence), ...nearTipping(row)];
+  return [...row.warnings.map((warning) => warningInWords(warning, reader)), ...nearTipping(row)];
 }
 
 /** Of these what is said on a card in the hands of those who work on the car: it tips, or nearly. */
 export function tippingOf(row: SheetRow): string[] {
-  const over = row.warnings.filter(({ kind }) => kind === "tips over");
-  return [...over.map(({ sentence }) => sentence), ...nearTipping(row)];
+  const over = row.warnings.filter(({ code }) => code === "tips-over");
+  return [...over.map((warning) => warningInWords(warning, reader)), ...nearTipping(row)];
 }
 
 const nearTipping = (row: SheetRow): string[] =>

@@ -1,41 +1,23 @@
 import {
   type Car,
-  type Change,
-  carLenses,
-  endLenses,
   formatAlike,
-  isEndChange,
-  labelOf,
   type Margin,
   parameters,
   type SheetRow,
   type UnitSystem,
   undoOf,
 } from "@rollbook/lib";
-
-/** A lever by its name, such as "front spring rate". */
-export function leverName(change: Omit<Change, "by">): string {
-  const asked = change as Change;
-  const lens = isEndChange(asked) ? endLenses[asked.lever] : carLenses[asked.lever];
-  const name = parameters[lens.parameter].name.toLowerCase();
-  return isEndChange(asked) ? `${asked.end} ${name}` : name;
-}
-
-/** What a lever's value measures and how many digits it is shown with. */
-export function leverParameter(change: Omit<Change, "by">) {
-  const asked = change as Change;
-  const lens = isEndChange(asked) ? endLenses[asked.lever] : carLenses[asked.lever];
-  return parameters[lens.parameter];
-}
+import { changeLabel } from "../../../say/change.js";
+import type { Reader } from "../../../say/reader.js";
 
 /** What the hands do before a run, in words and the reader's units. */
-export function toDoInWords(row: SheetRow, before: Car, system: UnitSystem): string[] {
-  return row.toDo.map((change) => labelOf(change, before, system));
+export function toDoInWords(row: SheetRow, before: Car, reader: Reader): string[] {
+  return row.toDo.map((change) => changeLabel(change, before, reader));
 }
 
 /** How what was done before a run is taken back, in words. */
-export function undoInWords(row: SheetRow, system: UnitSystem): string[] {
-  return [...row.toDo].reverse().map((change) => labelOf(undoOf(change), row.car, system));
+export function undoInWords(row: SheetRow, reader: Reader): string[] {
+  return [...row.toDo].reverse().map((change) => changeLabel(undoOf(change), row.car, reader));
 }
 
 /** The tightest margin of each kind of limit. */

@@ -1,5 +1,4 @@
 import { Refusal, type SheetRow, sheetOf } from "@rollbook/lib";
-import { reader } from "@rollbook/page";
 import type { Draft } from "./draft.js";
 
 /** The plan worked out, or why the model cannot. */
@@ -19,7 +18,7 @@ export function worked(day: Draft): Worked {
 
 function workOut(day: Draft): Worked {
   try {
-    return { rows: sheetOf(day, reader.units) };
+    return { rows: sheetOf(day) };
   } catch (error) {
     if (error instanceof Refusal) return { fault: error.message };
     throw error;

@@ -1,5 +1,6 @@
 import { conflictsOf, isNamedByRun, type LogEntry, looseEndsOf } from "@rollbook/lib";
 import { element, saveFile } from "@rollbook/page";
+import { conflictInWords, looseEndInWords } from "../../../say/log.js";
 import { theLog, unreadableTexts } from "../../../store/log.js";
 import { button, listOf } from "../parts/fields.js";
 import { words } from "../words.js";
@@ -10,7 +11,7 @@ const { log: said } = words;
 export function attention(): HTMLElement[] {
   const log = theLog();
   const loose = looseEndsOf({ entries: log.entries.map(tiedUp) });
-  const sentences = [...conflictsOf(log).map(({ sentence }) => sentence), ...loose];
+  const sentences = [...conflictsOf(log).map(conflictInWords), ...loose.map(looseEndInWords)];
   const texts = unreadableTexts();
   if (sentences.length === 0 && texts.length === 0) return [];
   const save = () => saveFile(said.unreadableName, texts.join("\n\n"), "text/plain");

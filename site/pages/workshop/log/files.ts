@@ -1,5 +1,6 @@
 import { formatLog, formatReports, type Log } from "@rollbook/lib";
-import { element, saveFile } from "@rollbook/page";
+import { element, reader, saveFile } from "@rollbook/page";
+import { setUpsTable } from "../../../say/set-ups-table.js";
 import { fresh, takeIn, theLog } from "../../../store/log.js";
 import { button } from "../parts/fields.js";
 import { say } from "../parts/notice.js";
@@ -36,6 +37,7 @@ export function files(): HTMLElement[] {
       { class: "tools" },
       button("save-log", said.saveLog, saveLog),
       button("save-csv", said.saveReports, saveReports),
+      button("save-set-ups", said.saveSetUps, saveSetUps),
     ),
     element("h3", {}, said.takeIn),
     element("p", { class: "quiet" }, said.takeInHelp),
@@ -52,9 +54,11 @@ export function saveLog(): void {
   say(said.saved(name));
 }
 
-function saveReports(): void {
-  const name = said.reportsName(today());
-  saveFile(name, `\uFEFF${formatReports(theLog())}`, "text/csv"); // the mark tells spreadsheets that it is UTF-8
+const saveReports = (): void => saveTable(said.reportsName(today()), formatReports(theLog()));
+const saveSetUps = (): void => saveTable(said.setUpsName(today()), setUpsTable(theLog(), reader));
+
+function saveTable(name: string, table: string): void {
+  saveFile(name, `\uFEFF${table}`, "text/csv"); // the mark tells spreadsheets that it is UTF-8
   say(said.saved(name));
 }
 

@@ -1,5 +1,6 @@
-import { differenceOfSetUps, labelOf, type Version, versionsOf } from "@rollbook/lib";
-import { element, reader, spell } from "@rollbook/page";
+import { differenceOfSetUps, type Version, versionsOf } from "@rollbook/lib";
+import { element, reader } from "@rollbook/page";
+import { changeLabel } from "../../../say/change.js";
 import { theLog } from "../../../store/log.js";
 import { listOf } from "../parts/fields.js";
 import { refill } from "../parts/refill.js";
@@ -12,7 +13,7 @@ const { columns } = said;
 
 /** Every version of every set-up, and what is new in it; any two can be laid side by side. */
 export function setUps(): HTMLElement[] {
-  const versions = versionsOf(theLog(), reader.units);
+  const versions = versionsOf(theLog());
   const title = element("h3", {}, said.setUps);
   if (versions.length === 0) return [title, element("p", { class: "quiet" }, said.nothing)];
   const rows = versions.map((version) => [
@@ -30,8 +31,9 @@ export function setUps(): HTMLElement[] {
   ];
 }
 
-function newIn({ entry, labels, other }: Version): HTMLElement | string {
+function newIn({ entry, before, changes, other }: Version): HTMLElement | string {
   if (entry.follows === undefined) return said.asMeasured;
+  const labels = changes.map((change) => changeLabel(change, before ?? entry.car, reader));
   const lines = [...labels, ...(other.length > 0 ? [said.otherFields(other.join(", "))] : [])];
   return lines.length === 0 ? said.sameAsBefore : listOf(lines);
 }
@@ -60,7 +62,7 @@ function compare(versions: readonly Version[]): HTMLElement {
     const after = versions[Number(to.select.value)]?.entry.car;
     if (before === undefined || after === undefined) return;
     const { changes, other } = differenceOfSetUps(before, after);
-    const lines = changes.map((change) => spell(labelOf(change, before, reader.units)));
+    const lines = changes.map((change) => changeLabel(change, before, reader));
     const all = [...lines, ...other];
     refill(result, all.length === 0 ? element("p", {}, said.noDifference) : listOf(all));
   }

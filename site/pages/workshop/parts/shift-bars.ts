@@ -2,15 +2,15 @@ import {
   type Banded,
   type BandedPhase,
   decimalsIn,
-  digitsFor,
   type PhaseName,
   type PhaseShifts,
   phaseNames,
-  signed,
   toShown,
   unitOf,
 } from "@rollbook/lib";
 import { element, reader } from "@rollbook/page";
+import { digitsFor } from "../../../say/digits.js";
+import { signed } from "../../../say/figures.js";
 import { words } from "../words.js";
 
 /** Shift at which a bar is as long as it gets, m/s². */

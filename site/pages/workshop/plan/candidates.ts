@@ -1,14 +1,14 @@
 import {
   type Candidate,
   candidatesFor,
-  labelOf,
   Refusal,
   standingCar,
   venueSpeed,
   whyNotRanked,
 } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
-import { dampersNote, pressureNote } from "../../../report/balance-notes.js";
+import { dampersNote, pressureNote } from "../../../say/balance-notes.js";
+import { changeLabel } from "../../../say/change.js";
 import { theDay } from "../day/open-day.js";
 import { button } from "../parts/fields.js";
 import { shiftText } from "../parts/shift-bars.js";
@@ -70,7 +70,7 @@ function candidatesOfDay(): Candidate[] {
 
 function item({ change, shift }: Candidate, index: number, added: () => void): HTMLElement {
   const car = theDay()?.car;
-  const label = car === undefined ? "" : spell(labelOf(change, car, reader.units));
+  const label = car === undefined ? "" : changeLabel(change, car, reader);
   const add = () => {
     edit((day) => ({ ...day, steps: [...day.steps, { kind: "change", change }] }));
     added();

@@ -6,8 +6,8 @@ import {
   type PlanStep,
   possibleChanges,
 } from "@rollbook/lib";
-import { element, reader, spell } from "@rollbook/page";
-import { leverName, leverParameter } from "../day/row-words.js";
+import { element, reader } from "@rollbook/page";
+import { leverName, leverParameter } from "../../../say/change.js";
 import { button, choiceField } from "../parts/fields.js";
 import { words } from "../words.js";
 import { placeKey, placesOf, seatsMatter, stepsIn, withSteps } from "./steps.js";
@@ -27,7 +27,7 @@ export function changeFields(
   set: SetStep,
 ): HTMLElement[] {
   const places = placesOf(car, step.change);
-  const choices = places.map((place) => [placeKey(place), spell(leverName(place))] as const);
+  const choices = places.map((place) => [placeKey(place), leverName(place, reader)] as const);
   const lever = choiceField(`${id}-lever`, plan.lever, choices, placeKey(step.change), (key) => {
     const change = possibleChanges(car).find((one) => placeKey(one) === key);
     if (change !== undefined) set({ ...(now() as ChangeStep), change }, "shape");

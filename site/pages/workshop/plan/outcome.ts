@@ -1,5 +1,6 @@
-import { type Car, movedInWords, parameters, phaseNames, type SheetRow } from "@rollbook/lib";
+import { type Car, parameters, phaseNames, type SheetRow } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
+import { movedInWords } from "../../../say/figures.js";
 import { asides, bewares } from "../day/beware.js";
 import { marginAmount, tightest, toDoInWords } from "../day/row-words.js";
 import { listOf } from "../parts/fields.js";
@@ -12,9 +13,9 @@ const { plan } = words;
 /** What the model says of one run of the plan. */
 export function outcome(row: SheetRow, before: Car): HTMLElement[] {
   const id = `run-${row.run}`;
-  const toDo = toDoInWords(row, before, reader.units);
+  const toDo = toDoInWords(row, before, reader);
   const end = row.startsAt + row.lasts;
-  const moves = row.moved === undefined ? [] : movedInWords(row.moved, reader.units);
+  const moves = row.moved === undefined ? [] : movedInWords(row.moved, reader);
   return [
     element("p", { class: "when" }, plan.from(words.hours(row.startsAt), words.hours(end))),
     ...bewares(row).map((sentence) => element("p", { class: "beware" }, spell(sentence))),

@@ -1,4 +1,5 @@
 import { neededFields, tidied, whatIsMissing } from "@rollbook/lib";
+import { questionFor } from "../../../say/report.js";
 import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { focusSoon } from "../../../ui/focus.js";
@@ -34,7 +35,7 @@ function tryToFile(): void {
     return;
   }
   triedToFile.value = true;
-  say(missing.ask);
+  say(questionFor(missing.field));
   const place = document.getElementById(`ask-${missing.field}`);
   place?.scrollIntoView({ block: "center" });
   focusSoon(place === null ? "#ask-corner-text" : `#ask-${missing.field} input`);

@@ -1,5 +1,6 @@
 import { driverRuns, rotation, stages } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
+import { warningInWords } from "../../../say/plan.js";
 import { theLog } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { focusSoon } from "../../../ui/focus.js";
@@ -16,7 +17,7 @@ import { type AtHand, clockAt } from "./state.js";
 const { run: said } = words;
 
 const toDoAt = ({ day, row, before }: AtHand): string[] =>
-  toDoInWords(row, before?.car ?? day.car, reader.units);
+  toDoInWords(row, before?.car ?? day.car, reader);
 
 /** What the instructor does at this stage, and what to beware of. */
 export function ForInstructor({ at }: { readonly at: AtHand }) {
@@ -27,9 +28,9 @@ export function ForInstructor({ at }: { readonly at: AtHand }) {
       <h3>{said.notesTitle}</h3>
       <p class="instructor">{spell(said.notes[stage])}</p>
       {step.note !== undefined && <p class="instructor">{`${said.note}: ${step.note}`}</p>}
-      {warnings.map(({ sentence }) => (
-        <p class="beware" key={sentence}>
-          {spell(sentence)}
+      {warnings.map((warning) => (
+        <p class="beware" key={JSON.stringify(warning)}>
+          {warningInWords(warning, reader)}
         </p>
       ))}
     </>

@@ -8,6 +8,7 @@ import {
   Refusal,
 } from "@rollbook/lib";
 import { format, spell } from "@rollbook/page";
+import { pollAdviceInWords } from "../../../say/poll.js";
 import { theLog, write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
@@ -190,12 +191,15 @@ function counted(round: Round, number: 1 | 2): string {
   if (right === undefined) return said.noRight;
   const count = countIn(round);
   try {
-    const { rightShare, sentence } = pollAdvice(count, right, number);
+    const found = pollAdvice(count, right);
     const before = filedCount(round, question);
     const replaces = before === undefined ? {} : { replaces: before.id };
     const { id } = write({ kind: "poll", question, right, vote: number, count, ...replaces });
     changeVote({ filed: { ...vote.now.value.filed, [round]: id } });
-    const advice = said.advice(format("share", rightShare, 0), sentence);
+    const advice = said.advice(
+      format("share", found.rightShare, 0),
+      pollAdviceInWords(found, number),
+    );
     const first = filedCount("first", question);
     return number === 1 || first === undefined
       ? advice

@@ -26,7 +26,7 @@ export function answerKey(day: Draft, rows: readonly SheetRow[]): HTMLElement[] 
 
 function runKey(day: Draft, row: SheetRow, before: SheetRow | undefined): HTMLElement[] {
   if (row.phases === undefined || row.toDo.length === 0) return [];
-  const toDo = toDoInWords(row, before?.car ?? day.car, reader.units).map((label) => spell(label));
+  const toDo = toDoInWords(row, before?.car ?? day.car, reader).map((label) => spell(label));
   return [
     element(
       "section",

@@ -25,11 +25,11 @@ function card(day: Draft, row: SheetRow, before: SheetRow | undefined): HTMLElem
     { class: "card" },
     element("h4", {}, title),
     element("p", {}, element("b", {}, said.doThis)),
-    listOf(toDoInWords(row, before?.car ?? day.car, reader.units), "to-do"),
+    listOf(toDoInWords(row, before?.car ?? day.car, reader), "to-do"),
     element("p", {}, said.takes(row.minutes.change)),
     safetyBox(day, row),
     element("p", {}, element("b", {}, said.undo)),
-    listOf(undoInWords(row, reader.units)),
+    listOf(undoInWords(row, reader)),
     blank(said.responsible),
     blank(said.checkedBy),
   );

@@ -12,7 +12,7 @@ const { sheets: said } = words;
 /** What everybody gets: the idea, the runs without what to expect of them, the corners, how to report. */
 export function handOut(day: Draft, rows: readonly SheetRow[]): HTMLElement[] {
   const runs = rows.map((row, i) => {
-    const toDo = toDoInWords(row, rows[i - 1]?.car ?? day.car, reader.units).join("; ");
+    const toDo = toDoInWords(row, rows[i - 1]?.car ?? day.car, reader).join("; ");
     return element(
       "li",
       {},

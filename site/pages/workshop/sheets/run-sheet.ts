@@ -1,5 +1,6 @@
 import { rotation, roundsOf, type SheetRow, stages } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
+import { warningInWords } from "../../../say/plan.js";
 import type { Draft } from "../day/draft.js";
 import { toDoInWords } from "../day/row-words.js";
 import { listOf } from "../parts/fields.js";
@@ -35,7 +36,7 @@ export function runSheet(day: Draft, rows: readonly SheetRow[]): HTMLElement[] {
 }
 
 function runRow(day: Draft, row: SheetRow, before: SheetRow | undefined): HTMLElement {
-  const toDo = toDoInWords(row, before?.car ?? day.car, reader.units);
+  const toDo = toDoInWords(row, before?.car ?? day.car, reader);
   const rounds = rotation(day.drivers, day.cars, row.run).map((round) =>
     element("li", {}, roundInWords({ ...round, waiting: [] })),
   );
@@ -62,9 +63,9 @@ function runRow(day: Draft, row: SheetRow, before: SheetRow | undefined): HTMLEl
 
 /** What drivers may read: a first lap slowly after any change, so that it does not tell what to feel. */
 function cautions({ toDo, warnings }: SheetRow): string[] {
-  const others = warnings.filter(({ kind }) => kind !== "towards the rear");
+  const others = warnings.filter(({ code }) => code !== "towards-the-rear");
   const first = toDo.length > 0 ? [said.firstSlowly] : [];
-  return [...first, ...others.map(({ sentence }) => sentence)];
+  return [...first, ...others.map((one) => warningInWords(one, reader))];
 }
 
 function minutesInWords({ minutes }: SheetRow, rounds: number): string {

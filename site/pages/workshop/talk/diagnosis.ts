@@ -12,7 +12,7 @@ import {
   leanNote,
   nearTippingNotes,
   onStopClauses,
-} from "../../../report/balance-notes.js";
+} from "../../../say/balance-notes.js";
 import { changeLabel, leverName } from "../../../say/change.js";
 import {
   askInWords,

@@ -5,10 +5,11 @@ import {
   type GroupCell,
   groupSummary,
   MARGIN_PER_POINT,
-  signed,
   type Verdict,
 } from "@rollbook/lib";
-import { element, spell } from "@rollbook/page";
+import { element, reader, spell } from "@rollbook/page";
+import { feltReasonInWords } from "../../../say/felt.js";
+import { signed } from "../../../say/figures.js";
 import { listOf } from "../parts/fields.js";
 import { type PlaceRow, placeTable } from "../parts/place-table.js";
 import { shiftBar, shiftText } from "../parts/shift-bars.js";
@@ -80,6 +81,9 @@ function groupRow(cell: GroupCell, here: FeltCell | undefined): PlaceRow {
   return { corner, phase, cells };
 }
 
+const reasonsIn = ({ reasons }: FeltCell): string[] =>
+  reasons.map((reason) => feltReasonInWords(reason, reader));
+
 /** Place by place, why it may not have been as predicted; each reason once. */
 function why(cells: readonly FeltCell[]): HTMLElement[] {
   const other = cells.filter(({ verdict }) => verdict !== "match");
@@ -87,7 +91,7 @@ function why(cells: readonly FeltCell[]): HTMLElement[] {
   if (places.length === 0) return [];
   const lists = places.flatMap((place) => {
     const here = other.filter((cell) => isAt(cell, place));
-    const reasons = [...new Set(here.flatMap((cell) => cell.reasons))];
+    const reasons = [...new Set(here.flatMap(reasonsIn))];
     return [element("h4", {}, said.at(place.corner, place.phase)), listOf(reasons)];
   });
   return [element("h3", {}, said.columns.reasons), ...lists];

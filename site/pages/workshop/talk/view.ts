@@ -2,7 +2,6 @@ import {
   comparedIn,
   driverRuns,
   type EventEntry,
-  labelOf,
   reportsOf,
   rootOf,
   runsWithReports,
@@ -11,6 +10,7 @@ import {
   triedFrom,
 } from "@rollbook/lib";
 import { element, reader } from "@rollbook/page";
+import { changeLabel } from "../../../say/change.js";
 import { theLog } from "../../../store/log.js";
 import { filedDay } from "../day/reporter.js";
 import { chips } from "../parts/chips.js";
@@ -107,9 +107,9 @@ function model(event: EventEntry, run: number, driver: string | undefined): HTML
   const log = theLog();
   if (run < 2) return [element("p", {}, said.baselineRun)];
   const tested = testedIn(log, event, run);
-  const compared = comparedIn(log, event, run, reader.units);
+  const compared = comparedIn(log, event, run);
   if (tested === undefined) return [element("p", { class: "beware" }, said.notComparable)];
-  const labels = tested.changes.map((change) => labelOf(change, tested.before, reader.units));
+  const labels = tested.changes.map((change) => changeLabel(change, tested.before, reader));
   const one = compared.find((each) => each.driver === driver);
   const shown =
     driver === undefined ? groupTable(compared) : one === undefined ? [] : driverTable(one);

@@ -7,8 +7,10 @@ export const log = {
   takeAlong: "Take it along",
   saveLog: "Save the whole log (JSON)",
   saveReports: "Save the reports as a table (CSV)",
+  saveSetUps: "Save the set-ups as a table (CSV)",
   logName: (day: string) => `rollbook-log-${day}.json`,
   reportsName: (day: string) => `rollbook-reports-${day}.csv`,
+  setUpsName: (day: string) => `rollbook-set-ups-${day}.csv`,
   saved: (name: string) => `${name} is saved among your downloads.`,
   takeIn: "Take in files",
   takeInHelp:

@@ -8,7 +8,6 @@ import {
   cornersOf,
   decimalsIn,
   differentialDoubts,
-  digitsFor,
   eachAxle,
   easedIn,
   endsWithoutLeanCost,
@@ -34,7 +33,6 @@ import {
   standingCar,
   toShown,
   totalMassOf,
-  tyreDoubtInWords,
   tyreDoubts,
   type UnitSystem,
   type Wheels,
@@ -51,8 +49,11 @@ import {
   pressureNote,
   type Write,
   yawNote,
-} from "../../../report/balance-notes.js";
-import { numberInWords } from "../../../report/number-names.js";
+} from "../../../say/balance-notes.js";
+import { digitsFor } from "../../../say/digits.js";
+import { numberInWords } from "../../../say/number-names.js";
+import { readerWith } from "../../../say/reader.js";
+import { tyreDoubtInWords } from "../../../say/tyre-doubt.js";
 import { words } from "../words.js";
 
 /** What a car comes to, in the reader's words and units. */
@@ -101,7 +102,9 @@ export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
   const figures = figuresOf(standing, speed);
   const corners = cornersOf(handling, speed);
   const tipsAbove = phaseNames.filter((name) => corners.left[name].tips);
-  const doubts = tyreDoubts(standing, speed).map((doubt) => tyreDoubtInWords(doubt, units));
+  const doubts = tyreDoubts(standing, speed).map((doubt) =>
+    tyreDoubtInWords(doubt, readerWith(units)),
+  );
   return {
     ...atRest(car, rest, handling, write),
     axles: stiffness(car, figures, write),

@@ -4,10 +4,18 @@ import { demoCar } from "../../../../lib/car/demo-car.js";
 import { applyChanges } from "../../../../lib/change/apply.js";
 import type { Change } from "../../../../lib/change/change.js";
 import { pointsFelt } from "../../../../lib/day/debrief/feel.js";
-import { feltAgainstPredicted, type TwoRuns } from "../../../../lib/day/debrief/felt.js";
+import {
+  type FeltCell,
+  feltAgainstPredicted,
+  type TwoRuns,
+} from "../../../../lib/day/debrief/felt.js";
 import { exampleVenue } from "../../../../lib/day/example/example-venue.js";
 import type { Report } from "../../../../lib/day/log/report.js";
+import { feltReasonInWords } from "../../../../site/say/felt.js";
+import { readerWith } from "../../../../site/say/reader.js";
 
+const saidOf = (reasons: FeltCell["reasons"]): string =>
+  reasons.map((reason) => feltReasonInWords(reason, readerWith("metric"))).join(" ");
 const middle: Report = { corner: "Long Left", phase: "middle", input: "steady", balance: 0 };
 const said = (balance: number, rest: Report = {}): Report => ({ ...middle, ...rest, balance });
 const stifferFront: Change = { lever: "barPosition", end: "front", by: 1 };
@@ -74,7 +82,7 @@ test("nothing felt where nothing should be is a match", () => {
 test("two changes at once are confounded in every cell", () => {
   const [cell] = felt([stifferFront, moreFrontBrake], [said(0)], [said(-1)]);
   expect(cell?.verdict).toBe("confounded");
-  expect(cell?.reasons[0]).toMatch(/^2 things were changed at once/);
+  expect(cell?.reasons[0]).toEqual({ code: "several-changes", count: 2 });
 });
 
 test("a first report cannot be compared", () => {
@@ -84,7 +92,7 @@ test("a first report cannot be compared", () => {
 test("a run without a change measures how much feeling moves by itself", () => {
   const [cell] = felt([], [said(0)], [said(1)]);
   expect(cell?.verdict).toBe("felt, not predicted");
-  expect(cell?.reasons.join(" ")).toContain("Nothing was changed");
+  expect(cell?.reasons).toContainEqual({ code: "nothing-changed" });
 });
 
 test("another input, a guess and a rough road are given as reasons", () => {
@@ -94,20 +102,21 @@ test("another input, a guess and a rough road are given as reasons", () => {
     [{ ...barn, balance: 0 }],
     [{ ...barn, balance: -1, input: "lifting off", confidence: "a guess" }],
   );
-  const reasons = cell?.reasons.join(" ") ?? "";
-  expect(reasons).toContain("was steady before and lifting off now");
-  expect(reasons).toContain("rough");
-  expect(reasons).toContain("a guess");
+  const other = { code: "other-input", before: "steady", now: "lifting off" };
+  expect(cell?.reasons).toContainEqual(other);
+  expect(cell?.reasons).toContainEqual({ code: "rough-road" });
+  expect(cell?.reasons).toContainEqual({ code: "a-guess" });
 });
 
 test("a small shift is measured against what can just be felt, and no larger change is urged", () => {
   const [cell] = felt([stifferFront], [said(1)], [said(1)], 0.15);
   expect(cell?.predicted).toBeGreaterThan(0.15);
   expect(cell?.predicted).toBeLessThan(0.3);
-  expect(cell?.reasons).toContain(
+  expect(cell?.reasons).toContainEqual({ code: "near-threshold" });
+  expect(saidOf(cell?.reasons ?? [])).toContain(
     "The predicted shift is less than twice what can just be felt: some drivers feel it, some do not.",
   );
-  expect(cell?.reasons.join(" ")).not.toContain("larger change");
+  expect(saidOf(cell?.reasons ?? [])).not.toContain("larger change");
 });
 
 test("no reason says that a driver was wrong", () => {
@@ -115,8 +124,7 @@ test("no reason says that a driver was wrong", () => {
   const all = [[stifferFront], [moreFrontBrake], [stifferFront, moreFrontBrake], []].flatMap((c) =>
     [-2, 0, 2].flatMap((was) => felt(c, [said(was)], [after])),
   );
-  for (const { reasons } of all)
-    expect(reasons.join(" ")).not.toMatch(/wrong|mistake|error|failed/i);
+  for (const { reasons } of all) expect(saidOf(reasons)).not.toMatch(/wrong|mistake|error|failed/i);
 });
 
 test("a point on the scale is two tenths of a metre per second squared, cut off at three", () => {

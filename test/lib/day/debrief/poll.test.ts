@@ -12,11 +12,6 @@ test.each([
   expect(pollAdvice(cards(right, 100 - right), "a").advice).toBe(advice); // Smith 2009: discuss at 35–70 %
 });
 
-test("the second vote leads to the slider or to the twin, not to a third vote", () => {
-  for (const right of [20, 50, 90])
-    expect(pollAdvice(cards(right, 100 - right), "a", 2).sentence).toMatch(/twin/);
-});
-
 test("gain is the share of those who were wrong and now are right", () => {
   // Smith 2009, twin item: 52 % before, 73 % after; by hand (0.73 − 0.52)/(1 − 0.52)
   expect(pollGain(cards(52, 48), cards(73, 27), "a")).toBeCloseTo(0.4375, 12);

@@ -17,6 +17,8 @@ import { proposePlan } from "../../../../lib/day/plan/propose.js";
 import { rotation } from "../../../../lib/day/plan/rotation.js";
 import { sheetOf } from "../../../../lib/day/plan/sheet.js";
 import { lateralAccelerationOf } from "../../../../lib/day/plan/venue.js";
+import { feltReasonInWords } from "../../../../site/say/felt.js";
+import { readerWith } from "../../../../site/say/reader.js";
 
 vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
 
@@ -86,12 +88,16 @@ describe("the set-ups", () => {
 
   test("change what the plan says, but for the last, where two things were changed", () => {
     expect(versions.map(({ tested }) => tested.length)).toEqual([0, 1, 1, 1, 2]);
-    expect(versions.map(({ labels }) => labels)).toEqual([
+    const front = { lever: "barPosition", end: "front" };
+    expect(versions.map(({ changes }) => changes)).toEqual([
       [],
-      ["front bar position 3 → 4"],
-      ["front bar position 4 → 3"],
-      ["rear bar position 2 → 3"],
-      ["front bar position 3 → 4", "front tyre pressure 200\u00a0kPa → 170\u00a0kPa"],
+      [{ ...front, by: 1 }],
+      [{ ...front, by: -1 }],
+      [{ lever: "barPosition", end: "rear", by: 1 }],
+      [
+        { ...front, by: 1 },
+        { lever: "tyrePressure", end: "front", by: -30e3 },
+      ],
     ]);
   });
 
@@ -110,9 +116,12 @@ describe("the debrief", () => {
     debrief.find((one) => one.run === run)?.group.find((cell) => cell.corner === corner);
 
   test("gives reasons in the reader's units", () => {
-    const us = event === undefined ? [] : debriefOf(exampleLog, event, "us");
-    const reasons = us.flatMap(({ drivers }) =>
-      drivers.flatMap(({ cells }) => cells.flatMap((cell) => cell.reasons)),
+    const reasons = debrief.flatMap(({ drivers }) =>
+      drivers.flatMap(({ cells }) =>
+        cells.flatMap((cell) =>
+          cell.reasons.map((reason) => feltReasonInWords(reason, readerWith("us"))),
+        ),
+      ),
     );
     expect(reasons.join(" ")).toMatch(/by 0\.0\d+\sg towards/);
     expect(reasons.join(" ")).not.toContain("m/s²");
@@ -177,7 +186,7 @@ describe("the debrief", () => {
 test("the first vote asks for a discussion, the second shows what it was good for", () => {
   const [first, second] = standing(exampleLog, "poll");
   expect(first && pollAdvice(first.count, first.right).advice).toBe("discuss"); // 3 of 6
-  expect(second && pollAdvice(second.count, second.right, 2).advice).toBe("move on"); // 5 of 6
+  expect(second && pollAdvice(second.count, second.right).advice).toBe("move on"); // 5 of 6
   // by hand: (5/6 − 3/6) / (1 − 3/6)
   expect(first && second && pollGain(first.count, second.count, first.right)).toBeCloseTo(
     2 / 3,

@@ -9,7 +9,6 @@ import {
   reportTableColumns,
 } from "../../../../lib/day/log/report-csv.js";
 import { standing } from "../../../../lib/day/log/standing.js";
-import { formatVersions } from "../../../../lib/day/log/version-csv.js";
 import { anyReport, anyText } from "./any-log.js";
 
 vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
@@ -131,23 +130,6 @@ describe("the table of reports", () => {
       "Line 2: report.balance is 9 but must be a whole number from -3 to 3.",
     ]);
   });
-});
-
-test("the table of set-ups says what is new in each, and how often it was driven", () => {
-  const table = parseCsv(formatVersions(exampleLog)).table ?? [];
-  expect(table.map(([id, , follows, changes, , runs]) => [id, follows, changes, runs])).toEqual([
-    ["id", "follows", "changes", "runs"],
-    ["desk-1", "", "", "6"],
-    ["desk-3", "desk-1", "front bar position 3 → 4", "6"],
-    ["desk-4", "desk-3", "front bar position 4 → 3", "6"],
-    ["desk-5", "desk-4", "rear bar position 2 → 3", "12"], // by hand: driven in two runs
-    [
-      "desk-6",
-      "desk-5",
-      "front bar position 3 → 4; front tyre pressure 200\u00a0kPa → 170\u00a0kPa",
-      "6",
-    ],
-  ]);
 });
 
 /** An empty cell says that nothing was said. */

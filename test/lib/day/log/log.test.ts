@@ -49,8 +49,9 @@ test("entries that replace each other do not hang the search", () => {
   expect(nowStandingFor({ entries: [a, b] }, "run", "desk-1")).toBeUndefined();
 });
 
-test("each version of a set-up says what is new, in words", () => {
-  const next = applyChange(demoCar, { lever: "tyrePressure", end: "rear", by: -10e3 });
+test("each version of a set-up tells what is new, and in which car", () => {
+  const change = { lever: "tyrePressure", end: "rear", by: -10e3 } as const;
+  const next = applyChange(demoCar, change);
   const log: Log = {
     entries: [
       { kind: "set-up", id: "desk-1", at, car: demoCar },
@@ -58,12 +59,10 @@ test("each version of a set-up says what is new, in words", () => {
     ],
   };
   const [first, second] = versionsOf(log);
-  expect(first?.labels).toEqual([]);
-  expect(second?.labels).toEqual(["rear tyre pressure 200\u00a0kPa → 190\u00a0kPa"]);
+  expect(first?.changes).toEqual([]);
+  expect(second?.changes).toEqual([change]);
+  expect(second?.before).toEqual(demoCar);
   expect(second?.measured).toEqual(demoCar);
-  expect(versionsOf(log, "us")[1]?.labels).toEqual([
-    "rear tyre pressure 29.0\u00a0psi → 27.6\u00a0psi",
-  ]);
 });
 
 test("versions that follow each other in a circle do not hang", () => {
@@ -77,9 +76,7 @@ test("versions that follow each other in a circle do not hang", () => {
 });
 
 test("what a log refers to and does not have is told", () => {
-  expect(looseEndsOf({ entries: [run] })).toEqual([
-    "desk-1 refers to desk-9, which is not in this log: merge its device too.",
-  ]);
+  expect(looseEndsOf({ entries: [run] })).toEqual([{ from: "desk-1", to: "desk-9" }]);
 });
 
 test.each<[Record<string, unknown>, string]>([

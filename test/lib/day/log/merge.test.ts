@@ -56,9 +56,7 @@ test("entries come by time, then by id", () => {
 test("one id for two things is kept twice and told", () => {
   const merged = mergeLogs({ entries: [note("desk-1", "a")] }, { entries: [note("desk-1", "b")] });
   expect(merged.entries).toHaveLength(2);
-  expect(conflictsOf(merged)).toMatchObject([
-    { id: "desk-1", sentence: expect.stringContaining("2 different entries are called desk-1") },
-  ]);
+  expect(conflictsOf(merged)).toEqual([{ id: "desk-1", entries: merged.entries }]);
 });
 
 test("the same entry from two devices is no conflict, whatever the order of its fields", () => {

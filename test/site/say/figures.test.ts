@@ -5,24 +5,28 @@ import { differenceOf } from "../../../lib/change/behaviour.js";
 import type { Change } from "../../../lib/change/change.js";
 import { baselineOf, effectOf } from "../../../lib/change/effect.js";
 import { figuresOf } from "../../../lib/change/figures.js";
-import { figureNames, movedInWords } from "../../../lib/change/moved.js";
+import { figureNames, movedInWords } from "../../../site/say/figures.js";
 
+import { readerWith } from "../../../site/say/reader.js";
+
+const metric = readerWith("metric");
 const figures = figuresOf(standingCar(demoCar));
 const before = baselineOf(standingCar(demoCar));
-const moved = (change: Change) => movedInWords(effectOf(change, before).moved.figures).join("; ");
+const moved = (change: Change) =>
+  movedInWords(effectOf(change, before).moved.figures, metric).join("; ");
 
 test("every figure of a car has a name", () => {
   expect(Object.keys(figureNames).sort()).toEqual(Object.keys(figures).sort());
 });
 
 test("a car that stays as it is moves nothing", () => {
-  expect(movedInWords(differenceOf(figures, figures))).toEqual([]);
+  expect(movedInWords(differenceOf(figures, figures), metric)).toEqual([]);
 });
 
 test("what is without end before or after is not put into words", () => {
   const endless = { ...figures, understeerGradient: Infinity };
-  expect(movedInWords(differenceOf(endless, figures))).toEqual([]);
-  expect(movedInWords(differenceOf(endless, endless))).toEqual([]);
+  expect(movedInWords(differenceOf(endless, figures), metric)).toEqual([]);
+  expect(movedInWords(differenceOf(endless, endless), metric)).toEqual([]);
 });
 
 test("toe and pressure are told by what a driver feels of them below the limit", () => {

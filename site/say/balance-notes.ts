@@ -1,13 +1,13 @@
 import type {
   DifferentialDoubt,
   DifferentialShift,
-} from "../../lib/balance/differential-doubts.js";
-import type { PhaseName } from "../../lib/balance/phases.js";
-import type { Eased } from "../../lib/change/eased.js";
-import type { NearTipping } from "../../lib/change/near-tipping.js";
-import type { OnStop } from "../../lib/change/on-stops.js";
-import type { Trade } from "../../lib/change/trade.js";
-import type { Quantity } from "../../lib/units.js";
+  Eased,
+  NearTipping,
+  OnStop,
+  PhaseName,
+  Quantity,
+  Trade,
+} from "@rollbook/lib";
 import { inList } from "./in-list.js";
 
 /** Writes a quantity with its unit, with so many digits in metric units. */

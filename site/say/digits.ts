@@ -1,6 +1,4 @@
-import { decimalsIn } from "../shown-range.js";
-import { type Quantity, toShown, type UnitSystem } from "../units.js";
-import type { Band } from "./band.js";
+import { type Band, decimalsIn, type Quantity, toShown, type UnitSystem } from "@rollbook/lib";
 
 /**
  * Digits after the point with which a figure is shown, so that it has no more than its band.

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { DifferentialDoubt } from "../../lib/balance/differential-doubts.js";
-import { format } from "../../lib/units.js";
+import type { DifferentialDoubt } from "../../../lib/balance/differential-doubts.js";
+import { format } from "../../../lib/units.js";
 import {
   differentialNotes,
   easedNotes,
@@ -10,8 +10,8 @@ import {
   tradeClauses,
   type Write,
   yawNote,
-} from "../../site/report/balance-notes.js";
-import { inList } from "../../site/report/in-list.js";
+} from "../../../site/say/balance-notes.js";
+import { inList } from "../../../site/say/in-list.js";
 
 const write: Write = (quantity, value, decimals) =>
   format(quantity, value, decimals).replaceAll("\u00a0", " ");
