@@ -1,11 +1,23 @@
 import { type ReadonlySignal, signal } from "@preact/signals-core";
-import { emptyLog, type Log, type LogEntry, mergeLogs, nextId, withEntry } from "@rollbook/lib";
+import {
+  type EntryHead,
+  emptyLog,
+  type KnownEntry,
+  type Log,
+  type LogEntry,
+  mergeLogs,
+  nextId,
+  withEntry,
+} from "@rollbook/lib";
 import { countRefusals, forget } from "@rollbook/page";
-import { visitName } from "./device-name.js";
+import { deviceName, visitName } from "./device-name.js";
 import { below, keepEntries, readCopies } from "./log-copies.js";
 
-type Body<Entry> = Entry extends LogEntry ? Omit<Entry, "id" | "at"> : never;
-/** An entry before it has its id and time. */
+type Written = "id" | "at" | "author";
+type Body<Entry> = Entry extends KnownEntry
+  ? Omit<Entry, Written> & { readonly author?: string }
+  : never;
+/** An entry before it has its id and time; where it has no author, this device is. */
 export type EntryBody = Body<LogEntry>;
 
 const log = signal<Log>(emptyLog);
@@ -28,8 +40,8 @@ export async function openLog(): Promise<void> {
 }
 
 /** Writes one entry: it counts at once, and `keptLast` tells when the device has it. */
-export function write<B extends EntryBody>(body: B): B & { id: string; at: string } {
-  const entry = { ...body, ...fresh() };
+export function write<B extends EntryBody>(body: B): B & Pick<EntryHead, Written> {
+  const entry = { ...body, author: body.author ?? deviceName, ...fresh() };
   grow(withEntry(log.value, entry as unknown as LogEntry), [entry as unknown as LogEntry]);
   return entry;
 }

@@ -12,13 +12,42 @@ function at(minutes: number): string {
 }
 
 const setUps: readonly SetUpEntry[] = [
-  { kind: "set-up", id: "desk-1", at: at(-30), car: exampleCars.baseline, note: "As measured." },
-  { kind: "set-up", id: "desk-3", at: at(54), follows: "desk-1", car: exampleCars.stifferFront },
-  { kind: "set-up", id: "desk-4", at: at(99), follows: "desk-3", car: exampleCars.baseline },
-  { kind: "set-up", id: "desk-5", at: at(144), follows: "desk-4", car: exampleCars.stifferRear },
+  {
+    kind: "set-up",
+    id: "desk-1",
+    author: "desk",
+    at: at(-30),
+    car: exampleCars.baseline,
+    note: "As measured.",
+  },
+  {
+    kind: "set-up",
+    id: "desk-3",
+    author: "desk",
+    at: at(54),
+    follows: "desk-1",
+    car: exampleCars.stifferFront,
+  },
+  {
+    kind: "set-up",
+    id: "desk-4",
+    author: "desk",
+    at: at(99),
+    follows: "desk-3",
+    car: exampleCars.baseline,
+  },
+  {
+    kind: "set-up",
+    id: "desk-5",
+    author: "desk",
+    at: at(144),
+    follows: "desk-4",
+    car: exampleCars.stifferRear,
+  },
   {
     kind: "set-up",
     id: "desk-6",
+    author: "desk",
     at: at(230),
     follows: "desk-5",
     car: exampleCars.twoChanges,
@@ -29,6 +58,7 @@ const setUps: readonly SetUpEntry[] = [
 const event: EventEntry = {
   kind: "event",
   id: "desk-2",
+  author: "desk",
   at: at(-20),
   name: "Club day of the Plover Heath drivers",
   venue: exampleVenue,
@@ -48,18 +78,18 @@ const event: EventEntry = {
 
 /** Set-up, minute of the first stint and conditions of each run. */
 const runs = [
-  { setUp: "desk-1", minute: 9, conditions: "dry, cool tyres at first" },
-  { setUp: "desk-3", minute: 54, conditions: "dry" },
-  { setUp: "desk-4", minute: 99, conditions: "dry" },
-  { setUp: "desk-5", minute: 144, conditions: "dry, light wind" },
-  { setUp: "desk-5", minute: 185, conditions: "dry, light wind" },
-  { setUp: "desk-6", minute: 230, conditions: "dry, warmer" },
+  { setUp: "desk-1", minute: 9, conditions: { road: "dry", words: "cool tyres at first" } },
+  { setUp: "desk-3", minute: 54, conditions: { road: "dry" } },
+  { setUp: "desk-4", minute: 99, conditions: { road: "dry" } },
+  { setUp: "desk-5", minute: 144, conditions: { road: "dry", words: "light wind" } },
+  { setUp: "desk-5", minute: 185, conditions: { road: "dry", words: "light wind" } },
+  { setUp: "desk-6", minute: 230, conditions: { road: "dry", words: "warmer" } },
 ] as const;
 
 /** Both cars drive three rounds of eight minutes; each driver writes on a phone of their own. */
 function entriesOf(driver: string, column: number): LogEntry[] {
   const phone = `phone${column + 1}`;
-  const [car, round] = [(column % 2) + 1, Math.floor(column / 2)];
+  const [carNumber, round] = [(column % 2) + 1, Math.floor(column / 2)];
   const number = (run: number, place: number) => `${phone}-${run * 5 + place + 1}`;
   return runs.flatMap(({ setUp, minute, conditions }, i) => {
     const driven = minute + 8 * ((round - i + 6) % 3); // who goes first moves on by one from run to run
@@ -69,9 +99,10 @@ function entriesOf(driver: string, column: number): LogEntry[] {
       id,
       at: at(driven),
       setUp,
+      author: driver,
       driver,
-      run: i + 1,
-      car,
+      runNumber: i + 1,
+      carNumber,
       conditions,
     };
     const reports = exampleReports(i + 1, driver).map(
@@ -79,6 +110,7 @@ function entriesOf(driver: string, column: number): LogEntry[] {
         kind: "report",
         id: number(i, place + 1),
         at: at(driven + 9),
+        author: driver,
         run: id,
         report,
       }),
@@ -91,6 +123,7 @@ const spoken: readonly LogEntry[] = [
   {
     kind: "prediction",
     id: "desk-7",
+    author: "desk",
     at: at(50),
     setUp: "desk-3",
     by: "Bela",
@@ -103,6 +136,7 @@ const spoken: readonly LogEntry[] = [
   {
     kind: "prediction",
     id: "desk-8",
+    author: "desk",
     at: at(51),
     setUp: "desk-3",
     by: "Dana",
@@ -115,6 +149,7 @@ const spoken: readonly LogEntry[] = [
   {
     kind: "poll",
     id: "desk-9",
+    author: "desk",
     at: at(46),
     question: "What does a stiffer front bar do to the total load transfer?",
     right: "c",
@@ -124,6 +159,7 @@ const spoken: readonly LogEntry[] = [
   {
     kind: "poll",
     id: "desk-10",
+    author: "desk",
     at: at(49),
     question: "What does a stiffer front bar do to the total load transfer?",
     right: "c",
@@ -133,6 +169,7 @@ const spoken: readonly LogEntry[] = [
   {
     kind: "note",
     id: "desk-11",
+    author: "desk",
     at: at(265),
     about: "desk-6",
     words: "Two changes at once: drive the front bar alone next time.",

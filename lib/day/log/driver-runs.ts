@@ -21,7 +21,9 @@ const keyOf = (name: string): string => name.trim().toLowerCase();
 /** The runs of a day, by number, then in the order in which drivers come in its list. */
 export function driverRuns(log: Log, event: EventEntry): DriverRun[] {
   const runs = runsOf(log, event);
-  const keys = [...new Set(runs.map(({ run = 0, driver }) => `${run} ${keyOf(driver)}`))];
+  const keys = [
+    ...new Set(runs.map(({ runNumber = 0, driver }) => `${runNumber} ${keyOf(driver)}`)),
+  ];
   const all = keys.map((key) => driverRun(log, event, key, runs));
   const place = ({ driver }: DriverRun) => {
     const at = event.drivers.findIndex((name) => sameName(name, driver));
@@ -31,9 +33,11 @@ export function driverRuns(log: Log, event: EventEntry): DriverRun[] {
 }
 
 function driverRun(log: Log, event: EventEntry, key: string, runs: readonly RunEntry[]): DriverRun {
-  const entries = runs.filter(({ run = 0, driver }) => `${run} ${keyOf(driver)}` === key);
+  const entries = runs.filter(
+    ({ runNumber = 0, driver }) => `${runNumber} ${keyOf(driver)}` === key,
+  );
   const ids = new Set(entries.map(({ id }) => id));
-  const { driver = "", run = 0 } = entries[0] ?? {};
+  const { driver = "", runNumber: run = 0 } = entries[0] ?? {};
   const setUp = setUpOfRun(log, event, run)?.id;
   return {
     driver,
@@ -99,7 +103,7 @@ export function rootOf(log: Log, setUp: SetUpEntry): SetUpEntry {
 /** The set-up that was driven in a run of the plan, as filed when the run was begun. */
 export function setUpOfRun(log: Log, event: EventEntry, run: number): SetUpEntry | undefined {
   const own = setUpsOf(log, event);
-  const filed = standing(log, "run").filter((entry) => entry.run === run);
+  const filed = standing(log, "run").filter((entry) => entry.runNumber === run);
   const setUps = filed.flatMap(({ setUp }) => nowStandingFor(log, "set-up", setUp) ?? []);
   return setUps.filter((setUp) => own.has(rootOf(log, setUp).id)).at(-1);
 }

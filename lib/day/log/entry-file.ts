@@ -2,41 +2,45 @@ import { carFromJson } from "../../car/file/parse.js";
 import { validatorOf } from "../../car/file/validate.js";
 import { carLenses } from "../../change/levers.js";
 import { faultsOfVenue } from "../plan/venue-file.js";
-import type { EntryKind, LogEntry } from "./log.js";
-import { entryShapes } from "./log-shape.js";
+import { broughtForward } from "./bring-forward.js";
+import { type EntryKind, entryKinds, isEntryKind, type LogEntry } from "./log.js";
+import { entryShapes, headShape } from "./log-shape.js";
 
 /** An entry that was read, or all that is wrong with it. */
 export type ReadEntry =
   | { readonly entry: LogEntry; readonly faults?: undefined }
   | { readonly entry?: undefined; readonly faults: readonly string[] };
 
-const kinds = Object.keys(entryShapes) as EntryKind[];
 const faultsOfKind = Object.fromEntries(
-  kinds.map((kind) => [kind, validatorOf(entryShapes[kind])]),
+  entryKinds.map((kind) => [kind, validatorOf(entryShapes[kind])]),
 ) as Record<EntryKind, (value: unknown) => string[]>;
+const faultsOfHead = validatorOf(headShape);
 
-/** Reads one entry of a log. Never throws: each fault is one sentence with field and value. */
+/**
+ * Reads one entry of a log, of this version or an older one; of a kind that is not known only what
+ * every entry has is looked at. Never throws: each fault is one sentence with field and value.
+ */
 export function readEntry(value: unknown): ReadEntry {
   if (typeof value !== "object" || value === null || Array.isArray(value))
     return { faults: ["An entry must be a group of fields."] };
-  const { kind } = value as { kind?: unknown };
-  if (!isKind(kind)) return { faults: [unknownKind(kind)] };
-  const faults = faultsOfKind[kind](value);
+  const { kind, author } = value as { kind?: unknown; author?: unknown };
+  const known = isEntryKind(kind);
+  if (!known && (author === undefined || typeof kind !== "string" || !KIND.test(kind)))
+    return { faults: [unknownKind(kind)] };
+  const now = broughtForward(value as Readonly<Record<string, unknown>>);
+  const faults = known ? faultsOfKind[kind](now) : faultsOfHead(now);
   if (faults.length > 0) return { faults };
-  const entry = value as LogEntry; // every field of its kind was checked, others are kept
+  const entry = now as unknown as LogEntry; // every field of its kind was checked, others are kept
   const more = [...headFaults(entry), ...partFaults(entry)];
   if (more.length > 0) return { faults: more };
   return entry.kind === "set-up" ? withCar(entry) : { entry };
 }
 
-function isKind(kind: unknown): kind is EntryKind {
-  return kinds.some((known) => known === kind);
-}
-
 function unknownKind(kind: unknown): string {
-  return `kind is ${JSON.stringify(kind) ?? "missing"} but must be one of: ${kinds.join(", ")}.`;
+  return `kind is ${JSON.stringify(kind) ?? "missing"} but must be one of: ${entryKinds.join(", ")}.`;
 }
 
+const KIND = /^[a-z][a-z0-9-]{0,39}$/;
 const ID = /^[a-z0-9]{2,16}-[1-9][0-9]{0,8}$/;
 const TIME = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/;
 

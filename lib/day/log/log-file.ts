@@ -12,10 +12,13 @@ export type ReadLog =
   | { readonly log?: undefined; readonly faults: readonly string[]; readonly sound: Log };
 
 /**
- * Version written by this workbook. In version 1 a balance above 0 meant that the rear slides first;
- * some files of it were written after that had changed, so none can be told right.
+ * Version written by this workbook. What is new comes as new kinds of entries, which older workbooks
+ * keep as they are, so it need not rise again. Version 2 had entries without authors and is brought
+ * forward. In version 1 a balance above 0 meant that the rear slides first; some files of it were
+ * written after that had changed, so none can be told right.
  */
-export const LOG_FILE_VERSION = 2;
+export const LOG_FILE_VERSION = 3;
+const OLDER_VERSION = 2;
 
 const LONGEST_FILE = 50_000_000; // characters, far above any log
 const MOST_ENTRIES = 100_000;
@@ -50,8 +53,10 @@ export function logFromJson(json: unknown): ReadLog {
     return refused(
       "version is 1: its reports may count balance the other way round, above 0 for the rear, so they are not taken in.",
     );
-  if (version !== LOG_FILE_VERSION)
-    return refused(`version is ${brief(version)} but must be ${LOG_FILE_VERSION}.`);
+  if (version !== LOG_FILE_VERSION && version !== OLDER_VERSION)
+    return refused(
+      `version is ${brief(version)} but must be ${OLDER_VERSION} or ${LOG_FILE_VERSION}.`,
+    );
   if (!Array.isArray(entries)) return refused(`entries is ${brief(entries)} but must be a list.`);
   if (entries.length > MOST_ENTRIES)
     return refused(`The log has ${entries.length} entries but may have ${MOST_ENTRIES}.`);

@@ -12,14 +12,40 @@ import {
 import { carLenses, endLenses } from "../../change/levers.js";
 import { stages } from "../plan/minutes.js";
 import { venueShape } from "../plan/venue-file.js";
-import { type EntryKind, expectations } from "./log.js";
+import { type EntryKind, expectations, roadStates } from "./log.js";
 import { confidences } from "./report.js";
 import { reportShape } from "./report-file.js";
 
 const head = {
   id: text("Device and number"),
   at: text("When it was written, UTC"),
+  author: text("Who wrote it: a person, or else a device"),
   replaces: optional(text("The entry that this one stands for now")),
+  carNumber: optional(count("Which car of the day", 1, 50)),
+  setUp: optional(text("The set-up that it is about")),
+  run: optional(text("The run that it is about")),
+  conditions: optional(
+    group("What it is like outside", {
+      road: optional(text("How wet the road is", roadStates)),
+      words: optional(text("Weather, tyres, traffic")),
+    }),
+  ),
+  measurements: optional(
+    list(
+      "What was measured",
+      group("A number that somebody measured", {
+        what: text("What was measured, as a code"),
+        value: numberWithin("In the SI unit of its quantity", "ratio", -1e12, 1e12),
+        quantity: text("What kind of number it is"),
+        end: optional(text("At which end", ["front", "rear"])),
+        side: optional(text("On which side", ["left", "right"])),
+        spread: optional(numberWithin("One standard deviation", "ratio", 0, 1e12)),
+        by: optional(text("Who measured it")),
+        how: optional(text("With what, and in which way")),
+      }),
+      1000,
+    ),
+  ),
 };
 
 const levers = [...Object.keys(endLenses), ...Object.keys(carLenses)];
@@ -48,6 +74,9 @@ const step = group("One run of the plan", {
 
 const votes = (letter: string) => count(`Cards ${letter}`, 0, 10_000);
 
+/** What an entry of any kind has. */
+export const headShape: GroupShape = group("An entry", head);
+
 /** Every kind of entry, field by field; the car of a set-up is read as a car file. */
 export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
   event: group("A day", {
@@ -70,9 +99,7 @@ export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
     ...head,
     setUp: text("The set-up that was driven"),
     driver: text("Who drove"),
-    run: optional(count("Which run of the plan", 1, 1000)),
-    car: optional(count("Which car", 1, 50)),
-    conditions: optional(text("Weather, tyres, traffic")),
+    runNumber: optional(count("Which run of the plan", 1, 1000)),
     lapTimes: optional(list("Lap times", numberWithin("A lap", "time", 1, 10_000), 500)),
   }),
   report: group("A report", {
@@ -102,9 +129,9 @@ export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
     words: text("The note"),
     about: optional(text("The entry it is about")),
   }),
-  withdrawal: group("An entry that no longer counts", {
+  withdrawal: group("Takes an entry back", {
     ...head,
-    of: text("The entry that no longer counts"),
+    of: text("The entry that is taken back"),
     reason: text("Why"),
   }),
 };

@@ -5,14 +5,53 @@ import type { PlanStep } from "../plan/plan.js";
 import type { Venue } from "../plan/venue.js";
 import type { Confidence, Report } from "./report.js";
 
-/** What every entry of a log has. */
+/** How wet the road is. */
+export const roadStates = ["dry", "damp", "wet", "drying"] as const;
+export type RoadState = (typeof roadStates)[number];
+
+/** What it is like outside. */
+export interface Conditions {
+  readonly road?: RoadState;
+  /** Weather, tyres, traffic: whatever else may matter. */
+  readonly words?: string;
+}
+
+/** One number that somebody measured. */
+export interface Measurement {
+  /** What was measured, as a code such as "hot-pressure". */
+  readonly what: string;
+  /** In the SI unit of its quantity. */
+  readonly value: number;
+  /** What kind of number it is, such as "pressure": never a unit. */
+  readonly quantity: string;
+  readonly end?: "front" | "rear";
+  readonly side?: "left" | "right";
+  /** One standard deviation, in the same unit. */
+  readonly spread?: number;
+  /** Who measured it, where that is not the author. */
+  readonly by?: string;
+  /** With what, and in which way. */
+  readonly how?: string;
+}
+
+/** What every entry of a log has, of whatever kind; new knowledge comes as new kinds. */
 export interface EntryHead {
   /** Device and number, such as "k3f9-12"; never used twice. */
   readonly id: string;
   /** When it was written, UTC, such as "2031-05-04T09:12:33.000Z". */
   readonly at: string;
+  /** Who wrote it: a person, or else a device. */
+  readonly author: string;
   /** The entry that this one stands for now; the old one stays in the log. */
   readonly replaces?: string;
+  /** Which car of the day it is about; 1 is the first. */
+  readonly carNumber?: number;
+  /** The set-up that it is about. */
+  readonly setUp?: string;
+  /** The run that it is about, an entry too. */
+  readonly run?: string;
+  readonly conditions?: Conditions;
+  readonly measurements?: readonly Measurement[];
 }
 
 /** A day: who drives where, and what is planned. */
@@ -44,11 +83,7 @@ export interface RunEntry extends EntryHead {
   readonly setUp: string;
   readonly driver: string;
   /** Which run of the plan; 1 is the first. */
-  readonly run?: number;
-  /** Which car; 1 is the first. */
-  readonly car?: number;
-  /** Weather, tyres, traffic: whatever may matter. */
-  readonly conditions?: string;
+  readonly runNumber?: number;
   /** s */
   readonly lapTimes?: readonly number[];
 }
@@ -94,14 +129,20 @@ export interface NoteEntry extends EntryHead {
   readonly about?: string;
 }
 
-/** An entry that no longer counts; it stays in the log. */
+/** Takes an entry back, which stays in the log; taken back itself, it no longer counts either. */
 export interface WithdrawalEntry extends EntryHead {
   readonly kind: "withdrawal";
   readonly of: string;
   readonly reason: string;
 }
 
-export type LogEntry =
+/** An entry of a kind that came after this version: kept as it is, whatever it holds. */
+export interface LaterEntry extends EntryHead {
+  /** Any other word than the kinds that are known; types cannot say that, so one stands for all. */
+  readonly kind: "of a later kind";
+}
+
+export type KnownEntry =
   | EventEntry
   | SetUpEntry
   | RunEntry
@@ -111,7 +152,24 @@ export type LogEntry =
   | NoteEntry
   | WithdrawalEntry;
 
-export type EntryKind = LogEntry["kind"];
+export type LogEntry = KnownEntry | LaterEntry;
+
+/** The kinds that this version knows. */
+export const entryKinds = [
+  "event",
+  "set-up",
+  "run",
+  "report",
+  "prediction",
+  "poll",
+  "note",
+  "withdrawal",
+] as const satisfies readonly KnownEntry["kind"][];
+export type EntryKind = KnownEntry["kind"];
+
+/** Whether a kind is one that this version knows. */
+export const isEntryKind = (kind: unknown): kind is EntryKind =>
+  entryKinds.some((known) => known === kind);
 
 /** All that was written, oldest first. Entries are added, never changed or taken out. */
 export interface Log {

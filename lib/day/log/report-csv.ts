@@ -21,6 +21,7 @@ const reportColumns = [
 export const reportTableColumns: readonly string[] = [
   "id",
   "at",
+  "author",
   "replaces",
   "run",
   "driver",
@@ -30,10 +31,19 @@ export const reportTableColumns: readonly string[] = [
 
 /** All reports that count, one line each, for a spreadsheet. */
 export function formatReports(log: Log): string {
-  const rows = standing(log, "report").map(({ id, at, replaces, run, report }) => {
+  const rows = standing(log, "report").map(({ id, at, author, replaces, run, report }) => {
     const driven = nowStandingFor(log, "run", run);
     const cells = reportColumns.map((name) => String(report[name] ?? ""));
-    return [id, at, replaces ?? "", run, driven?.driver ?? "", driven?.setUp ?? "", ...cells];
+    return [
+      id,
+      at,
+      author,
+      replaces ?? "",
+      run,
+      driven?.driver ?? "",
+      driven?.setUp ?? "",
+      ...cells,
+    ];
   });
   return formatCsv([reportTableColumns, ...rows]);
 }
@@ -78,6 +88,7 @@ function entryOf(
   const cell = (name: string) => line[header.indexOf(name)] ?? "";
   const given = { id: cell("id"), at: cell("at") };
   const { id, at } = given.id === "" ? fresh() : given;
+  const author = cell("author") || (given.id === "" ? cell("driver") : "");
   const fields = reportColumns.filter((name) => cell(name) !== "");
   const report = fields.map((name) => [
     name,
@@ -88,6 +99,7 @@ function entryOf(
     kind: "report",
     id,
     at,
+    ...(author !== "" && { author }),
     ...(replaces !== "" && { replaces }),
     run: cell("run"),
     report: Object.fromEntries(report),

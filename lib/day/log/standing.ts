@@ -1,4 +1,4 @@
-import type { EntryKind, Log, LogEntry } from "./log.js";
+import type { EntryKind, Log, LogEntry, WithdrawalEntry } from "./log.js";
 
 /**
  * The entries of one kind that count: not withdrawn, and not replaced by another one.
@@ -47,16 +47,44 @@ function lookUp(log: Log): LookUp {
   if (known !== undefined) return known;
   const byId = new Map<string, LogEntry>();
   const replacedBy = new Map<string, string>();
-  const gone = new Set<string>();
   for (const entry of log.entries) {
     if (!byId.has(entry.id)) byId.set(entry.id, entry);
     if (entry.replaces !== undefined) replacedBy.set(entry.replaces, entry.id);
-    if (entry.replaces !== undefined) gone.add(entry.replaces);
-    if (entry.kind === "withdrawal") gone.add(entry.of);
   }
+  const gone = takenBack(log.entries, new Set(replacedBy.keys()));
   const made = { byId, replacedBy, gone };
   lookUps.set(log, made);
   return made;
+}
+
+/**
+ * The ids that were replaced, and those that were taken back by a withdrawal that was not.
+ *
+ * Withdrawals that nothing points to are settled first, then those they point to; where they point
+ * to each other in a circle, all count.
+ */
+function takenBack(entries: readonly LogEntry[], replaced: ReadonlySet<string>): Set<string> {
+  const gone = new Set(replaced);
+  const open = new Map<string, WithdrawalEntry[]>(); // by their ids
+  const pointed = new Map<string, number>(); // how many that are not settled take an id back
+  for (const entry of entries) {
+    if (entry.kind !== "withdrawal") continue;
+    open.set(entry.id, [...(open.get(entry.id) ?? []), entry]);
+    pointed.set(entry.of, (pointed.get(entry.of) ?? 0) + 1);
+  }
+  const ready = [...open.keys()].filter((id) => !pointed.has(id));
+  const settle = (id: string, counts: boolean) => {
+    for (const { of } of open.get(id) ?? []) {
+      const left = (pointed.get(of) ?? 0) - 1;
+      pointed.set(of, left);
+      if (counts) gone.add(of);
+      if (left === 0 && open.has(of)) ready.push(of);
+    }
+    open.delete(id);
+  };
+  for (let id = ready.pop(); id !== undefined; id = ready.pop()) settle(id, !gone.has(id));
+  for (const id of [...open.keys()]) settle(id, true);
+  return gone;
 }
 
 /** The next id that a device has not used in this log. */

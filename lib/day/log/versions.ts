@@ -62,12 +62,9 @@ export interface LooseEnd {
 /** What a log refers to and does not have: a phone may not have been merged yet. */
 export function looseEndsOf(log: Log): LooseEnd[] {
   const ids = new Set(log.entries.map(({ id }) => id));
-  const refers = log.entries.flatMap((entry): [string, string | undefined][] => {
-    if (entry.kind === "run" || entry.kind === "prediction" || entry.kind === "event")
-      return [[entry.id, entry.setUp]];
-    if (entry.kind === "report") return [[entry.id, entry.run]];
-    if (entry.kind === "set-up") return [[entry.id, entry.follows]];
-    return [];
+  const refers = log.entries.flatMap((entry) => {
+    const follows = entry.kind === "set-up" ? entry.follows : undefined;
+    return [entry.setUp, entry.run, follows].map((to) => [entry.id, to] as const);
   });
   return refers.flatMap(([from, to]) => (to === undefined || ids.has(to) ? [] : [{ from, to }]));
 }

@@ -112,7 +112,8 @@ test("the second vote leads to the slider or to the twin, not to a third vote", 
 
 test("what a log has twice or not at all is told by id", () => {
   const at = "2031-05-10T09:00:00.000Z";
-  const note = (words: string) => ({ kind: "note", id: "desk-1", at, words }) as const;
+  const note = (words: string) =>
+    ({ kind: "note", id: "desk-1", at, author: "desk", words }) as const;
   expect(conflictInWords({ id: "desk-1", entries: [note("a"), note("b")] })).toContain(
     "2 different entries are called desk-1",
   );

@@ -66,12 +66,28 @@ describe("a day that is planned", () => {
 describe("the runs of a day", () => {
   const later = "2031-05-10T14:00:00.000Z";
   const phone: LogEntry[] = [
-    { kind: "run", id: "ab-1", at: later, setUp: "run-4", driver: "ada ", run: 4 },
-    { kind: "report", id: "ab-2", at: later, run: "ab-1", report: { corner: "Crest" } },
+    {
+      kind: "run",
+      id: "ab-1",
+      at: later,
+      author: "ab",
+      setUp: "run-4",
+      driver: "ada ",
+      runNumber: 4,
+    },
+    {
+      kind: "report",
+      id: "ab-2",
+      at: later,
+      author: "ab",
+      run: "ab-1",
+      report: { corner: "Crest" },
+    },
     {
       kind: "prediction",
       id: "ab-3",
       at: later,
+      author: "ab",
       setUp: "run-4",
       by: "Ada",
       expects: "no change",
@@ -105,15 +121,16 @@ describe("the runs of a day", () => {
   it("belong to the day that was the latest when they were driven, unless their set-up says otherwise", () => {
     const next: Log = mergeLogs(both, {
       entries: [
-        { kind: "set-up", id: "cd-1", at: "2031-06-01T08:00:00.000Z", car: demoCar },
+        { kind: "set-up", id: "cd-1", at: "2031-06-01T08:00:00.000Z", author: "cd", car: demoCar },
         { ...event, id: "cd-2", at: "2031-06-01T08:00:00.000Z", setUp: "cd-1" },
         {
           kind: "run",
           id: "ef-1",
           at: "2031-06-01T09:00:00.000Z",
+          author: "ef",
           setUp: "run-1",
           driver: "Ada",
-          run: 1,
+          runNumber: 1,
         },
       ],
     });

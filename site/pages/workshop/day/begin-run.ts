@@ -80,14 +80,14 @@ function fileRun(
 ): boolean {
   const old = ownRun(runsOf(theLog(), event), run, driver);
   if (old?.setUp === setUp) return false;
-  const { id, at: _, ...kept } = old ?? {};
+  const { id, at: _, author: _before, ...kept } = old ?? {};
   write({
     ...kept,
     kind: "run",
     setUp,
     driver,
-    run,
-    car,
+    runNumber: run,
+    carNumber: car,
     ...(id !== undefined && { replaces: id }),
   });
   return true;
@@ -97,7 +97,7 @@ function fileRun(
 function ownRun(runs: readonly RunEntry[], run: number, driver: string): RunEntry | undefined {
   return runs.find(
     (entry) =>
-      entry.run === run &&
+      entry.runNumber === run &&
       sameName(entry.driver, driver) &&
       nowStandingFor(theLog(), "set-up", entry.setUp) !== undefined,
   );

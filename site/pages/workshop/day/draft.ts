@@ -38,8 +38,8 @@ export function draftOf(event: EventEntry, log: Log): Draft | undefined {
   return { ...day, car: setUp.car, event: event.id, setUp: setUp.id };
 }
 
-type EventBody = Omit<EventEntry, "id" | "at">;
-type SetUpBody = Omit<SetUpEntry, "id" | "at">;
+type EventBody = Omit<EventEntry, "id" | "at" | "author">;
+type SetUpBody = Omit<SetUpEntry, "id" | "at" | "author">;
 
 /** The car of a draft as an entry, where the log does not have it yet. */
 export function setUpToFile({ car, setUp }: Draft, log: Log): SetUpBody | undefined {
@@ -54,7 +54,7 @@ export function eventToFile(draft: Draft, setUp: string, log: Log): EventBody | 
   const body = { kind: "event" as const, name, venue, minutes, drivers, cars, steps, setUp };
   const filed = event === undefined ? undefined : nowStandingFor(log, "event", event);
   if (filed === undefined) return body;
-  const { id, at, replaces: _, ...old } = filed;
+  const { id, at: _at, author: _author, replaces: _, ...old } = filed;
   if (canonical(old) === canonical(body)) return undefined;
   return { ...body, replaces: id };
 }

@@ -48,5 +48,7 @@ export function setUpFor(run: number): string {
 /** The run that a driver's reports belong to; written now where it is not in the log. */
 export function runFor(driver: string, run: number): Pick<RunEntry, "id"> {
   const [known] = driverRun(driver, run)?.entries ?? [];
-  return known ?? write({ kind: "run", setUp: setUpFor(run), driver, run });
+  return (
+    known ?? write({ kind: "run", setUp: setUpFor(run), author: driver, driver, runNumber: run })
+  );
 }

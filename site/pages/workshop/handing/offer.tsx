@@ -1,9 +1,10 @@
 import { signal } from "@preact/signals";
-import type { EntryKind, Log } from "@rollbook/lib";
+import type { Log } from "@rollbook/lib";
 import { unpack } from "../../../hand-over/packed.js";
 import { fresh, takeIn } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
+import { kindName } from "../log/kind-name.js";
 import { readFile } from "../log/take-in.js";
 import { words } from "../words.js";
 
@@ -52,7 +53,10 @@ export function Offer() {
 
 /** How many entries of each kind. */
 function inWords({ entries }: Log): string {
-  const counts = new Map<EntryKind, number>();
-  for (const { kind } of entries) counts.set(kind, (counts.get(kind) ?? 0) + 1);
-  return [...counts].map(([kind, count]) => said.count(count, words.log.kinds[kind])).join(", ");
+  const counts = new Map<string, number>();
+  for (const { kind } of entries) {
+    const name = kindName(kind);
+    counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
+  return [...counts].map(([name, count]) => said.count(count, name)).join(", ");
 }

@@ -1,7 +1,15 @@
-import { isNamedByRun, nowStandingFor, type RunEntry, standing } from "@rollbook/lib";
+import {
+  type Conditions,
+  isNamedByRun,
+  nowStandingFor,
+  type RoadState,
+  type RunEntry,
+  roadStates,
+  standing,
+} from "@rollbook/lib";
 import { element } from "@rollbook/page";
 import { theLog, write } from "../../../store/log.js";
-import { button, tellFault } from "../parts/fields.js";
+import { button, choiceField, tellFault } from "../parts/fields.js";
 import { fold } from "../parts/fold.js";
 import { say } from "../parts/notice.js";
 import { table } from "../parts/table.js";
@@ -17,11 +25,11 @@ export function runs(redraw: () => void): HTMLElement {
   const entries = standing(theLog(), "run");
   const editor = element("div", { id: "run-editor" });
   const rows = entries.map((entry, i) => [
-    entry.run === undefined ? "" : String(entry.run),
+    entry.runNumber === undefined ? "" : String(entry.runNumber),
     entry.driver,
     setUpText(entry),
     timeOf(entry.at),
-    entry.conditions ?? "",
+    conditionsText(entry.conditions),
     lapsText(entry.lapTimes),
     editButton(entry, i, editor, redraw),
   ]);
@@ -34,7 +42,7 @@ const setUpText = ({ setUp }: RunEntry): string =>
   isNamedByRun(setUp) ? "" : (nowStandingFor(theLog(), "set-up", setUp)?.id ?? setUp);
 
 function editButton(entry: RunEntry, index: number, editor: HTMLElement, redraw: () => void) {
-  const label = said.editRun(entry.driver, String(entry.run ?? ""));
+  const label = said.editRun(entry.driver, String(entry.runNumber ?? ""));
   const open = () => {
     editor.replaceChildren(...editorOf(entry, editor, redraw));
     document.getElementById("run-conditions")?.focus();
@@ -44,19 +52,28 @@ function editButton(entry: RunEntry, index: number, editor: HTMLElement, redraw:
 
 function editorOf(entry: RunEntry, editor: HTMLElement, redraw: () => void): HTMLElement[] {
   const conditions = element("input", { type: "text", id: "run-conditions", maxlength: 1000 });
-  conditions.value = entry.conditions ?? "";
+  conditions.value = entry.conditions?.words ?? "";
+  const choices = [
+    ["", said.roadNotSaid] as const,
+    ...roadStates.map((one) => [one, one] as const),
+  ];
+  let road = entry.conditions?.road;
+  const roadField = choiceField("run-road", said.road, choices, road ?? "", (value) => {
+    road = roadStates.find((one) => one === value);
+  });
   const laps = element("input", { type: "text", id: "run-laps", maxlength: 4000 });
   laps.value = lapsText(entry.lapTimes);
   const save = () => {
     const read = readLaps(laps.value);
     tellFault(laps, "fault" in read ? said.lapsFault(read.fault) : undefined);
     if ("fault" in read) return;
-    write(versionOf(entry, conditions.value.trim(), read.laps));
+    write(versionOf(entry, conditionsOf(conditions.value.trim(), road), read.laps));
     say(said.runSaved);
     redraw();
   };
   return [
-    element("h4", {}, said.editRun(entry.driver, String(entry.run ?? ""))),
+    element("h4", {}, said.editRun(entry.driver, String(entry.runNumber ?? ""))),
+    roadField,
     element(
       "div",
       { class: "field" },
@@ -79,13 +96,21 @@ function editorOf(entry: RunEntry, editor: HTMLElement, redraw: () => void): HTM
   ];
 }
 
+const conditionsText = ({ road, words: said = "" }: Conditions = {}): string =>
+  [road ?? "", said].filter((text) => text !== "").join(", ");
+
+function conditionsOf(text: string, road: RoadState | undefined): Conditions | undefined {
+  if (text === "" && road === undefined) return undefined;
+  return { ...(road && { road }), ...(text !== "" && { words: text }) };
+}
+
 /** The run as it now is; it stands for the entry before. */
-function versionOf(entry: RunEntry, conditions: string, lapTimes: readonly number[]) {
-  const { id, at: _, conditions: _old, lapTimes: _laps, ...kept } = entry;
+function versionOf(entry: RunEntry, now: Conditions | undefined, lapTimes: readonly number[]) {
+  const { id, at: _, author: _author, conditions: _old, lapTimes: _laps, ...kept } = entry;
   return {
     ...kept,
     replaces: id,
-    ...(conditions !== "" && { conditions }),
+    ...(now && { conditions: now }),
     ...(lapTimes.length > 0 && { lapTimes }),
   };
 }

@@ -2,6 +2,7 @@ import type { LogEntry } from "@rollbook/lib";
 import { element } from "@rollbook/page";
 import { theLog } from "../../../store/log.js";
 import { words } from "../words.js";
+import { kindName } from "./kind-name.js";
 import { timeOf } from "./time.js";
 
 const { log: said } = words;
@@ -24,6 +25,6 @@ export function versions(): HTMLElement {
 function line(entry: LogEntry): HTMLElement {
   const of = entry.kind === "withdrawal" ? `${entry.of}: ${entry.reason}` : "";
   const stands = entry.replaces === undefined ? "" : said.replaced(entry.replaces);
-  const parts = [timeOf(entry.at), entry.id, said.kinds[entry.kind], of, stands];
+  const parts = [timeOf(entry.at), entry.id, kindName(entry.kind), of, stands];
   return element("li", {}, parts.filter((part) => part !== "").join(" · "));
 }

@@ -63,6 +63,7 @@ function file(): void {
   write({
     kind: "prediction",
     setUp: setUpFor(run),
+    author: driver,
     by: driver,
     expects,
     reason: because,

@@ -18,7 +18,8 @@ const { report: said } = words;
 /** Files the report as it stands. */
 function file(): void {
   const { driver, run, report } = reporting.now.value;
-  write({ kind: "report", run: runFor(driver, run).id, report: tidied(report) });
+  const { id } = runFor(driver, run);
+  write({ kind: "report", author: driver, run: id, report: tidied(report) });
   emptyReport(driver, run);
   say(said.filed);
   scrollTo(0, 0);

@@ -98,6 +98,9 @@ export const log = {
   forgotten: "This device has forgotten the workshop.",
   versions: "All versions and withdrawals",
   replaced: (id: string) => `stands for ${id}`,
+  road: "Road",
+  roadNotSaid: "not said",
+  laterKind: (kind: string) => `entry of a later version (${kind})`,
   kinds: {
     event: "day",
     "set-up": "set-up",

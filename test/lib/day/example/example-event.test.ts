@@ -71,13 +71,15 @@ test("the day takes 262 of its 300 minutes", () => {
 
 test("each driver is in the car, and drives in the round, that the rotation gives them", () => {
   for (const run of runs) {
-    const rounds = rotation(exampleDrivers, 2, run.run);
+    const rounds = rotation(exampleDrivers, 2, run.runNumber);
     const stints = rounds.flatMap(({ stints }, round) =>
       stints.map((stint) => ({ ...stint, round })),
     );
     const stint = stints.find(({ driver }) => driver === run.driver);
-    expect(run.car).toBe(stint?.car);
-    const firstOut = runs.filter((other) => other.run === run.run).map(({ at }) => Date.parse(at));
+    expect(run.carNumber).toBe(stint?.car);
+    const firstOut = runs
+      .filter((other) => other.runNumber === run.runNumber)
+      .map(({ at }) => Date.parse(at));
     const minutes = (Date.parse(run.at) - Math.min(...firstOut)) / 60e3;
     expect(minutes).toBe(8 * (stint?.round ?? 0));
   }
@@ -134,7 +136,7 @@ describe("the debrief", () => {
 
   test("is the same for a driver whose name was once written in lower case after a space", () => {
     const entries = exampleLog.entries.map((entry) =>
-      entry.kind === "run" && entry.driver === "Bela" && entry.run === 3
+      entry.kind === "run" && entry.driver === "Bela" && entry.runNumber === 3
         ? { ...entry, driver: " bela" }
         : entry,
     );

@@ -4,7 +4,12 @@ import { demoCar } from "../../../../lib/car/demo-car.js";
 import { applyChange } from "../../../../lib/change/apply.js";
 import { possibleChanges } from "../../../../lib/change/steps.js";
 import { exampleLog } from "../../../../lib/day/example/example-event.js";
-import { expectations, type Log, type LogEntry } from "../../../../lib/day/log/log.js";
+import {
+  expectations,
+  type LaterEntry,
+  type Log,
+  type LogEntry,
+} from "../../../../lib/day/log/log.js";
 import {
   comparisons,
   confidences,
@@ -59,12 +64,16 @@ const head = {
   at: fc
     .integer({ min: Date.UTC(2031, 0), max: Date.UTC(2031, 0) + 1e6 })
     .map((time) => new Date(time).toISOString()),
+  author: fc.constantFrom("desk", "Ada"),
 };
 
 const changes = possibleChanges(demoCar);
 const anyCar = fc
   .constantFrom(undefined, ...changes)
   .map((change) => (change === undefined ? demoCar : applyChange(demoCar, change)));
+
+/** What JSON can hold. */
+const withoutMinusZero = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
 /** Any entry but events, whose many fields the example log covers. */
 export const anyEntry: fc.Arbitrary<LogEntry> = fc.oneof(
@@ -79,6 +88,14 @@ export const anyEntry: fc.Arbitrary<LogEntry> = fc.oneof(
     reason: anyText,
   }),
   fc.record({ ...head, kind: fc.constant("note" as const), words: anyText }),
+  fc.record({
+    ...head,
+    kind: fc
+      .constantFrom("tyre-temperatures", "car-swap")
+      .map((kind) => kind as LaterEntry["kind"]),
+    carNumber: fc.integer({ min: 1, max: 50 }),
+    more: fc.jsonValue({ maxDepth: 3 }).map(withoutMinusZero),
+  }),
   fc.record({ ...head, kind: fc.constant("withdrawal" as const), of: ids, reason: anyText }),
 );
 

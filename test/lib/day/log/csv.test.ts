@@ -85,6 +85,7 @@ describe("the table of reports", () => {
             kind: "report",
             id: `desk-${i + 1}`,
             at: "2031-05-10T09:00:00.000Z",
+            author: "Ada",
             run: "desk-9",
             report: withoutEmpty(report),
           }),
@@ -100,7 +101,7 @@ describe("the table of reports", () => {
     const table = parseCsv(formatReports(exampleLog)).table ?? [];
     expect(table[0]).toEqual(reportTableColumns);
     expect(table).toHaveLength(1 + 144); // by hand: 6 drivers × 6 runs × 4 places
-    expect(table[1]?.slice(4, 6)).toEqual(["Ada", "desk-1"]);
+    expect(table[1]?.slice(5, 7)).toEqual(["Ada", "desk-1"]);
     expect(parseReports(formatReports(exampleLog), fresh).entries).toEqual(
       standing(exampleLog, "report"),
     );
@@ -112,10 +113,18 @@ describe("the table of reports", () => {
       {
         kind: "report",
         ...fresh(),
+        author: "desk",
         run: "desk-3",
         report: { corner: "Gate", phase: "middle", input: "steady", balance: -2 },
       },
     ]);
+  });
+
+  test("of an older version has no authors: the device stands for them, as in the log", () => {
+    const text = "id,at,run,driver,balance\r\nk3f9-4,2031-05-10T09:00:00.000Z,k3f9-3,Ada,1\r\n";
+    expect(parseReports(text, fresh).entries?.[0]?.author).toBe("k3f9");
+    const paper = "run,driver,balance\r\nk3f9-3,Ada,1\r\n";
+    expect(parseReports(paper, fresh).entries?.[0]?.author).toBe("Ada");
   });
 
   test("says line by line what is wrong", () => {

@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test, vi } from "vitest";
 import { exampleLog } from "../../../../lib/day/example/example-event.js";
-import { emptyLog } from "../../../../lib/day/log/log.js";
+import { readEntry } from "../../../../lib/day/log/entry-file.js";
+import { emptyLog, type LogEntry } from "../../../../lib/day/log/log.js";
 import { formatLog, logFromJson, readLog } from "../../../../lib/day/log/log-file.js";
 import { mergeLogs } from "../../../../lib/day/log/merge.js";
+import { standing } from "../../../../lib/day/log/standing.js";
 import { FUZZ_RUNS } from "../../../fuzz.js";
 import { anyLog } from "./any-log.js";
 
@@ -27,14 +29,80 @@ test("the example and the empty log survive the way through a file", () => {
 test.each<[unknown, string]>([
   [[], "The file must be one JSON object: a log with its entries."],
   [{ entries: [] }, 'kind is missing but must be "rollbook log": this is no log file.'],
-  [{ kind: "rollbook log", version: 3, entries: [] }, "version is 3 but must be 2."],
+  [{ kind: "rollbook log", version: 4, entries: [] }, "version is 4 but must be 2 or 3."],
   [
     { kind: "rollbook log", version: 1, entries: [] },
     "version is 1: its reports may count balance the other way round, above 0 for the rear, so they are not taken in.",
   ],
-  [{ kind: "rollbook log", version: 2, entries: 3 }, "entries is 3 but must be a list."],
+  [{ kind: "rollbook log", version: 3, entries: 3 }, "entries is 3 but must be a list."],
 ])("%j is refused with one sentence: %s", (json, sentence) => {
   expect(logFromJson(json).faults).toEqual([sentence]);
+});
+
+describe("a log of version 2", () => {
+  const at = "2031-05-10T09:00:00.000Z";
+  const [setUp] = exampleLog.entries.filter(({ kind }) => kind === "set-up");
+  const [event] = exampleLog.entries.filter(({ kind }) => kind === "event");
+  const withoutAuthor = ({ author: _, ...entry }: LogEntry) => entry;
+  const run = { kind: "run", id: "k3f9ab2c-1", at, setUp: "desk-1", driver: "Ada" };
+  const report = {
+    kind: "report",
+    id: "k3f9ab2c-2",
+    at,
+    run: "k3f9ab2c-1",
+    report: { balance: 1 },
+  };
+  const others = [
+    report,
+    { kind: "prediction", id: "desk-7", at, setUp: "desk-1", expects: "no change", reason: "So." },
+    { kind: "note", id: "desk-8", at, words: "Rain." },
+    { kind: "withdrawal", id: "desk-9", at, of: "desk-8", reason: "Not so." },
+  ];
+  const file = (...entries: unknown[]) => ({ kind: "rollbook log", version: 2, entries });
+  const old = { ...run, run: 2, car: 1, conditions: "dry, light wind" };
+
+  test("is read: the device stands for authors, a run has its number, car and conditions", () => {
+    const { log } = logFromJson(file(old, ...others));
+    expect(log?.entries.find(({ kind }) => kind === "run")).toEqual({
+      ...run,
+      author: "k3f9ab2c",
+      runNumber: 2,
+      carNumber: 1,
+      conditions: { words: "dry, light wind" },
+    });
+    expect(log?.entries.find(({ kind }) => kind === "report")).toEqual({
+      ...report,
+      author: "k3f9ab2c",
+    });
+    expect(log?.entries).toHaveLength(5);
+    expect(standing(log ?? emptyLog, "note")).toEqual([]);
+  });
+
+  test("gives days and set-ups as they were", () => {
+    if (setUp === undefined || event === undefined) throw new Error("the example has both");
+    const { log } = logFromJson(file(withoutAuthor(setUp), withoutAuthor(event)));
+    expect(log).toEqual(mergeLogs({ entries: [setUp, event] })); // written by the device "desk"
+  });
+
+  test("is the same entry by entry, as a device keeps it, and merges with its new form", () => {
+    const { entry } = readEntry(old);
+    const { log } = logFromJson(file(old));
+    expect(log?.entries).toEqual([entry]);
+    const now = readLog(formatLog(log ?? emptyLog)).log ?? emptyLog;
+    expect(mergeLogs(log ?? emptyLog, now).entries).toHaveLength(1);
+  });
+
+  test("may hold a run without number, car and conditions, or with none in words", () => {
+    expect(readEntry(run).entry).toEqual({ ...run, author: "k3f9ab2c" });
+    expect(readEntry({ ...run, conditions: "" }).entry).toEqual({ ...run, author: "k3f9ab2c" });
+    expect(readEntry({ ...run, run: 0 }).faults).toEqual([
+      "runNumber is 0 but must be a whole number from 1 to 1000.",
+    ]);
+  });
+
+  test("knows no other kinds", () => {
+    expect(logFromJson(file({ ...run, kind: "rum" })).faults?.[0]).toContain('kind is "rum"');
+  });
 });
 
 test("text that is no JSON is refused with a sentence", () => {
@@ -43,7 +111,7 @@ test("text that is no JSON is refused with a sentence", () => {
 
 test("sound entries of a corrupt log are kept for those who want them", () => {
   const entries = [...exampleLog.entries.slice(0, 3), { kind: "run" }];
-  const read = logFromJson({ kind: "rollbook log", version: 2, entries });
+  const read = logFromJson({ kind: "rollbook log", version: 3, entries });
   expect(read.faults?.[0]).toMatch(/^Entry 4: id /);
   expect(read.sound?.entries).toHaveLength(3);
 });
@@ -52,14 +120,14 @@ test("an entry nested without end is refused, not followed", () => {
   let deep: unknown = 1;
   for (let i = 0; i < 5000; i++) deep = { more: deep };
   const [run] = exampleLog.entries.filter(({ kind }) => kind === "run");
-  const json = { kind: "rollbook log", version: 2, entries: [{ ...run, deep }] };
+  const json = { kind: "rollbook log", version: 3, entries: [{ ...run, deep }] };
   expect(logFromJson(json).faults).toEqual(["Entry 1: is nested deeper than 60."]);
 });
 
 /** A few entries of every kind, so that many of them are soon read. */
 const short = {
   kind: "rollbook log",
-  version: 2,
+  version: 3,
   entries: ["event", "set-up", "run", "report", "prediction", "poll", "note"].flatMap((kind) =>
     exampleLog.entries.filter((entry) => entry.kind === kind).slice(0, 1),
   ),
@@ -131,7 +199,7 @@ describe("corrupted logs", () => {
   test("any JSON at all is refused or read, and never crashes", () => {
     fc.assert(
       fc.property(fc.jsonValue(), fc.boolean(), (json, wrapped) => {
-        const file = wrapped ? { kind: "rollbook log", version: 2, entries: [json] } : json;
+        const file = wrapped ? { kind: "rollbook log", version: 3, entries: [json] } : json;
         const read = readLog(JSON.stringify(file));
         expect(read.log === undefined).toBe(true);
         expect(read.faults?.length).toBeGreaterThan(0);

@@ -10,6 +10,7 @@ const note = (id: string, words: string, at = "2031-05-10T09:00:00.000Z"): NoteE
   kind: "note",
   id,
   at,
+  author: "desk",
   words,
 });
 
@@ -60,10 +61,10 @@ test("one id for two things is kept twice and told", () => {
 });
 
 test("the same entry from two devices is no conflict, whatever the order of its fields", () => {
-  const { kind, id, at, words } = note("desk-1", "a");
+  const { kind, id, at, author, words } = note("desk-1", "a");
   const merged = mergeLogs(
     { entries: [note("desk-1", "a")] },
-    { entries: [{ words, at, id, kind }] },
+    { entries: [{ words, author, at, id, kind }] },
   );
   expect(merged.entries).toHaveLength(1);
   expect(conflictsOf(merged)).toEqual([]);
