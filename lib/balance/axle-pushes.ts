@@ -19,7 +19,7 @@ export interface Tie {
 
 /** A wheel of an axle, in the air until it is prepared. */
 export function pushingWheel(wheel: PreparedWheel): PushingWheel {
-  return { wheel, tanAlpha: 0, rolling: 1, mostSlip: 0, slip: 0, stiffness: 0 };
+  return { wheel, tanAlpha: 0, rolling: 1, mostSlip: 0, slip: 0, push: 0, stiffness: 0 };
 }
 
 /**
@@ -48,7 +48,8 @@ export function shareOverAxle(
 /** Lets a wheel roll without slip, where that is how it rolls freely. */
 function rollsFreely(wheel: PushingWheel): boolean {
   wheel.slip = 0;
-  return Math.abs(pushOf(wheel.wheel, 0, wheel.tanAlpha)) < NO_PUSH;
+  wheel.push = pushOf(wheel.wheel, 0, wheel.tanAlpha);
+  return Math.abs(wheel.push) < NO_PUSH;
 }
 
 const NO_PUSH = 1e-7; // N
@@ -62,7 +63,8 @@ function brake(left: PushingWheel, right: PushingWheel, asked: number, tie: Tie)
 
 function drive(left: PushingWheel, right: PushingWheel, asked: number, tie: Tie): void {
   const lock = tie.underPower;
-  const [ofLeft, ofRight] = [capacity(left, 1), capacity(right, 1)];
+  const ofLeft = capacity(left, 1);
+  const ofRight = capacity(right, 1);
   const weaker = lock === 1 ? Infinity : (2 / (1 - lock)) * Math.min(ofLeft, ofRight);
   const push = eased(asked, Math.min(ofLeft + ofRight, weaker));
   couple(left, right, push / 2, push / 2, lock === 1 ? Infinity : (lock * push) / 2);
@@ -110,21 +112,22 @@ function turningAlike(left: PushingWheel, right: PushingWheel, sum: number): num
   let low = Math.min(turning(left, -left.mostSlip), turning(right, -right.mostSlip));
   let high = Math.max(turning(left, left.mostSlip), turning(right, right.mostSlip));
   let speed = 0.5 * (turning(left, left.slip) + turning(right, right.slip));
-  let [before, missBefore] = [Number.NaN, 0];
+  let before = Number.NaN;
+  let missBefore = 0;
   for (let i = 0; i < MOST_STEPS; i++) {
     turn(left, speed);
     turn(right, speed);
-    const onLeft = pushOf(left.wheel, left.slip, left.tanAlpha);
-    const miss = onLeft + pushOf(right.wheel, right.slip, right.tanAlpha) - sum;
-    if (Math.abs(miss) < 1e-7 || high - low < 1e-14) return onLeft;
+    const miss = left.push + right.push - sum;
+    if (Math.abs(miss) < 1e-7 || high - low < 1e-14) return left.push;
     if (miss > 0) high = Math.min(high, speed);
     else low = Math.max(low, speed);
     const next = speed - (miss * (speed - before)) / (miss - missBefore); // secant
-    [before, missBefore] = [speed, miss];
+    before = speed;
+    missBefore = miss;
     if (i === 0) speed += miss > 0 ? -1e-5 : 1e-5;
     else speed = next > low && next < high && i < 40 ? next : (low + high) / 2;
   }
-  return pushOf(left.wheel, left.slip, left.tanAlpha);
+  return left.push;
 }
 
 const turning = ({ rolling }: PushingWheel, slip: number): number => rolling * (1 + slip);
@@ -132,4 +135,5 @@ const turning = ({ rolling }: PushingWheel, slip: number): number => rolling * (
 function turn(wheel: PushingWheel, speed: number): void {
   const { mostSlip } = wheel;
   wheel.slip = Math.min(mostSlip, Math.max(-mostSlip, speed / wheel.rolling - 1));
+  wheel.push = pushOf(wheel.wheel, wheel.slip, wheel.tanAlpha);
 }

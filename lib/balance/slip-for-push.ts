@@ -9,6 +9,8 @@ export interface SlippingWheel {
   mostSlip: number;
   /** the slip found: where the next search begins */
   slip: number;
+  /** N that it pushes with that slip */
+  push: number;
   /** N per slip that the last search ended with; 0 before the first */
   stiffness: number;
 }
@@ -26,9 +28,11 @@ const SMALL_SLIP = 1e-5;
  */
 export function slipForPush(of: SlippingWheel, wanted: number): void {
   const { wheel, tanAlpha, mostSlip } = of;
-  let [low, high] = [-mostSlip, mostSlip];
+  let low = -mostSlip;
+  let high = mostSlip;
   let slip = Math.min(high, Math.max(low, of.slip));
-  let short = pushOf(wheel, slip, tanAlpha) - wanted;
+  let push = pushOf(wheel, slip, tanAlpha);
+  let short = push - wanted;
   let { stiffness } = of;
   for (let i = 0; i < MOST_STEPS && Math.abs(short) >= TOLERANCE; i++) {
     if (short > 0) high = slip;
@@ -36,10 +40,13 @@ export function slipForPush(of: SlippingWheel, wanted: number): void {
     if (high - low < 1e-13) break;
     let next = stiffness > 0 ? slip - short / stiffness : slip - Math.sign(short) * SMALL_SLIP;
     if (!(next > low && next < high) || i > SECANT_STEPS) next = (low + high) / 2;
-    const after = pushOf(wheel, next, tanAlpha) - wanted;
+    push = pushOf(wheel, next, tanAlpha);
+    const after = push - wanted;
     stiffness = (after - short) / (next - slip); // secant
-    [slip, short] = [next, after];
+    slip = next;
+    short = after;
   }
   of.slip = slip;
+  of.push = push;
   of.stiffness = stiffness;
 }

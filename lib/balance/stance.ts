@@ -158,13 +158,14 @@ function settle(
 ): void {
   front.most = innerAtRest(front) * front.axle.track;
   rear.most = innerAtRest(rear) * rear.axle.track;
-  let [liftedFront, liftedRear] = [false, false];
-  let response = onFour;
+  let liftedFront = false;
+  let liftedRear = false;
+  let response: RollResponse = onFour;
   stance.tips = false;
   for (let round = 0; round < ROUNDS; round++) {
     meetStops(front, rear, ay, response);
-    const usedFront = liftedFront ? 0 : momentAt(front, rear, ay, response.front) / front.most;
-    const usedRear = liftedRear ? 0 : momentAt(front, rear, ay, response.rear) / rear.most;
+    const usedFront: number = liftedFront ? 0 : momentAt(front, rear, ay, response.front) / front.most;
+    const usedRear: number = liftedRear ? 0 : momentAt(front, rear, ay, response.rear) / rear.most;
     if (!(usedFront > 1 || usedRear > 1)) break;
     const next = usedRear > usedFront ? "rear" : "front";
     const second = liftedFront || liftedRear;
@@ -175,12 +176,11 @@ function settle(
       break;
     }
     response = after;
-    [liftedFront, liftedRear] = [next === "front", next === "rear"];
+    liftedFront = next === "front";
+    liftedRear = next === "rear";
   }
-  const [f, r] = [response.front, response.rear];
-  const at = [front, rear, ay] as const;
-  finish(front, momentAt(...at, f), bodyAt(...at, f), suspensionAt(...at, f), liftedFront);
-  finish(rear, momentAt(...at, r), bodyAt(...at, r), suspensionAt(...at, r), liftedRear);
+  finish(front, front, rear, ay, response.front, liftedFront);
+  finish(rear, front, rear, ay, response.rear, liftedRear);
 }
 
 /** N·m that the tyres of an axle move. */
@@ -230,7 +230,8 @@ function meetStops(front: End, rear: End, ay: number, response: RollResponse): v
   let pf = suspensionAt(front, rear, ay, response.front);
   let pr = suspensionAt(front, rear, ay, response.rear);
   if (!touches(front, pf) && !touches(rear, pr)) return;
-  const [freeFront, freeRear] = [pf, pr];
+  const freeFront = pf;
+  const freeRear = pr;
   const { extraFront: ff, extraRear: fr } = response.front;
   const { extraFront: rf, extraRear: rr } = response.rear;
   let [fromFront, fromRear, least] = [pf, pr, Infinity];
@@ -261,7 +262,8 @@ function freeHeave({ load, restLoad, axle }: End): number {
 
 function touches({ axle: { stops }, heave, half }: End, roll: number): boolean {
   if (stops === undefined) return false;
-  const [inner, outer] = [heave - half * roll, heave + half * roll];
+  const inner = heave - half * roll;
+  const outer = heave + half * roll;
   return (
     outer > stops.bumpLeft.right ||
     inner > stops.bumpLeft.left ||
@@ -277,9 +279,11 @@ function pressStops(end: End, roll: number): number {
   if (stops === undefined) return 0;
   const { bumpLeft, droopLeft } = stops;
   let rate = 0;
-  let [low, high] = [-Infinity, Infinity];
+  let low = -Infinity;
+  let high = Infinity;
   for (let i = 0; i < STOP_ROUNDS; i++) {
-    const [inner, outer] = [end.heave - half * roll, end.heave + half * roll];
+    const inner = end.heave - half * roll;
+    const outer = end.heave + half * roll;
     const pushInner = stopForce(inner, bumpLeft.left, droopLeft.left, stops);
     const pushOuter = stopForce(outer, bumpLeft.right, droopLeft.right, stops);
     const rateInner = stopRate(inner, bumpLeft.left, droopLeft.left, stops);
@@ -299,15 +303,23 @@ function pressStops(end: End, roll: number): number {
 }
 
 /** Writes down how an axle stands. */
-function finish(end: End, moment: number, body: number, suspension: number, lifted: boolean): void {
+function finish(
+  end: End,
+  front: End,
+  rear: End,
+  ay: number,
+  at: AxleResponse,
+  lifted: boolean,
+): void {
   const { stance, axle, load } = end;
   const inner = innerAtRest(end);
-  const moved = lifted ? inner : moment / axle.track;
+  const moved = lifted ? inner : momentAt(front, rear, ay, at) / axle.track;
+  const suspension = suspensionAt(front, rear, ay, at);
   stance.left.load = Math.min(load, Math.max(0, inner - moved));
   stance.right.load = load - stance.left.load;
   stance.left.travel = end.heave - end.half * suspension;
   stance.right.travel = end.heave + end.half * suspension;
-  stance.roll = body;
+  stance.roll = bodyAt(front, rear, ay, at);
   stance.suspensionRoll = suspension;
   stance.lifted = lifted;
 }
@@ -318,7 +330,8 @@ function place({ stance, axle, heave, mass }: End, ay: number): void {
   const { camberGain, toeGain } = axle;
   const lean = leanInRoll(axle, roll, suspensionRoll);
   const way = turnInRoll(axle, suspensionRoll) - axle.complianceSteer * mass * ay; // side force of the axle: m·ay
-  const [camberMoved, toeMoved] = [camberGain * heave, toeGain * heave];
+  const camberMoved = camberGain * heave;
+  const toeMoved = toeGain * heave;
   stance.left.inclination = axle.camber.left + camberMoved + lean;
   stance.right.inclination = lean - axle.camber.right - camberMoved;
   stance.left.points = way - axle.toe.left - toeMoved;

@@ -1,5 +1,5 @@
 import type { Axles, Sides } from "../load/wheels.js";
-import { momentWith, newWheel, prepareWheel, pushOf, sideOf } from "../tyre/prepared-wheel.js";
+import { momentWith, newWheel, prepareWheel, sideOf } from "../tyre/prepared-wheel.js";
 import { GRAVITY } from "../units.js";
 import { type PushingWheel, pushingWheel, shareOverAxle, type Tie } from "./axle-pushes.js";
 import { lockOnOverrun, lockUnderPower } from "./differential.js";
@@ -126,7 +126,8 @@ export function wholeCar(car: HandlingCar, driving: Driving): WholeCar {
     road.along = longitudinalAcceleration + alongGrade + drag * speedSquared;
     road.across = ay * cosBank - GRAVITY * sinBank;
     const sideSlip = sideSlipFor(slipAngle, road.curvature * b);
-    [road.cos, road.sin] = [Math.cos(sideSlip), Math.sin(sideSlip)];
+    road.cos = Math.cos(sideSlip);
+    road.sin = Math.sin(sideSlip);
     road.front = Math.atan2(road.sin + road.curvature * a, road.cos);
     demand.forward = road.along * road.cos - road.across * road.sin;
     demand.left = road.along * road.sin + road.across * road.cos;
@@ -135,7 +136,8 @@ export function wholeCar(car: HandlingCar, driving: Driving): WholeCar {
     findStance(demand);
     prepareAxle(front);
     prepareAxle(rear);
-    [placed.rear, placed.lateralAcceleration] = [slipAngle, ay];
+    placed.rear = slipAngle;
+    placed.lateralAcceleration = ay;
     whole.sideSlip = sideSlip;
     whole.speed = Math.sqrt(speedSquared);
     whole.yawRate = whole.speed * road.curvature;
@@ -249,14 +251,14 @@ function turnWheel(wheel: WheelForces, steer: number, across: number, forward: n
 }
 
 function addWheel(axle: AxleAtWork, wheel: WheelForces, y: number): void {
-  const { wheel: tyre, slip, tanAlpha, points } = wheel;
-  const push = pushOf(tyre, slip, tanAlpha);
+  const { wheel: tyre, slip, push, tanAlpha, points } = wheel;
   const side = sideOf(tyre, slip, tanAlpha);
   const moment = momentWith(tyre, slip, tanAlpha, push, side);
   wheel.longitudinalForce = push;
   wheel.sideForce = side;
   wheel.aligningMoment = moment;
-  const [cos, sin] = [Math.cos(points), Math.sin(points)];
+  const cos = Math.cos(points);
+  const sin = Math.sin(points);
   const forward = push * cos - side * sin;
   const left = push * sin + side * cos;
   axle.forward += forward;
