@@ -164,7 +164,9 @@ function settle(
   stance.tips = false;
   for (let round = 0; round < ROUNDS; round++) {
     meetStops(front, rear, ay, response);
-    const usedFront: number = liftedFront ? 0 : momentAt(front, rear, ay, response.front) / front.most;
+    const usedFront: number = liftedFront
+      ? 0
+      : momentAt(front, rear, ay, response.front) / front.most;
     const usedRear: number = liftedRear ? 0 : momentAt(front, rear, ay, response.rear) / rear.most;
     if (!(usedFront > 1 || usedRear > 1)) break;
     const next = usedRear > usedFront ? "rear" : "front";
