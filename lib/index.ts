@@ -108,7 +108,6 @@ export * from "./day/plan/clock.js";
 export * from "./day/plan/difference.js";
 export * from "./day/plan/minutes.js";
 export * from "./day/plan/plan.js";
-export * from "./day/plan/plan-of-event.js";
 export * from "./day/plan/propose.js";
 export * from "./day/plan/repeats.js";
 export * from "./day/plan/rotation.js";

@@ -48,6 +48,33 @@ function holds({ call, value }: Line, got: unknown): void {
   );
 }
 
+/** What chapters take from the library by name, types apart. */
+function calledByChapters(): string[] {
+  const chapters = readdirSync(inRoot("notebooks")).filter((file) => file.endsWith(".ipynb"));
+  const names = chapters.flatMap((file) => {
+    const { cells } = JSON.parse(readFileSync(inRoot(`notebooks/${file}`), "utf8")) as {
+      cells: { source: string[] }[];
+    };
+    const text = cells.map(({ source }) => source.join("")).join("\n");
+    const imports = [...text.matchAll(/import \{([^}]*)\} from "@rollbook\/lib"/g)];
+    return imports.flatMap(([, list = ""]) => list.split(",").map((name) => name.trim()));
+  });
+  return [...new Set(names)].filter((name) => /^\w+$/.test(name));
+}
+
+test("each function of lib that a chapter calls has an example", () => {
+  const all = files.map(textOf).join("\n");
+  const functions = calledByChapters().filter((name) =>
+    new RegExp(`export function ${name}\\b`).test(all),
+  );
+  expect(functions.length).toBeGreaterThan(100);
+  const without = functions.filter((name) => {
+    const before = all.slice(0, all.search(new RegExp(`export function ${name}\\b`)));
+    return !before.slice(before.lastIndexOf("/**")).includes("@example");
+  });
+  expect(without).toEqual([]);
+});
+
 describe("examples in the docstrings of lib come to what stands beside them", () => {
   const withExamples = files.filter((file) => textOf(file).includes("@example"));
   test.each(withExamples)("%s", (file) => {

@@ -23,7 +23,13 @@ export interface RunDebrief {
   readonly group: readonly GroupCell[];
 }
 
-/** Felt beside predicted for every run of a day that some driver can compare with a run before. */
+/**
+ * Felt beside predicted for every run of a day that some driver can compare with a run before.
+ *
+ * @example
+ * const [event] = standing(exampleLog, "event");
+ * debriefOf(exampleLog, event)[0].run // → 2, in the first nobody has a run before
+ */
 export function debriefOf(log: Log, event: EventEntry): RunDebrief[] {
   return runsWithReports(log, event).flatMap((run) => {
     const drivers = comparedIn(log, event, run);

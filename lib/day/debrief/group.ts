@@ -19,7 +19,7 @@ export interface GroupCell {
 }
 
 /** Fewer drivers than this are only counted: who said what could be guessed – common practice, no source. */
-export const SMALLEST_GROUP = 3;
+const SMALLEST_GROUP = 3;
 
 /**
  * One summary of what several drivers felt.

@@ -19,7 +19,7 @@ export interface PollAdvice {
 }
 
 /** Between these shares neighbours teach each other best: Smith 2009, Lasry 2008. */
-export const DISCUSS_BETWEEN = { least: 0.35, most: 0.7 } as const;
+const DISCUSS_BETWEEN = { least: 0.35, most: 0.7 } as const;
 
 const MOST_CARDS = 10_000;
 
@@ -27,6 +27,8 @@ const MOST_CARDS = 10_000;
  * What to do after a vote with cards, by the share of right answers.
  *
  * @throws Refusal when a count is not a whole number from 0, or no card was up
+ * @example
+ * pollAdvice({ a: 5, b: 5, c: 0, d: 0 }, "a").advice // → "discuss", half of them are right
  */
 export function pollAdvice(count: PollCount, right: PollLetter): PollAdvice {
   const cards = cardsIn(count);

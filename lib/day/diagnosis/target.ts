@@ -46,7 +46,13 @@ const sureWeight: Readonly<Record<Confidence, number>> = {
 };
 const UNSAID = 0.6;
 
-/** What a complete report asks of the car. */
+/**
+ * What a complete report asks of the car.
+ *
+ * @example
+ * const report = { corner: "Long Left", phase: "middle", input: "steady", balance: 2 };
+ * targetOf(report, 0, exampleVenue).want // → -0.4, by hand: two points of 0.2 m/s² the other way
+ */
 export function targetOf(report: CompleteReport, index: number, venue?: Venue): Target {
   const { howOften, confidence } = report;
   const often = howOften === undefined ? UNSAID : oftenWeight[howOften];

@@ -17,7 +17,7 @@ export type ReadLog =
  * forward. In version 1 a balance above 0 meant that the rear slides first; some files of it were
  * written after that had changed, so none can be told right.
  */
-export const LOG_FILE_VERSION = 3;
+const LOG_FILE_VERSION = 3;
 const OLDER_VERSION = 2;
 
 const LONGEST_FILE = 50_000_000; // characters, far above any log

@@ -9,7 +9,12 @@ export interface OpenField {
 
 const helpfulFields = ["howOften", "againstLastRun", "confidence"] as const;
 
-/** The fields that a report leaves open, the needed ones first. */
+/**
+ * The fields that a report leaves open, the needed ones first.
+ *
+ * @example
+ * whatIsMissing({ balance: 2 })[0].field // → "corner"
+ */
 export function whatIsMissing(report: Report): OpenField[] {
   const open = ({ field }: OpenField) => report[field] === undefined;
   return [

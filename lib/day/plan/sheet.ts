@@ -28,6 +28,9 @@ interface Turn {
  *
  * @param look - of `lookerFor`, kept where plans of the same day are worked out again and again
  * @throws Refusal when the car of the plan cannot stand on its springs
+ * @example
+ * const plan = { car: demoCar, venue: exampleVenue, minutes: 60, steps: [{ kind: "baseline" }] };
+ * sheetOf(plan)[0].minutes.drive // → 8, as usual
  */
 export function sheetOf(plan: Plan, look: Looker = lookerFor(plan)): SheetRow[] {
   const rows: SheetRow[] = [];

@@ -56,7 +56,7 @@ export function levelRoadAccelerationOf(corner: VenueCorner): number {
 }
 
 /** Speeds between slow, medium and fast corners, m/s: 70 and 110 km/h – common practice, no source. */
-export const SPEED_CLASS_BOUNDS = { medium: 70 / 3.6, fast: 110 / 3.6 } as const;
+const SPEED_CLASS_BOUNDS = { medium: 70 / 3.6, fast: 110 / 3.6 } as const;
 
 /**
  * How drivers would call the speed of a corner.

@@ -10,9 +10,8 @@ import { driverRuns } from "../../../../lib/day/log/driver-runs.js";
 import type { LogEntry } from "../../../../lib/day/log/log.js";
 import { conflictsOf } from "../../../../lib/day/log/merge.js";
 import { isComplete } from "../../../../lib/day/log/report.js";
-import { standing } from "../../../../lib/day/log/standing.js";
+import { nowStandingFor, standing } from "../../../../lib/day/log/standing.js";
 import { looseEndsOf, versionsOf } from "../../../../lib/day/log/versions.js";
-import { planOfEvent } from "../../../../lib/day/plan/plan-of-event.js";
 import { proposePlan } from "../../../../lib/day/plan/propose.js";
 import { rotation } from "../../../../lib/day/plan/rotation.js";
 import { sheetOf } from "../../../../lib/day/plan/sheet.js";
@@ -24,7 +23,8 @@ vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test
 
 const runs = standing(exampleLog, "run");
 const [event] = standing(exampleLog, "event");
-const plan = event && planOfEvent(exampleLog, event);
+const start = event && nowStandingFor(exampleLog, "set-up", event.setUp);
+const plan = event && start && { ...event, car: start.car };
 
 test("six drivers drive six runs and report on four places each time", () => {
   expect(runs).toHaveLength(36); // by hand: 6 × 6
