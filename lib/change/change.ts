@@ -3,6 +3,8 @@ import type { AxleLever, CarLever } from "../car/car.js";
 /** An end of the car. */
 export type End = "front" | "rear";
 
+export const otherEnd = (end: End): End => (end === "front" ? "rear" : "front");
+
 /** What can be changed at an axle. */
 export type EndLever = AxleLever | "barPosition";
 

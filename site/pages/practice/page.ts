@@ -1,5 +1,5 @@
 import type { SitePage } from "../../build/site-pages.js";
-import { words } from "./words.js";
+import { words } from "../../say/practice/words.js";
 
 const steps = words.steps.map((step) => `<li>${step}</li>`);
 

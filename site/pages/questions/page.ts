@@ -1,9 +1,8 @@
-import { demoCar, format } from "@rollbook/lib";
+import { demoCar, format, misconceptions } from "@rollbook/lib";
 import type { SitePage } from "../../build/site-pages.js";
 import { escapeHtml } from "../../cells/escape.js";
-import { askAbout } from "./bank/asked.js";
-import { misconceptions } from "./bank/index.js";
-import { words } from "./words.js";
+import { askAbout } from "../../say/questions/asked.js";
+import { words } from "../../say/questions/words.js";
 
 /** The questions about the workbook's own car, their answers folded, for those without JavaScript. */
 function stillQuestion(asked: ReturnType<typeof askAbout>): string {
@@ -21,7 +20,9 @@ function stillQuestion(asked: ReturnType<typeof askAbout>): string {
 }
 
 const still = (): string =>
-  misconceptions.map((one) => stillQuestion(askAbout(demoCar, one, "first", format))).join("\n");
+  misconceptions
+    .map(({ idea }) => stillQuestion(askAbout(demoCar, idea, "first", format)))
+    .join("\n");
 
 export const questionsPage: SitePage = {
   name: "questions",

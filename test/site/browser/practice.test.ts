@@ -85,7 +85,7 @@ describe("practice", () => {
     expect(await round.getAttribute("href")).toBe(puzzle);
     await page.locator("#forget").click();
     expect(await round.count()).toBe(0);
-    await page.locator("#undo-forget").click();
+    await page.locator("#undo").click();
     expect(await round.count()).toBe(1);
     expect(errors).toEqual([]);
     expect(foreign).toEqual([]);

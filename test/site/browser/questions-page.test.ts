@@ -1,8 +1,6 @@
+import { answersToFile, type Given, misconceptions, today } from "@rollbook/lib";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { misconceptions } from "../../../site/pages/questions/bank/index.js";
-import { toFile } from "../../../site/pages/questions/record/answers-file.js";
-import { type Given, today } from "../../../site/pages/questions/record/given.js";
 import { axeFaultsInBoth } from "./axe.js";
 import { savedText, useBrowser } from "./browser.js";
 
@@ -32,7 +30,7 @@ async function bring(page: Page, answers: readonly Given[]): Promise<void> {
     .setInputFiles({
       name: "answers.json",
       mimeType: "application/json",
-      buffer: Buffer.from(toFile(answers)),
+      buffer: Buffer.from(answersToFile(answers)),
     });
   await page.getByText(`${answers.length} answers added.`).waitFor();
 }
@@ -114,6 +112,25 @@ describe("one question", () => {
     expect(await page.locator("#one .about").textContent()).toBe(
       "About Pipit, the workbook’s own car, and not Own <b>car</b>: it has no anti-roll bar to take off.",
     );
+  });
+});
+
+describe("a glance at another part", () => {
+  it("loses neither an answer that was chosen nor the counts of a vote", async () => {
+    const { page } = await openPart("one?question=bar-helps-own-end");
+    const go = (part: string) =>
+      page.evaluate((name) => {
+        location.hash = `#${name}`;
+      }, part);
+    await page.locator("#one form.answering input").nth(2).check();
+    await go("class");
+    await page.locator("#class form.vote input").first().fill("7");
+    await go("one");
+    await page.locator("#one form.answering").waitFor();
+    expect(await page.locator("#one form.answering input").nth(2).isChecked()).toBe(true);
+    await go("class");
+    await page.locator("#class form.vote").first().waitFor();
+    expect(await page.locator("#class form.vote input").first().inputValue()).toBe("7");
   });
 });
 
@@ -269,7 +286,7 @@ describe("answers as a file", () => {
     const files = ["a.json", "b.json"].map((name) => ({
       name,
       mimeType: "application/json",
-      buffer: Buffer.from(toFile([before, after])),
+      buffer: Buffer.from(answersToFile([before, after])),
     }));
     const broken = { name: "c.json", mimeType: "application/json", buffer: Buffer.from("{") };
     await page

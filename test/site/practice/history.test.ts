@@ -1,20 +1,20 @@
-import fc from "fast-check";
-import { expect, test } from "vitest";
-import { linkTo } from "../../../site/pages/practice/puzzle/link.js";
-import { presets } from "../../../site/pages/practice/puzzle/puzzle.js";
 import {
-  asHistory,
-  points,
-  type Round,
+  asRounds,
+  type PracticeRound,
+  pointsOf,
+  practiceCorners,
   totalOf,
   withRound,
-} from "../../../site/pages/practice/record/history.js";
+} from "@rollbook/lib";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { linkTo, tidyLink } from "../../../site/pages/practice/puzzle-link.js";
 
-const link = linkTo({ seed: 7, level: 2, place: presets.tight });
-const round: Round = { at: 1_700_000_000_000, link, report: 1, cause: 0.8, next: 0 };
+const link = linkTo({ seed: 7, level: 2, place: practiceCorners.tight });
+const round: PracticeRound = { at: 1_700_000_000_000, link, report: 1, cause: 0.8, next: 0 };
 
 test("rounds come back from their text as they were", () => {
-  expect(asHistory(JSON.parse(JSON.stringify([round, round])))).toEqual([round, round]);
+  expect(asRounds(JSON.parse(JSON.stringify([round, round])), tidyLink)).toEqual([round, round]);
 });
 
 test.each([
@@ -25,24 +25,24 @@ test.each([
   ["a link with a fault", { ...round, link: "#?seed=x" }],
   ["nothing", null],
 ])("a round with %s is left out, and the others stay", (_, broken) => {
-  expect(asHistory([broken, round])).toEqual([round]);
+  expect(asRounds([broken, round], tidyLink)).toEqual([round]);
 });
 
 test("anything at all is a history or none, and never throws", () => {
   fc.assert(
     fc.property(fc.jsonValue(), (value) => {
-      expect(asHistory(value)).toEqual(Array.isArray(value) ? [] : undefined);
+      expect(asRounds(value, tidyLink)).toEqual(Array.isArray(value) ? [] : undefined);
     }),
   );
 });
 
 test("two hundred rounds are kept, the latest ones", () => {
   const many = Array.from({ length: 205 }, (_, at) => ({ ...round, at }));
-  const kept = many.reduce<Round[]>(withRound, []);
+  const kept = many.reduce<PracticeRound[]>(withRound, []);
   expect(kept).toHaveLength(200);
   expect(kept.at(-1)?.at).toBe(204);
 });
 
-test("the total is the mean of the three answers, in whole points", () => {
-  expect(points(totalOf(round))).toBe(60); // by hand: (1 + 0.8 + 0) / 3
+test("the total is the mean of the three answers, in whole pointsOf", () => {
+  expect(pointsOf(totalOf(round))).toBe(60); // by hand: (1 + 0.8 + 0) / 3
 });

@@ -1,21 +1,24 @@
-import { demoCar, practiceFrom, sameWay } from "@rollbook/lib";
+import {
+  causesFor,
+  demoCar,
+  freshSeed,
+  LARGEST_PUZZLE,
+  nextChoices,
+  type Puzzle,
+  practiceCornerName,
+  practiceCorners,
+  practiceFrom,
+  sameWay,
+} from "@rollbook/lib";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { causesFor, nextChoices } from "../../../site/pages/practice/puzzle/answers.js";
-import { markOf } from "../../../site/pages/practice/puzzle/car-mark.js";
-import { linkTo, puzzleFrom } from "../../../site/pages/practice/puzzle/link.js";
-import {
-  cornerOf,
-  freshSeed,
-  LARGEST_SEED,
-  type Puzzle,
-  presetOf,
-  presets,
-} from "../../../site/pages/practice/puzzle/puzzle.js";
+import { markOf } from "../../../site/pages/practice/car-mark.js";
+import { linkTo, puzzleFrom } from "../../../site/pages/practice/puzzle-link.js";
+import { cornerOf } from "../../../site/say/practice/puzzle.js";
 
 const anyPuzzle: fc.Arbitrary<Puzzle> = fc.record(
   {
-    seed: fc.nat(LARGEST_SEED),
+    seed: fc.nat(LARGEST_PUZZLE),
     level: fc.constantFrom(1, 2, 3),
     place: fc.record({
       direction: fc.constantFrom("left", "right"),
@@ -52,7 +55,7 @@ describe("a link", () => {
     expect(puzzleFrom("#?seed=12", 1)?.puzzle).toEqual({
       seed: 12,
       level: 1,
-      place: presets.practice,
+      place: practiceCorners.practice,
     });
   });
 
@@ -70,7 +73,7 @@ describe("a link", () => {
   ])("with %s is refused there with a sentence", (query, sentence) => {
     const linked = puzzleFrom(`#?${query}`, 77);
     expect(linked?.faults).toEqual([sentence]);
-    expect(linked?.puzzle).toEqual({ seed: 77, level: 1, place: presets.practice });
+    expect(linked?.puzzle).toEqual({ seed: 77, level: 1, place: practiceCorners.practice });
   });
 
   test("of any text never throws, shows little of it, and leaves a puzzle that can be linked to", () => {
@@ -87,14 +90,14 @@ describe("a link", () => {
 
 describe("corners", () => {
   test("to choose from are known again by their numbers, and any other is one's own", () => {
-    expect(presetOf(presets.tight)).toBe("tight");
-    expect(cornerOf(presets.sweep).name).toBe("Fast sweep");
-    expect(cornerOf({ ...presets.sweep, radius: 141 }).name).toBe("Your own");
+    expect(practiceCornerName(practiceCorners.tight)).toBe("tight");
+    expect(cornerOf(practiceCorners.sweep).name).toBe("Fast sweep");
+    expect(cornerOf({ ...practiceCorners.sweep, radius: 141 }).name).toBe("Your own");
   });
 
   test("a fresh number is one that a link can carry", () => {
     expect(freshSeed(() => 0)).toBe(1);
-    expect(freshSeed(() => 1 - 2 ** -53)).toBe(LARGEST_SEED);
+    expect(freshSeed(() => 1 - 2 ** -53)).toBe(LARGEST_PUZZLE);
   });
 });
 
@@ -107,7 +110,7 @@ test("the mark of a car stays with it and changes with anything in its file", ()
 });
 
 describe("answers to choose from", () => {
-  const practices = [1, 2, 3].map((seed) => practiceFrom(seed, cornerOf(presets.practice)));
+  const practices = [1, 2, 3].map((seed) => practiceFrom(seed, cornerOf(practiceCorners.practice)));
 
   test("always hold what was hidden: among four with most help, else among all", () => {
     for (const practice of practices) {

@@ -1,13 +1,20 @@
-import { type Car, candidatesFor, demoCar, practiceCorner, practiceFrom } from "@rollbook/lib";
+import {
+  type Car,
+  candidatesFor,
+  demoCar,
+  practiceCorner,
+  practiceCorners,
+  practiceFrom,
+} from "@rollbook/lib";
 import { describe, expect, test } from "vitest";
 import { standingCar } from "../../../lib/balance/standing-car.js";
-import { cornerOf, presets } from "../../../site/pages/practice/puzzle/puzzle.js";
-import { whyOf } from "../../../site/pages/practice/puzzle/why.js";
+import { cornerOf } from "../../../site/say/practice/puzzle.js";
+import { whyOf } from "../../../site/say/practice/why.js";
 import { otherCars } from "../other-cars.js";
 
 /** Puzzles of a car, as many as it gives. */
 const puzzles = (car: Car) =>
-  Object.values(presets).flatMap((place) =>
+  Object.values(practiceCorners).flatMap((place) =>
     Array.from({ length: 10 }, (_, seed) => {
       try {
         return practiceFrom(seed, cornerOf(place), car);

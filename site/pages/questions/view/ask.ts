@@ -1,16 +1,11 @@
+import type { IdeaName } from "@rollbook/lib";
 import { format, reader } from "@rollbook/page";
-import { type Asked, askAbout } from "../bank/asked.js";
-import type { IdeaName } from "../bank/ideas.js";
-import { misconceptions } from "../bank/index.js";
-import type { Form } from "../bank/question.js";
-import { words } from "../words.js";
+import { type Asked, askAbout } from "../../../say/questions/asked.js";
+import { words } from "../../../say/questions/words.js";
+import type { Which } from "../state.js";
 
-/** The question of that name, for the reader's car and in the reader's units. */
-export function ask(idea: IdeaName, form: Form): Asked {
-  const misconception = misconceptions.find((one) => one.idea === idea);
-  if (!misconception) throw new RangeError(`no question is named ${idea}`);
-  return askAbout(reader.car, misconception, form, format);
-}
+/** A question about the reader's car and in the reader's units. */
+export const ask = ({ idea, form }: Which): Asked => askAbout(reader.car, idea, form, format);
 
 export const topicOf = (idea: IdeaName): string => words.topics[idea] ?? idea;
 
@@ -20,3 +15,5 @@ export function aboutOf({ about, instead }: Asked): string {
     ? words.onCar(about)
     : words.onOtherCar(about, reader.car.name, instead);
 }
+
+export const letterOf = (index: number): string => words.letters[index] ?? "";

@@ -1,25 +1,23 @@
-import type { PollLetter } from "@rollbook/lib";
+import { misconceptions, type PollLetter, type QuestionForm } from "@rollbook/lib";
 import { documentOf, format, reader } from "@rollbook/page";
-import { type Asked, askAbout } from "../../questions/bank/asked.js";
-import { ideas } from "../../questions/bank/ideas.js";
-import { misconceptions } from "../../questions/bank/index.js";
-import type { Form } from "../../questions/bank/question.js";
+import { type Asked, askAbout } from "../../../say/questions/asked.js";
+import { ideas } from "../../../say/questions/ideas.js";
 
 /** A question that the workbook has ready for a vote. */
 export interface ReadyQuestion {
   readonly key: string;
   readonly belief: string;
-  readonly form: Form;
+  readonly form: QuestionForm;
   readonly ask: () => Asked;
 }
 
 /** Every question of the bank about the reader's car: the first of each idea, then its twin. */
-export const readyQuestions: readonly ReadyQuestion[] = misconceptions.flatMap((misconception) =>
+export const readyQuestions: readonly ReadyQuestion[] = misconceptions.flatMap(({ idea }) =>
   (["first", "twin"] as const).map((form) => ({
-    key: `${misconception.idea} ${form}`,
-    belief: ideas[misconception.idea].belief,
+    key: `${idea} ${form}`,
+    belief: ideas[idea].belief,
     form,
-    ask: () => askAbout(reader.car, misconception, form, format),
+    ask: () => askAbout(reader.car, idea, form, format),
   })),
 );
 

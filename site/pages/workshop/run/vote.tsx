@@ -9,12 +9,12 @@ import {
 } from "@rollbook/lib";
 import { format, spell } from "@rollbook/page";
 import { pollAdviceInWords } from "../../../say/poll.js";
+import type { Asked } from "../../../say/questions/asked.js";
 import { theLog, write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
 import { Field, LinesField } from "../../../ui/field.js";
 import { Fold } from "../../../ui/fold.js";
-import type { Asked } from "../../questions/bank/asked.js";
 import { words } from "../words.js";
 import {
   changeVote,

@@ -1,0 +1,43 @@
+import { type Car, demoCar, freshSeed, type Puzzle, practiceCorners } from "@rollbook/lib";
+import { chosenCar, ownCars } from "@rollbook/page";
+import { words } from "../../say/practice/words.js";
+import { markOf } from "./car-mark.js";
+import { puzzleFrom } from "./puzzle-link.js";
+
+/** A puzzle for this learner: the car that the course is about, if it is one of their own. */
+function freshPuzzle(): Puzzle {
+  const car = chosenCar();
+  const own = ownCars.now.value.cars.includes(car) || car.name !== demoCar.name;
+  const puzzle = { seed: freshSeed(), level: 1, place: practiceCorners.practice } as const;
+  return own ? { ...puzzle, car: markOf(car) } : puzzle;
+}
+
+/** The car that a puzzle was made with; nothing where it is not here. */
+function carIn({ car }: Puzzle): Car | undefined {
+  if (car === undefined) return demoCar;
+  return ownCars.now.value.cars.find((one) => markOf(one) === car);
+}
+
+/** The car that a puzzle was made with, or the workbook's own where it is not here. */
+export const carFor = (puzzle: Puzzle): Car => carIn(puzzle) ?? demoCar;
+
+/** A puzzle to begin with, what is wrong with the link that asked for it, and whether it begins at once. */
+export interface Asked {
+  readonly puzzle: Puzzle;
+  readonly faults: readonly string[];
+  readonly begin: boolean;
+}
+
+/** The puzzle that the end of an address asks for, or a fresh one. */
+export function askedFor(hash: string): Asked {
+  const linked = puzzleFrom(hash, freshSeed());
+  const asked = linked?.puzzle ?? freshPuzzle();
+  const missing = carIn(asked) === undefined;
+  const { car: _, ...others } = asked;
+  const faults = [...(linked?.faults ?? []), ...(missing ? [words.faults.otherCar] : [])];
+  return {
+    puzzle: missing ? others : asked,
+    faults,
+    begin: linked !== undefined && faults.length === 0,
+  };
+}

@@ -1,0 +1,176 @@
+import { useSignal } from "@preact/signals";
+import {
+  demoCar,
+  freshSeed,
+  fromShown,
+  helpLevels,
+  LARGEST_PUZZLE,
+  type Parameter,
+  type PracticeCornerName,
+  type Puzzle,
+  parameters,
+  practiceCornerName,
+  practiceCorners,
+  type UnnamedCorner,
+} from "@rollbook/lib";
+import { ownCars } from "@rollbook/page";
+import { words } from "../../../say/practice/words.js";
+import { Button } from "../../../ui/button.js";
+import { Chips } from "../../../ui/chips.js";
+import { ChoiceField } from "../../../ui/field.js";
+import { markOf } from "../car-mark.js";
+import { Part } from "./part.js";
+import { SliderRow } from "./slider.js";
+
+const grade: Parameter = {
+  name: words.grade,
+  symbol: "",
+  quantity: "share",
+  min: fromShown("share", -25),
+  max: fromShown("share", 25),
+  step: fromShown("share", 1),
+  start: 0,
+  decimals: 0,
+};
+const seed: Parameter = {
+  name: words.puzzle,
+  symbol: "",
+  quantity: "count",
+  min: 0,
+  max: LARGEST_PUZZLE,
+  step: 1,
+  start: 1,
+  decimals: 0,
+};
+const speed: Parameter = { ...parameters.speed, name: words.speedAsked };
+
+interface Choosing<Value> {
+  readonly value: Value;
+  readonly set: (value: Value) => void;
+}
+
+/** Corner, level, car and number of the next puzzle. */
+export function Choose({
+  value: puzzle,
+  set,
+  begin,
+}: Choosing<Puzzle> & { readonly begin: () => void }) {
+  const levels = helpLevels.map((value) => ({ value, text: `${value} · ${words.levels[value]}` }));
+  return (
+    <Part id="choose" heading={words.choose} lead={false}>
+      <Corner value={puzzle.place} set={(place) => set({ ...puzzle, place })} />
+      <Chips
+        id="level"
+        question={words.level}
+        choices={levels}
+        chosen={puzzle.level}
+        choose={(level) => set({ ...puzzle, level })}
+      />
+      <p class="quiet" id="about-level">
+        {words.aboutLevels[puzzle.level]}
+      </p>
+      <CarChoice value={puzzle} set={set} />
+      <div class="number">
+        <SliderRow
+          id="seed"
+          parameter={seed}
+          value={puzzle.seed}
+          report={(value) => set({ ...puzzle, seed: value })}
+        />
+        <Button id="fresh" work={() => set({ ...puzzle, seed: freshSeed() })}>
+          {words.another}
+        </Button>
+        <p class="quiet">{words.puzzleHelp}</p>
+      </div>
+      <Button id="begin" large work={begin}>
+        {words.begin}
+      </Button>
+    </Part>
+  );
+}
+
+const names = Object.keys(practiceCorners) as PracticeCornerName[];
+const corners = [
+  ...names.map((value) => ({ value, text: words.corners[value] })),
+  { value: "own", text: words.ownCorner } as const,
+];
+
+/** The corners to choose from, or one of the learner's own. */
+function Corner({ value: place, set }: Choosing<UnnamedCorner>) {
+  const own = useSignal(practiceCornerName(place) === undefined);
+  const choose = (name: PracticeCornerName | "own") => {
+    own.value = name === "own";
+    if (name !== "own") set(practiceCorners[name]);
+  };
+  return (
+    <div>
+      <Chips
+        id="corner"
+        question={words.corner}
+        choices={corners}
+        chosen={own.value ? "own" : (practiceCornerName(place) ?? "own")}
+        choose={choose}
+      />
+      <div class="own" hidden={!own.value}>
+        <OwnCorner value={place} set={set} />
+      </div>
+    </div>
+  );
+}
+
+const turns = (["left", "right"] as const).map((value) => ({ value, text: words.turns[value] }));
+
+function OwnCorner({ value: place, set }: Choosing<UnnamedCorner>) {
+  return (
+    <>
+      <SliderRow
+        id="own-radius"
+        parameter={parameters.cornerRadius}
+        value={place.radius}
+        report={(radius) => set({ ...place, radius })}
+      />
+      <SliderRow
+        id="own-speed"
+        parameter={speed}
+        value={place.speed}
+        report={(value) => set({ ...place, speed: value })}
+      />
+      <SliderRow
+        id="own-grade"
+        parameter={grade}
+        value={place.grade ?? 0}
+        report={(value) => set({ ...place, grade: value })}
+      />
+      <Chips
+        id="own-turn"
+        question={words.turn}
+        choices={turns}
+        chosen={place.direction}
+        choose={(direction) => set({ ...place, direction })}
+      />
+    </>
+  );
+}
+
+/** The workbook's own car, or one of the learner's. */
+function CarChoice({ value: puzzle, set }: Choosing<Puzzle>) {
+  const { cars } = ownCars.now.value;
+  if (cars.length === 0) return null;
+  const choose = (mark: string) => {
+    const { car: _, ...others } = puzzle;
+    set(mark === "" ? others : { ...others, car: mark });
+  };
+  const choices = [
+    ["", words.workbooksCar(demoCar.name)] as const,
+    ...cars.map((car) => [markOf(car), car.name] as const),
+  ];
+  return (
+    <ChoiceField
+      id="car"
+      label={words.car}
+      choices={choices}
+      value={puzzle.car ?? ""}
+      choose={choose}
+    />
+  );
+}

@@ -1,0 +1,141 @@
+import { useSignal } from "@preact/signals";
+import {
+  type ChannelName,
+  channelNames,
+  channelsOf,
+  cornerParts,
+  type DrivenCorner,
+  type Drives,
+  driveFacts,
+  driveNames,
+  drivenLength,
+  type Parameter,
+} from "@rollbook/lib";
+import { reader } from "@rollbook/page";
+import { useMemo } from "preact/hooks";
+import { driveSays, hereSays } from "../../../say/practice/drive.js";
+import { words } from "../../../say/practice/words.js";
+import { Button } from "../../../ui/button.js";
+import type { Round } from "../state.js";
+import { chartOf, type Look, tones } from "./charts.js";
+import { Picture } from "./picture.js";
+import { planView } from "./plan-view.js";
+import { usePlayer } from "./player.js";
+import { SliderRow } from "./slider.js";
+import { Values } from "./values.js";
+
+interface Driven {
+  readonly round: Round;
+  readonly drives: Drives;
+}
+
+/** Plan view and traces of a round's drives, all read at one place along the corner. */
+export function Traces({ round, drives }: Driven) {
+  const { practice, puzzle } = round;
+  const { known } = drives;
+  const distance = useSignal(cornerParts(known)[2]?.from ?? 0);
+  const player = usePlayer(drives, distance);
+  const look = { drives, distance: distance.value };
+  const names = round.scores === undefined ? channelsOf(puzzle.level) : channelNames;
+  const slide = (to: number) => {
+    player.halt();
+    distance.value = to;
+  };
+  return (
+    <figure class="figure" id="traces" data-live="">
+      <figcaption>{words.alongTitle(practice.corner.name)}</figcaption>
+      <Legend drives={drives} />
+      <p class="says">{driveSays(driveFacts(practice, drives), reader.units)}</p>
+      <div class="along">
+        <Button id="play" work={player.press}>
+          {player.label}
+        </Button>
+        <SliderRow id="place" parameter={placeOf(known)} value={distance.value} report={slide} />
+      </div>
+      <p class="here" aria-live={player.playing ? "off" : "polite"}>
+        {hereSays(drives, distance.value, reader.units)}
+      </p>
+      <Pictures round={round} names={names} look={look} />
+      <p class="quiet">{words.planHelp}</p>
+      <Values look={look} names={names} />
+    </figure>
+  );
+}
+
+/** The plan view and the traces. */
+function Pictures({
+  round: { practice },
+  names,
+  look,
+}: {
+  readonly round: Round;
+  readonly names: readonly ChannelName[];
+  readonly look: Look;
+}) {
+  const { known } = look.drives;
+  const fault = useSignal("");
+  const plan = useMemo(() => planView(practice.car, known), []);
+  const title = words.alongTitle(practice.corner.name);
+  const tell = (sentence: string) => {
+    fault.value = sentence;
+  };
+  return (
+    <>
+      <p class="fault" role="alert" hidden={fault.value === ""}>
+        {fault.value}
+      </p>
+      <div class="panels">
+        <Picture panel={plan} title={title} look={look} tell={tell} />
+        {names.map((name) => (
+          <Trace key={name} name={name} known={known} title={title} look={look} tell={tell} />
+        ))}
+      </div>
+    </>
+  );
+}
+
+function Trace({
+  name,
+  known,
+  title,
+  look,
+  tell,
+}: {
+  readonly name: ChannelName;
+  readonly known: DrivenCorner;
+  readonly title: string;
+  readonly look: Look;
+  readonly tell: (sentence: string) => void;
+}) {
+  const panel = useMemo(() => chartOf(name, known), []);
+  return <Picture panel={panel} title={title} look={look} tell={tell} />;
+}
+
+function placeOf(known: DrivenCorner): Parameter {
+  const max = Math.floor(drivenLength(known));
+  return {
+    name: words.place,
+    symbol: "s",
+    quantity: "length",
+    min: 0,
+    max,
+    step: 1,
+    start: 0,
+    decimals: 0,
+  };
+}
+
+/** The stroke of each drive that is shown. */
+function Legend({ drives }: { readonly drives: Drives }) {
+  return (
+    <p class="legend">
+      {driveNames
+        .filter((name) => drives[name] !== undefined)
+        .map((name) => (
+          <span key={name} class={`drive ${tones[name]}`}>
+            {words[name]}
+          </span>
+        ))}
+    </p>
+  );
+}

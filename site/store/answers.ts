@@ -1,0 +1,20 @@
+import { asGiven, type Given, mostAnswers } from "@rollbook/lib";
+import { documentOf } from "@rollbook/page";
+
+const asAnswers = (value: unknown): Given[] | undefined =>
+  Array.isArray(value) ? value.flatMap((one) => asGiven(one) ?? []) : undefined;
+
+/** All answers to questions on this device, the oldest first. */
+export const answers = documentOf<readonly Given[]>({
+  key: "answers",
+  empty: [],
+  read: asAnswers,
+});
+
+/** Keeps these answers and no others; false where the device refused. */
+export const keepAnswers = (all: readonly Given[]): Promise<boolean> =>
+  answers.set(all.slice(-mostAnswers));
+
+/** Keeps one answer more; false where the device refused. */
+export const addAnswer = (given: Given): Promise<boolean> =>
+  keepAnswers([...answers.now.value, given]);
