@@ -28,6 +28,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "workbench-hostile.test.ts": ["01-load-transfer.code"],
   "workbench.test.ts": ["01-load-transfer.code", "01-load-transfer"],
   "workshop-day.test.ts": ["workshop"],
+  "workshop-drafts.test.ts": ["workshop"],
   "workshop-store.test.ts": ["workshop"],
 };
 
