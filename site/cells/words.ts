@@ -46,6 +46,8 @@ export const words = {
   tooLow: "Not yet: that is too low. The hint may help.",
   programFault:
     "A part of this page has stopped by a fault of the program: nothing that you typed is wrong, and what was kept stays kept. Load the page again, and send the lines below to whoever gave you the course.",
+  figureStopped:
+    "This figure has stopped by a fault of the program; the head of the page says what to do.",
   faultText: "The fault",
   copyFault: "Copy the fault",
   faultCopied: "Copied.",

@@ -26,65 +26,83 @@ export interface CellResult {
 const describe = (value: unknown): string =>
   value instanceof Error ? (value.stack ?? "") : String(value);
 
-/** A kernel whose working directory is this process's. */
-export function startKernel() {
-  const converter = createConverter();
-  let ran = "";
-  const node = {
-    ...converter,
-    convert(declared: string, source: string): Converted {
-      const converted: Converted = converter.convert(declared, source);
-      ran = converted.output ?? "";
-      return converted;
-    },
-  };
-  let html: string[] = [];
-  let stdout = "";
-  let stderr = "";
-  const executor = createExecutor(
-    process.cwd(),
-    { node },
-    {
-      log: (...values: unknown[]) => {
-        stdout += `${values.map(describe).join(" ")}\n`;
-      },
-      error: (format: string, ...values: unknown[]) => {
-        const text = describe(format).replace(/%[sd]/g, () => String(values.shift()));
-        stderr += `${text}\n`;
-      },
-    },
-  );
-  jupyter.lastWriteDisplayData = ({ data }: { data: Record<string, string> }) => {
-    html.push(data["text/html"] ?? data["image/svg+xml"] ?? data["text/plain"] ?? "");
-  };
-  const late = (reason: unknown) => {
-    stderr += `${describe(reason)}\n`;
-  };
-  process.on("unhandledRejection", late);
-  process.on("uncaughtException", late);
+/** What a cell has written so far. */
+class Written {
+  html: string[] = [];
+  stdout = "";
+  stderr = "";
 
-  /** Runs one cell and waits for what it left pending in this turn; any error text fails it. */
-  async function run(source: string): Promise<CellResult> {
-    html = [];
-    stdout = "";
-    stderr = "";
+  /** What a cell logs, as tslab hands it on. */
+  readonly console = {
+    log: (...values: unknown[]) => {
+      this.stdout += `${values.map(describe).join(" ")}\n`;
+    },
+    error: (format: string, ...values: unknown[]) => {
+      const text = describe(format).replace(/%[sd]/g, () => String(values.shift()));
+      this.stderr += `${text}\n`;
+    },
+  };
+  begin(): void {
+    this.html = [];
+    this.stdout = "";
+    this.stderr = "";
+  }
+  display({ data }: { data: Record<string, string> }): void {
+    this.html.push(data["text/html"] ?? data["image/svg+xml"] ?? data["text/plain"] ?? "");
+  }
+  fail(reason: unknown): void {
+    this.stderr += `${describe(reason)}\n`;
+  }
+  /** Takes what the process itself writes while the work lasts. */
+  async during<Result>(work: () => Promise<Result>): Promise<Result> {
     const write = { out: process.stdout.write, err: process.stderr.write };
     process.stdout.write = (chunk: string | Uint8Array) => {
-      stdout += chunk;
+      this.stdout += chunk;
       return true;
     };
     process.stderr.write = (chunk: string | Uint8Array) => {
-      stderr += chunk;
+      this.stderr += chunk;
       return true;
     };
     try {
-      const done: boolean = await executor.execute(source);
-      await new Promise((resolve) => setTimeout(resolve, 0));
-      return { ok: done && stderr === "", html, stdout, stderr, ran };
+      return await work();
     } finally {
       process.stdout.write = write.out;
       process.stderr.write = write.err;
     }
   }
+}
+
+/** A converter that remembers the JavaScript that ran last. */
+function rememberingConverter() {
+  const converter = createConverter();
+  const memory = { ran: "" };
+  const convert = (declared: string, source: string): Converted => {
+    const converted: Converted = converter.convert(declared, source);
+    memory.ran = converted.output ?? "";
+    return converted;
+  };
+  return { node: { ...converter, convert }, memory };
+}
+
+/** A kernel whose working directory is this process's. */
+export function startKernel() {
+  const { node, memory } = rememberingConverter();
+  const written = new Written();
+  const executor = createExecutor(process.cwd(), { node }, written.console);
+  jupyter.lastWriteDisplayData = (shown: { data: Record<string, string> }) =>
+    written.display(shown);
+  process.on("unhandledRejection", (reason) => written.fail(reason));
+  process.on("uncaughtException", (error) => written.fail(error));
+
+  /** Runs one cell and waits for what it left pending in this turn; any error text fails it. */
+  const run = (source: string): Promise<CellResult> =>
+    written.during(async () => {
+      written.begin();
+      const done: boolean = await executor.execute(source);
+      await new Promise((resolve) => setTimeout(resolve, 0));
+      const { html, stdout, stderr } = written;
+      return { ok: done && stderr === "", html, stdout, stderr, ran: memory.ran };
+    });
   return { run, reset: (): void => executor.reset(), close: (): void => executor.close() };
 }

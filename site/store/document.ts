@@ -36,7 +36,7 @@ const isStamped = (kept: unknown): kept is Stamped =>
   Object.hasOwn(kept, "value");
 
 /** Documents of this visit by key, so that what another page writes or forgets is seen here. */
-const known = new Map<string, { again(): void; clear(): void; open(): Promise<void> }>();
+const known = new Map<string, { again(): void; empty(): void; open(): Promise<void> }>();
 
 const refusedWrites = signal(0);
 /** How many writes both copies have refused in this visit. */
@@ -46,54 +46,70 @@ export const countRefusals = (count: number): void => {
   refusedWrites.value += count;
 };
 
-/** A value under its key; asked for twice it is the same one. */
-export function documentOf<Value>({ key, formerKey, empty, read }: Shape<Value>): Document<Value> {
-  const stampedFrom = (kept: unknown) => {
+class Kept<Value> implements Document<Value> {
+  readonly #shape: Shape<Value>;
+  readonly #now;
+  #stamp: number;
+  #opened: Promise<void> | undefined;
+
+  constructor(shape: Shape<Value>) {
+    this.#shape = shape;
+    const { stamp, value } = this.#first() ?? { stamp: 0, value: shape.empty };
+    this.#stamp = stamp;
+    this.#now = signal(value);
+    known.set(shape.key, this);
+  }
+  get now(): ReadonlySignal<Value> {
+    return this.#now;
+  }
+  #soundFrom = (kept: unknown) => {
     const { stamp, value } = isStamped(kept) ? kept : { stamp: 0, value: kept };
-    const sound = read(value);
+    const sound = this.#shape.read(value);
     return sound === undefined ? undefined : { stamp, value: sound };
   };
-  const first = () =>
-    recall(key, stampedFrom) ??
-    (formerKey === undefined ? undefined : recall(formerKey, stampedFrom));
-  let at = first() ?? { stamp: 0, value: empty };
-  let opened: Promise<void> | undefined;
-  const now = signal(at.value);
-  const be = (next: typeof at) => {
-    at = next;
-    now.value = at.value;
-  };
-  const take = (other: typeof at | undefined) => {
-    if (other !== undefined && other.stamp > at.stamp) be(other);
-  };
-  const open = async () => take(textAs(await oneSecond(key), stampedFrom));
-  const openOnce = () => {
-    opened ??= open();
-    return opened;
-  };
-  known.set(key, {
-    again: () => take(first()),
-    clear: () => be({ ...at, value: empty }),
-    open: openOnce,
-  });
-  return {
-    now,
-    open: openOnce,
-    async set(value) {
-      be({ stamp: Math.max(at.stamp, first()?.stamp ?? 0) + 1, value });
-      const text = JSON.stringify(at);
-      const inFirst = keep(key, at);
-      const inSecond = await putSecond(new Map([[key, text]]));
-      if (!inFirst && !inSecond) refusedWrites.value += 1;
-      return inFirst || inSecond;
-    },
-    clear() {
-      be({ ...at, value: empty });
-      for (const name of [key, ...(formerKey ? [formerKey] : [])]) drop(name);
-      void dropSecond([key]);
-    },
-  };
+  #first() {
+    const { key, formerKey } = this.#shape;
+    const former = () => (formerKey === undefined ? undefined : recall(formerKey, this.#soundFrom));
+    return recall(key, this.#soundFrom) ?? former();
+  }
+  #take(other: { stamp: number; value: Value } | undefined): void {
+    if (other === undefined || other.stamp <= this.#stamp) return;
+    this.#stamp = other.stamp;
+    this.#now.value = other.value;
+  }
+  /** Looks again at the first copy, which another page has written. */
+  again(): void {
+    this.#take(this.#first());
+  }
+  open(): Promise<void> {
+    const look = async () => this.#take(textAs(await oneSecond(this.#shape.key), this.#soundFrom));
+    this.#opened ??= look();
+    return this.#opened;
+  }
+  async set(value: Value): Promise<boolean> {
+    const { key } = this.#shape;
+    this.#stamp = Math.max(this.#stamp, this.#first()?.stamp ?? 0) + 1;
+    this.#now.value = value;
+    const stamped: Stamped = { stamp: this.#stamp, value };
+    const inFirst = keep(key, stamped);
+    const inSecond = await putSecond(new Map([[key, JSON.stringify(stamped)]]));
+    if (!inFirst && !inSecond) refusedWrites.value += 1;
+    return inFirst || inSecond;
+  }
+  /** As if nothing had been kept; what the device has is left. */
+  empty(): void {
+    this.#now.value = this.#shape.empty;
+  }
+  clear(): void {
+    const { key, formerKey } = this.#shape;
+    this.empty();
+    for (const name of formerKey === undefined ? [key] : [key, formerKey]) drop(name);
+    void dropSecond([key]);
+  }
 }
+
+/** A value that the device remembers under its key. */
+export const documentOf = <Value>(shape: Shape<Value>): Document<Value> => new Kept(shape);
 
 function textAs<Value>(text: string | undefined, accept: (kept: unknown) => Value | undefined) {
   try {
@@ -112,7 +128,7 @@ export async function openAll(prefix: string): Promise<void> {
 /** Forgets everything whose key begins so, in both copies and in what is open here. */
 export async function forget(prefix: string): Promise<void> {
   batch(() => {
-    for (const [key, one] of known) if (key.startsWith(prefix)) one.clear();
+    for (const [key, one] of known) if (key.startsWith(prefix)) one.empty();
   });
   for (const name of keptBelow(prefix).keys()) drop(prefix + name);
   await dropSecond((await namesOfSecond()).filter((name) => name.startsWith(prefix)));

@@ -71,6 +71,96 @@ function lockUntilFiled(
 /** Whether the kernel drew for just this reader, so that its picture can stand until a slider moves. */
 const isKernels = (): boolean => reader.car === demoCar && reader.units === "metric";
 
+/** A picture that follows its sliders: marks, sentence, numbers and link. */
+class LiveFigure<const I extends Inputs> {
+  readonly #stage: Stage<ValuesOf<I>>[];
+  readonly #sliders = new Map<string, Slider>();
+  readonly #aloud = announcer();
+  readonly #numbers;
+  readonly #start: ValuesOf<I>;
+  #values: ValuesOf<I>;
+  #follow: (values: ValuesOf<I>) => void = () => {};
+
+  constructor(
+    private readonly spec: FigureSpec<I>,
+    private readonly place: HTMLElement,
+    private readonly says: Element,
+  ) {
+    this.#stage = stages(place, spec.panels);
+    this.#start = startValues(spec.inputs);
+    this.#values = this.#start;
+    this.#numbers = numbersFold(words.numbersOf(spell(spec.title)));
+    for (const [key, parameter] of Object.entries(spec.inputs)) {
+      const move = (value: number) => {
+        this.#values = { ...this.#values, [key]: value };
+        this.#aloud.say(this.#redraw());
+      };
+      this.#sliders.set(key, slider(`${spec.id}-${key}`, parameter, move));
+    }
+    if (this.#sliders.size > 0) this.#addControls();
+    place.append(this.#numbers.fold);
+  }
+  /** Shows the first state; the kernel's own picture stands where it was drawn for just this reader. */
+  begin(): void {
+    this.#stand({});
+    if (!isKernels()) {
+      this.#redraw();
+      return;
+    }
+    this.#follow(this.#values);
+    this.#numbers.show(() => this.#tables(this.#draw()));
+  }
+  #draw() {
+    return this.#stage.map(({ panel }) => panel.draw(this.#values));
+  }
+  #tables(drawn: readonly (readonly Mark[])[]) {
+    return this.#stage.flatMap(({ panel }, index) => tablesOf(panel, drawn[index] ?? []));
+  }
+  #say(sentence: string): string {
+    this.says.textContent = sentence;
+    return sentence;
+  }
+  /** Answers what the figure says now. */
+  #redraw(): string {
+    this.#follow(this.#values);
+    try {
+      const drawn = this.#draw();
+      const sentence = this.spec.says(this.#values);
+      this.#numbers.show(() => this.#tables(drawn));
+      this.#stage.forEach(({ layers, layout }, index) => {
+        paint(layers, drawn[index] ?? [], layout);
+      });
+      return this.#say(spell(sentence));
+    } catch (error) {
+      this.#numbers.show(() => []);
+      if (error instanceof Refusal) return this.#say(words.notDrawn(error.message));
+      queueMicrotask(() => {
+        throw error; // told at the head of the page; the cells below go on
+      });
+      return this.#say(words.figureStopped);
+    }
+  }
+  /** Sets all sliders: those named, and the others to where they start. */
+  #stand(wanted: Readonly<Record<string, number>>): void {
+    this.#values = { ...this.#start, ...wanted };
+    for (const [key, control] of this.#sliders) control.set(this.#values[key] ?? Number.NaN);
+  }
+  #take(wanted: Readonly<Record<string, number>>): void {
+    this.#stand(wanted);
+    this.#aloud.say(this.#redraw());
+  }
+  #addControls(): void {
+    const rows = [...this.#sliders.values()].map(({ row }) => row);
+    const back = element("button", { type: "button", class: "reset" }, words.reset);
+    back.addEventListener("click", () => this.#take({}));
+    const controls = element("fieldset", { class: "controls" }, ...rows, back);
+    this.place.append(controls, this.#aloud.node);
+    if (this.spec.after) lockUntilFiled(this.place, controls, this.spec.after);
+    const take = (wanted: Readonly<Record<string, number>>) => this.#take(wanted);
+    this.#follow = linkFigure(this.spec, this.place, controls, take);
+  }
+}
+
 /** Brings the kernel's picture to life: sliders below it, marks and sentence that follow them. */
 export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   const place = placeOf(spec.id);
@@ -81,72 +171,6 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
   fitPictures(place, spec, (sentence) => {
     says.before(element("p", { class: "fault", role: "alert" }, sentence));
   });
-  const stage = stages(place, spec.panels);
-  const start = startValues(spec.inputs);
-  let values: ValuesOf<I> = start;
-  let follow: (values: ValuesOf<I>) => void = () => {};
-
-  const numbers = numbersFold(words.numbersOf(spell(spec.title)));
-  const drawNow = () => stage.map(({ panel }) => panel.draw(values));
-  const tables = (drawn: readonly (readonly Mark[])[]) =>
-    stage.flatMap(({ panel }, index) => tablesOf(panel, drawn[index] ?? []));
-
-  const aloud = announcer();
-  const show = (sentence: string): string => {
-    says.textContent = sentence;
-    return sentence;
-  };
-
-  /** Answers what the figure says now. */
-  function redraw(): string {
-    follow(values);
-    try {
-      const drawn = drawNow();
-      const sentence = spec.says(values);
-      numbers.show(() => tables(drawn));
-      stage.forEach(({ layers, layout }, index) => {
-        paint(layers, drawn[index] ?? [], layout);
-      });
-      return show(spell(sentence));
-    } catch (error) {
-      numbers.show(() => []);
-      if (!(error instanceof Refusal)) throw error;
-      return show(words.notDrawn(error.message));
-    }
-  }
-
-  const sliders = new Map<string, Slider>();
-  for (const [key, parameter] of Object.entries(spec.inputs)) {
-    const made = slider(`${spec.id}-${key}`, parameter, (value) => {
-      values = { ...values, [key]: value };
-      aloud.say(redraw());
-    });
-    sliders.set(key, made);
-  }
-  /** Sets all sliders: those named, and the others to where they start. */
-  function stand(wanted: Readonly<Record<string, number>>): void {
-    values = { ...start, ...wanted };
-    for (const [key, control] of sliders) control.set(values[key] ?? Number.NaN);
-  }
-  function take(wanted: Readonly<Record<string, number>>): void {
-    stand(wanted);
-    aloud.say(redraw());
-  }
-
-  if (sliders.size > 0) {
-    const rows = [...sliders.values()].map(({ row }) => row);
-    const back = element("button", { type: "button", class: "reset" }, words.reset);
-    back.addEventListener("click", () => take({}));
-    const controls = element("fieldset", { class: "controls" }, ...rows, back);
-    place.append(controls, aloud.node);
-    if (spec.after) lockUntilFiled(place, controls, spec.after);
-    follow = linkFigure(spec, place, controls, take);
-  }
-  place.append(numbers.fold);
-  stand({});
-  if (isKernels()) {
-    follow(values);
-    numbers.show(() => tables(drawNow()));
-  } else redraw();
+  new LiveFigure(spec, place, says).begin();
   place.dataset.live = "";
 }

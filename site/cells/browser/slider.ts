@@ -12,73 +12,96 @@ export interface Slider {
 
 const tidy = (value: number): number => Number(value.toPrecision(12));
 
-/** Calls `report` with the SI value whenever the reader moves it. */
-export function slider(id: string, parameter: Parameter, report: (value: number) => void): Slider {
-  const { quantity } = parameter;
-  const { units } = reader;
-  const { decimals, ...bounds } = shownRange(parameter, units);
-  const { min, max, step } = bounds;
+/** What a slider is made of. */
+function partsOf(id: string, parameter: Parameter) {
+  const { decimals: _, ...bounds } = shownRange(parameter, reader.units);
   const name = spell(parameter.name);
-  const unit = unitOf(quantity, units);
-  const rangeId = `${id}-range`;
-  const range = element("input", { type: "range", id: rangeId, ...bounds });
-  const box = element("input", {
-    type: "number",
-    inputmode: "decimal",
-    ...bounds,
-    step: "any",
-    "aria-label": words.inUnit(name, unit),
-  });
-  const less = element("button", { type: "button", "aria-label": words.stepLess(name) }, "−");
-  const more = element("button", { type: "button", "aria-label": words.stepMore(name) }, "+");
-  const fault = element("p", { class: "fault", role: "alert", hidden: true });
-  const toSi = (value: number) => fromShown(quantity, value, units);
-  const beside = element("span", {}, unit);
+  const unit = unitOf(parameter.quantity, reader.units);
+  const button = (label: string, sign: string) =>
+    element("button", { type: "button", "aria-label": label }, sign);
+  const boxed = { type: "number", inputmode: "decimal", ...bounds, step: "any" };
+  return {
+    name,
+    unit,
+    label: element("label", { for: `${id}-range` }, name),
+    beside: element("span", {}, unit),
+    range: element("input", { type: "range", id: `${id}-range`, ...bounds }),
+    box: element("input", { ...boxed, "aria-label": words.inUnit(name, unit) }),
+    less: button(words.stepLess(name), "−"),
+    more: button(words.stepMore(name), "+"),
+    fault: element("p", { class: "fault", role: "alert", hidden: true }),
+  };
+}
 
-  function show(value: number): void {
+class LiveSlider implements Slider {
+  readonly row: HTMLElement;
+  readonly #parts;
+  readonly #shown;
+
+  constructor(
+    id: string,
+    private readonly parameter: Parameter,
+    private readonly report: (value: number) => void,
+  ) {
+    this.#shown = shownRange(parameter, reader.units);
+    this.#parts = partsOf(id, parameter);
+    const { label, beside, range, box, less, more, fault } = this.#parts;
+    const { step } = this.#shown;
+    label.append(beside);
+    range.addEventListener("input", () => this.#move(range.valueAsNumber));
+    box.addEventListener("input", () => this.#typed(box.valueAsNumber));
+    less.addEventListener("click", () => this.#move(range.valueAsNumber - step));
+    more.addEventListener("click", () => this.#move(range.valueAsNumber + step));
+    const boxed = element("span", { class: "boxed" }, less, box, more);
+    this.row = element("div", { class: "slider" }, label, range, boxed, fault);
+  }
+  set(value: number): void {
+    const shown = tidy(toShown(this.parameter.quantity, value, reader.units));
+    this.#show(shown);
+    this.#parts.box.value = shown.toFixed(this.#shown.decimals);
+  }
+  #toSi(value: number): number {
+    return fromShown(this.parameter.quantity, value, reader.units);
+  }
+  #show(value: number): void {
+    const { range, beside, less, more, box, fault } = this.#parts;
+    const { min, max, decimals } = this.#shown;
+    const { quantity, names } = this.parameter;
+    const named = names?.[Math.round(value - min)];
     range.value = String(value);
-    const named = parameter.names?.[Math.round(value - min)];
     if (named) beside.textContent = named;
-    range.setAttribute("aria-valuetext", named ?? format(quantity, toSi(value), decimals, units));
+    const text = named ?? format(quantity, this.#toSi(value), decimals, reader.units);
+    range.setAttribute("aria-valuetext", text);
     less.disabled = value <= min;
     more.disabled = value >= max;
     box.removeAttribute("aria-invalid");
     fault.hidden = true;
   }
-  function move(value: number): void {
+  #move(value: number): void {
+    const { min, max, decimals } = this.#shown;
     const kept = tidy(Math.min(max, Math.max(min, value)));
-    show(kept);
-    box.value = kept.toFixed(decimals);
-    report(toSi(kept));
+    this.#show(kept);
+    this.#parts.box.value = kept.toFixed(decimals);
+    this.report(this.#toSi(kept));
   }
-  function refuse(): void {
-    box.setAttribute("aria-invalid", "true");
+  #typed(value: number): void {
+    const { min, max } = this.#shown;
+    if (value >= min && value <= max) {
+      this.#show(value);
+      this.report(this.#toSi(value));
+    } else this.#refuse();
+  }
+  #refuse(): void {
+    const { box, fault, name, unit } = this.#parts;
+    const { min, max, decimals } = this.#shown;
     const given = box.value === "" ? words.nothingReadable : box.value;
     const [from, to] = [min.toFixed(decimals), max.toFixed(decimals)];
+    box.setAttribute("aria-invalid", "true");
     fault.textContent = words.outOfRange(name, from, to, unit, given);
     fault.hidden = false;
   }
-  function typed(): void {
-    const value = box.valueAsNumber;
-    if (value >= min && value <= max) {
-      show(value);
-      report(toSi(value));
-    } else refuse();
-  }
-
-  range.addEventListener("input", () => move(range.valueAsNumber));
-  box.addEventListener("input", typed);
-  less.addEventListener("click", () => move(range.valueAsNumber - step));
-  more.addEventListener("click", () => move(range.valueAsNumber + step));
-
-  const label = element("label", { for: rangeId }, name, beside);
-  const boxed = element("span", { class: "boxed" }, less, box, more);
-  return {
-    row: element("div", { class: "slider" }, label, range, boxed, fault),
-    set(value) {
-      const shown = tidy(toShown(quantity, value, units));
-      show(shown);
-      box.value = shown.toFixed(decimals);
-    },
-  };
 }
+
+/** Calls `report` with the SI value whenever the reader moves it. */
+export const slider = (id: string, parameter: Parameter, report: (value: number) => void): Slider =>
+  new LiveSlider(id, parameter, report);

@@ -36,85 +36,98 @@ interface Pending {
   readonly reject: (reason: Ended) => void;
 }
 
+class FramedSandbox implements Sandbox {
+  readonly #frame = element("iframe", {
+    sandbox: "allow-scripts",
+    hidden: true,
+    srcdoc: frameText,
+  });
+  #pending: Pending | undefined;
+  #ended: Ending | undefined;
+  #cell: number | undefined;
+  #timer = 0;
+  #last: Promise<unknown> = Promise.resolve();
+  #comeUp: () => void = () => {};
+  readonly #up = new Promise<void>((resolve) => {
+    this.#comeUp = resolve;
+  });
+
+  constructor(
+    private readonly script: string,
+    private stepsLeft: number,
+    private readonly whenEnded: (ending: Ending) => void,
+  ) {
+    addEventListener("message", this.#hear);
+    document.body.append(this.#frame);
+    this.#wait(toStart);
+  }
+  ask(question: Question): Promise<Reply> {
+    const next = this.#last.then(() => this.#put(question));
+    this.#last = next.catch(() => {});
+    return next;
+  }
+  end(): void {
+    this.#end({ why: "left" });
+  }
+  #end(ending: Ending): void {
+    if (this.#ended) return;
+    this.#ended = ending;
+    clearTimeout(this.#timer);
+    removeEventListener("message", this.#hear);
+    this.#frame.remove();
+    this.#comeUp();
+    this.whenEnded(ending);
+    this.#pending?.reject(new Ended(ending));
+  }
+  #wait(milliseconds: number): void {
+    clearTimeout(this.#timer);
+    const silent = () => this.#end({ why: "silent", cell: this.#cell });
+    this.#timer = window.setTimeout(silent, milliseconds);
+  }
+  #answer(reply: Reply | undefined): void {
+    const step = reply?.kind === "at";
+    if (step) this.stepsLeft -= 1;
+    if (!reply || !this.#pending || this.stepsLeft < 0) this.#end({ why: "unasked" });
+    else if (step) {
+      this.#cell = reply.cell;
+      this.#wait(patience);
+    } else {
+      clearTimeout(this.#timer);
+      this.#pending.resolve(reply);
+      this.#pending = undefined;
+    }
+  }
+  #hear = ({ source, data }: MessageEvent): void => {
+    const { contentWindow } = this.#frame;
+    if (source !== contentWindow) return;
+    if (data.up) {
+      contentWindow?.postMessage({ start: this.script }, "*");
+      this.#comeUp();
+    } else if (typeof data.failed === "string") {
+      const message = data.failed.slice(0, 500);
+      this.#end({ why: "broken", message, line: Number(data.line) });
+    } else this.#answer(replyFrom(data.said));
+  };
+  async #put(question: Question): Promise<Reply> {
+    await this.#up;
+    if (this.#ended) throw new Ended(this.#ended);
+    return new Promise((resolve, reject) => {
+      this.#pending = { resolve, reject };
+      this.#cell = question.kind === "draw" ? question.cell : undefined;
+      if (question.kind === "draw") this.#wait(patience);
+      this.#frame.contentWindow?.postMessage({ ask: question }, "*");
+    });
+  }
+}
+
 /**
  * Starts a script in a worker inside a frame without an origin.
  *
  * @param steps - how many cells it may announce
  * @param whenEnded - told once why it was taken away, with or without a question waiting
  */
-export function openSandbox(
+export const openSandbox = (
   script: string,
   steps: number,
   whenEnded: (ending: Ending) => void,
-): Sandbox {
-  const frame = element("iframe", { sandbox: "allow-scripts", hidden: true, srcdoc: frameText });
-  let pending: Pending | undefined;
-  let ended: Ending | undefined;
-  let cell: number | undefined;
-  let stepsLeft = steps;
-  let timer = 0;
-  let comeUp: () => void = () => {};
-  const up = new Promise<void>((resolve) => {
-    comeUp = resolve;
-  });
-
-  function end(ending: Ending): void {
-    if (ended) return;
-    ended = ending;
-    clearTimeout(timer);
-    removeEventListener("message", hear);
-    frame.remove();
-    comeUp();
-    whenEnded(ending);
-    pending?.reject(new Ended(ending));
-  }
-  function wait(milliseconds: number): void {
-    clearTimeout(timer);
-    timer = window.setTimeout(() => end({ why: "silent", cell }), milliseconds);
-  }
-  function answer(reply: Reply | undefined): void {
-    const step = reply?.kind === "at";
-    if (step) stepsLeft -= 1;
-    if (!reply || !pending || stepsLeft < 0) end({ why: "unasked" });
-    else if (step) {
-      cell = reply.cell;
-      wait(patience);
-    } else {
-      clearTimeout(timer);
-      pending.resolve(reply);
-      pending = undefined;
-    }
-  }
-  function hear({ source, data }: MessageEvent): void {
-    if (source !== frame.contentWindow) return;
-    if (data.up) {
-      frame.contentWindow?.postMessage({ start: script }, "*");
-      comeUp();
-    } else if (typeof data.failed === "string")
-      end({ why: "broken", message: data.failed.slice(0, 500), line: Number(data.line) });
-    else answer(replyFrom(data.said));
-  }
-  addEventListener("message", hear);
-  document.body.append(frame);
-  wait(toStart);
-
-  async function ask(question: Question): Promise<Reply> {
-    await up;
-    if (ended) throw new Ended(ended);
-    return new Promise((resolve, reject) => {
-      pending = { resolve, reject };
-      cell = question.kind === "draw" ? question.cell : undefined;
-      if (question.kind === "draw") wait(patience);
-      frame.contentWindow?.postMessage({ ask: question }, "*");
-    });
-  }
-  let last: Promise<unknown> = Promise.resolve();
-  return {
-    ask(question) {
-      const next = last.then(() => ask(question));
-      last = next.catch(() => {});
-      return next;
-    },
-    end: () => end({ why: "left" }),
-  };
-}
+): Sandbox => new FramedSandbox(script, steps, whenEnded);

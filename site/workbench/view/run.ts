@@ -12,47 +12,70 @@ import { shownOutput } from "./output.js";
 type Ran = Extract<Reply, { kind: "ran" }>;
 type Values = Readonly<Record<string, number>>;
 
-/** Runs the cells as they stand, and shows what comes of them under each. */
-export function runner(cells: readonly CellView[], tell: (sentence: string) => void) {
-  const ids = cells.map(({ id }) => id);
-  let sandbox: Sandbox | undefined;
-
-  function show({ sentence, cell, line }: Told): void {
-    tell(sentence);
-    if (cell !== undefined) cells[cell]?.tell(sentence, line);
+/** The answer; undefined where the sandbox was taken away meanwhile, which is told elsewhere. */
+async function answer(from: Sandbox, question: Question): Promise<Reply | undefined> {
+  try {
+    return await from.ask(question);
+  } catch (ending) {
+    if (ending instanceof Ended) return undefined;
+    throw ending;
   }
-  function stopped(ending: Ending, script: RunScript): void {
-    for (const { results } of cells) {
+}
+
+class Runner {
+  readonly #ids: readonly string[];
+  #sandbox: Sandbox | undefined;
+
+  constructor(
+    private readonly cells: readonly CellView[],
+    private readonly tell: (sentence: string) => void,
+  ) {
+    this.#ids = cells.map(({ id }) => id);
+  }
+  async run(): Promise<void> {
+    this.#sandbox?.end();
+    for (const cell of this.cells) cell.tell();
+    this.tell(words.running);
+    const script = this.#scriptOfCells();
+    if (!script) return;
+    const started = performance.now();
+    const whenEnded = (ending: Ending) => this.#stopped(ending, script);
+    const own = openSandbox(script.text, this.cells.length, whenEnded);
+    this.#sandbox = own;
+    const { car, units } = reader;
+    const reply = await answer(own, { kind: "run", car, units });
+    if (reply?.kind !== "ran") return;
+    this.#place(reply, own, script);
+    const seconds = ((performance.now() - started) / 1000).toFixed(1);
+    if (reply.fault) this.#show(faultTold(this.#ids, reply.fault, script));
+    else this.tell(words.ran(reply.outputs.length, seconds));
+  }
+  #show({ sentence, cell, line }: Told): void {
+    this.tell(sentence);
+    if (cell !== undefined) this.cells[cell]?.tell(sentence, line);
+  }
+  #stopped(ending: Ending, script: RunScript): void {
+    for (const { results } of this.cells) {
       for (const controls of results.querySelectorAll("fieldset")) controls.disabled = true;
     }
-    if (ending.why !== "left") show(endingTold(ids, ending, script, patience / 1000));
+    if (ending.why !== "left") this.#show(endingTold(this.#ids, ending, script, patience / 1000));
   }
-
-  function scriptOfCells(): RunScript | undefined {
-    const present = cells.map(({ id, editor }) => ({ id, source: editor.text() }));
+  #scriptOfCells(): RunScript | undefined {
+    const present = this.cells.map(({ id, editor }) => ({ id, source: editor.text() }));
     try {
       return runScript(runtime, present);
     } catch (fault) {
       if (!(fault instanceof UnreadableCell)) throw fault;
-      show(unreadableTold(ids, fault));
+      this.#show(unreadableTold(this.#ids, fault));
       return undefined;
     }
   }
-  /** The answer; undefined where the sandbox was taken away meanwhile, which is told elsewhere. */
-  async function answer(from: Sandbox, question: Question): Promise<Reply | undefined> {
-    try {
-      return await from.ask(question);
-    } catch (ending) {
-      if (ending instanceof Ended) return undefined;
-      throw ending;
-    }
-  }
-  function place({ outputs }: Ran, from: Sandbox, script: RunScript): void {
-    for (const { results } of cells) results.replaceChildren();
+  #place({ outputs }: Ran, from: Sandbox, script: RunScript): void {
+    for (const { results } of this.cells) results.replaceChildren();
     outputs.forEach(({ cell, output: given }, index) => {
       const draw = async (values: Values) => {
         const reply = await answer(from, { kind: "draw", cell, index, values });
-        if (reply?.kind === "failed") return faultTold(ids, reply.fault, script).sentence;
+        if (reply?.kind === "failed") return faultTold(this.#ids, reply.fault, script).sentence;
         return reply ?? words.stopped;
       };
       const output = outputFrom(given);
@@ -60,25 +83,13 @@ export function runner(cells: readonly CellView[], tell: (sentence: string) => v
         typeof output === "string"
           ? element("p", { class: "fault" }, words.cannotShow(output))
           : shownOutput(`result-${index}`, output, draw);
-      cells[cell]?.results.append(shown);
+      this.cells[cell]?.results.append(shown);
     });
   }
+}
 
-  return async function run(): Promise<void> {
-    sandbox?.end();
-    for (const cell of cells) cell.tell();
-    tell(words.running);
-    const script = scriptOfCells();
-    if (!script) return;
-    const started = performance.now();
-    const own = openSandbox(script.text, cells.length, (ending) => stopped(ending, script));
-    sandbox = own;
-    const { car, units } = reader;
-    const reply = await answer(own, { kind: "run", car, units });
-    if (reply?.kind !== "ran") return;
-    place(reply, own, script);
-    const seconds = ((performance.now() - started) / 1000).toFixed(1);
-    if (reply.fault) show(faultTold(ids, reply.fault, script));
-    else tell(words.ran(reply.outputs.length, seconds));
-  };
+/** Runs the cells as they stand, and shows what comes of them under each. */
+export function runner(cells: readonly CellView[], tell: (sentence: string) => void) {
+  const one = new Runner(cells, tell);
+  return (): Promise<void> => one.run();
 }

@@ -34,56 +34,52 @@ function words(said: string, at: Point | undefined, tone: Tone, side: Side): Mar
   return text([at], { text: [said], fill: colours[tone], ...anchors[side] });
 }
 
+type Drawn<Kind extends Mark["kind"]> = (mark: Extract<Mark, { kind: Kind }>) => Markish;
+
+const drawn: { readonly [Kind in Mark["kind"]]: Drawn<Kind> } = {
+  line: ({ points, tone, weight, label, side }) => [
+    line(withGaps(points), {
+      stroke: colours[tone],
+      strokeWidth: weights[weight],
+      strokeDasharray: dashes[tone] ?? "none",
+      clip: true,
+    }),
+    words(label, points.findLast(isFinitePoint), tone, side),
+  ],
+  area: ({ points, tone }) =>
+    line(withGaps(points), {
+      curve: "linear-closed",
+      stroke: "none",
+      fill: colours[tone],
+      fillOpacity: 0.22,
+      clip: true,
+    }),
+  dot: ({ at, tone, label, side }) => [
+    dot([at].filter(isFinitePoint), {
+      symbol: tone === "rear" ? "square" : "circle",
+      r: 6,
+      fill: colours[tone],
+      stroke: "white",
+    }),
+    words(label, at, tone, side),
+  ],
+  arrow: ({ from, to, tone, label, side }) => [
+    arrow(
+      [[...from, ...to]].filter((ends) => ends.every(Number.isFinite)),
+      {
+        x1: "0",
+        y1: "1",
+        x2: "2",
+        y2: "3",
+        stroke: colours[tone],
+        strokeWidth: 2.5,
+        headLength: 4,
+      },
+    ),
+    words(label, from, tone, side),
+  ],
+  label: ({ text: said, at, tone, side }) => words(said, at, tone, side),
+};
+
 /** A mark of a panel as marks of a plot. */
-export function plotMarks(mark: Mark): Markish {
-  const { tone } = mark;
-  const colour = colours[tone];
-  switch (mark.kind) {
-    case "line":
-      return [
-        line(withGaps(mark.points), {
-          stroke: colour,
-          strokeWidth: weights[mark.weight],
-          strokeDasharray: dashes[tone] ?? "none",
-          clip: true,
-        }),
-        words(mark.label, mark.points.findLast(isFinitePoint), tone, mark.side),
-      ];
-    case "area":
-      return line(withGaps(mark.points), {
-        curve: "linear-closed",
-        stroke: "none",
-        fill: colour,
-        fillOpacity: 0.22,
-        clip: true,
-      });
-    case "dot":
-      return [
-        dot([mark.at].filter(isFinitePoint), {
-          symbol: tone === "rear" ? "square" : "circle",
-          r: 6,
-          fill: colour,
-          stroke: "white",
-        }),
-        words(mark.label, mark.at, tone, mark.side),
-      ];
-    case "arrow":
-      return [
-        arrow(
-          [[...mark.from, ...mark.to]].filter((ends) => ends.every(Number.isFinite)),
-          {
-            x1: "0",
-            y1: "1",
-            x2: "2",
-            y2: "3",
-            stroke: colour,
-            strokeWidth: 2.5,
-            headLength: 4,
-          },
-        ),
-        words(mark.label, mark.from, tone, mark.side),
-      ];
-    case "label":
-      return words(mark.text, mark.at, tone, mark.side);
-  }
-}
+export const plotMarks = (mark: Mark): Markish => (drawn[mark.kind] as Drawn<Mark["kind"]>)(mark);

@@ -1,4 +1,4 @@
-import { useSignal } from "@preact/signals";
+import { type Signal, useSignal } from "@preact/signals";
 import { sameName } from "@rollbook/lib";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
@@ -11,38 +11,66 @@ import { beginReport, reporting } from "./state.js";
 const { report: said } = words;
 const MOST_RUNS = 30;
 
-/** Asks who reports on which run. */
-export function Who() {
+/** The runs of the day, or as many as a day may have. */
+function runChoices() {
+  const runs = Math.min(MOST_RUNS, knownDay()?.steps.length || 8);
+  return Array.from({ length: runs }, (_, i) => ({ value: i + 1, text: `${i + 1}` }));
+}
+
+/** Who is chosen so far: a name of the list, or one that is typed. */
+function useChosen() {
   const { driver, run } = reporting.now.value;
   const names = knownDay()?.drivers ?? [];
   const known = names.find((name) => sameName(name, driver));
-  const typed = useSignal(known === undefined ? driver : "");
-  const tapped = useSignal(known);
-  const chosenRun = useSignal(run);
-  const fault = useSignal<string | undefined>(undefined);
-  const runs = Math.min(MOST_RUNS, knownDay()?.steps.length || 8);
+  return {
+    names,
+    typed: useSignal(known === undefined ? driver : ""),
+    tapped: useSignal(known),
+    run: useSignal(run),
+    fault: useSignal<string | undefined>(undefined),
+  };
+}
+
+/** The drivers of the day, to tap. */
+function Names({
+  of,
+  typed,
+  tapped,
+}: {
+  readonly of: readonly string[];
+  readonly typed: Signal<string>;
+  readonly tapped: Signal<string | undefined>;
+}) {
+  if (of.length === 0) return null;
+  const choose = (name: string) => {
+    tapped.value = name;
+    typed.value = "";
+  };
+  return (
+    <Chips
+      id="who"
+      question={said.name}
+      choices={of.map((name) => ({ value: name, text: name }))}
+      chosen={typed.value === "" ? tapped.value : undefined}
+      choose={choose}
+    />
+  );
+}
+
+/** Asks who reports on which run. */
+export function Who() {
+  const { names, typed, tapped, run, fault } = useChosen();
   const goOn = () => {
     const name = typed.value.trim() || tapped.value;
     fault.value = name === undefined ? said.whoFault : undefined;
     if (name === undefined) return focusSoon("#who-name");
-    beginReport(name, chosenRun.value);
+    beginReport(name, run.value);
     focusSoon("#report h3");
   };
   return (
     <>
       <h3>{said.who}</h3>
-      {names.length > 0 && (
-        <Chips
-          id="who"
-          question={said.name}
-          choices={names.map((name) => ({ value: name, text: name }))}
-          chosen={typed.value === "" ? tapped.value : undefined}
-          choose={(name) => {
-            tapped.value = name;
-            typed.value = "";
-          }}
-        />
-      )}
+      <Names of={names} typed={typed} tapped={tapped} />
       <TextField
         id="who-name"
         label={names.length > 0 ? said.another : said.name}
@@ -55,10 +83,10 @@ export function Who() {
       <Chips
         id="who-run"
         question={said.run}
-        choices={Array.from({ length: runs }, (_, i) => ({ value: i + 1, text: `${i + 1}` }))}
-        chosen={chosenRun.value}
+        choices={runChoices()}
+        chosen={run.value}
         choose={(chosen) => {
-          chosenRun.value = chosen;
+          run.value = chosen;
         }}
         kind="scale"
       />
