@@ -7,8 +7,8 @@ import {
   phaseNames,
   toShown,
 } from "@rollbook/lib";
+import { words } from "../../say/map.js";
 import { firstState, type MapState } from "./state.js";
-import { words } from "./words.js";
 
 /** What a link asks for, as far as the car has it, and a sentence for each thing it does not have. */
 export interface WantedMap {

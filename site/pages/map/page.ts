@@ -1,5 +1,5 @@
 import type { SitePage } from "../../build/site-pages.js";
-import { words } from "./words.js";
+import { words } from "../../say/map.js";
 
 export const mapPage: SitePage = {
   name: "map",

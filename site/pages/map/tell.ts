@@ -12,9 +12,9 @@ import {
   type SetUpMap,
   tipsNear,
 } from "@rollbook/lib";
+import { words } from "../../say/map.js";
 import { drawnOf } from "./drawn.js";
 import { rangeOf } from "./levels.js";
-import { words } from "./words.js";
 
 /** An SI value as text in the reader's unit. */
 export type Format = (quantity: Quantity, value: number, decimals: number) => string;
