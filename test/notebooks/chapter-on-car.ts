@@ -65,12 +65,12 @@ export function onCar(
     predict: (spec: PredictSpec) => shown.predictions.push(spec),
     exercise: (spec: ExerciseSpec) => shown.exercises.push(spec),
   };
-  const before = { ...reader };
+  const { car: carBefore, units: unitsBefore } = reader;
   Object.assign(reader, { car, units });
   try {
     chapter({ "@rollbook/lib": lib, "@rollbook/cells": cells });
     return shown as ChapterOnCar;
   } finally {
-    Object.assign(reader, before);
+    Object.assign(reader, { car: carBefore, units: unitsBefore });
   }
 }

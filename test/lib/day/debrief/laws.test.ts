@@ -7,6 +7,7 @@ import type { Report } from "../../../../lib/day/log/report.js";
 import { proposePlan } from "../../../../lib/day/plan/propose.js";
 import { sheetOf } from "../../../../lib/day/plan/sheet.js";
 import { bothDrives, practiceFrom } from "../../../../lib/day/practice/practice.js";
+import { whyNotInWords } from "../../../../site/say/diagnosis.js";
 import { anyCar, RUNS } from "../../car/any-car.js";
 
 vi.setConfig({ testTimeout: 240_000 + 200 * RUNS }); // a whole day for each of many cars
@@ -33,6 +34,8 @@ function answered<T>(work: () => T, law: (answer: T) => void): void {
   }
   law(answer);
 }
+
+const metric = { units: "metric", spelling: "tyre" } as const;
 
 const forAnyCar = (law: (car: Car) => void) =>
   fc.assert(fc.property(anyCar, law), { numRuns, endOnFailure: true });
@@ -67,7 +70,7 @@ test("for any car a diagnosis has numbers only, each change with a reason, or is
           merit,
         }));
         expect(numbersIn(shown).every(Number.isFinite)).toBe(true);
-        for (const { why } of notProposed) expect(why).toMatch(/\.$/);
+        for (const { why } of notProposed) expect(whyNotInWords(why, car, metric)).toMatch(/\.$/);
       },
     ),
   );
