@@ -1,5 +1,5 @@
 /** Works rows of a map out beside the page: one row an ask, one map of that row an answer. */
-import "./solve/load-physics.js";
+import "../../cells/browser/physics-in-worker.js";
 import { exactRow } from "@rollbook/lib";
 import type { RowAnswer, RowAsk } from "./solve/row-ask.js";
 

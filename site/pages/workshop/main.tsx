@@ -6,7 +6,7 @@ import { followLog, keptLast, openLog } from "../../store/log.js";
 import { hush, Notice, say } from "../../ui/notice.js";
 import { reopenDay } from "./day/open-day.js";
 import { Offer, readAddress } from "./handing/offer.js";
-import { logView } from "./log/view.js";
+import { LogView } from "./log/view.js";
 import { planView } from "./plan/view.js";
 import { ReportView } from "./report/view.js";
 import { type View, viewOf, views } from "./route.js";
@@ -14,7 +14,7 @@ import { watchClock } from "./run/face.js";
 import { second } from "./run/state.js";
 import { RunView } from "./run/view.js";
 import { sheetsView } from "./sheets/view.js";
-import { talkView } from "./talk/view.js";
+import { TalkView } from "./talk/view.js";
 import { words } from "./words.js";
 
 type Filler = (section: HTMLElement) => () => void;
@@ -22,12 +22,13 @@ type Filler = (section: HTMLElement) => () => void;
 const makers: Readonly<Partial<Record<View, Filler>>> = {
   plan: planView,
   sheets: sheetsView,
-  talk: talkView,
-  log: logView,
 };
-const components: Readonly<Partial<Record<View, () => VNode>>> = {
+type Content = (given: { readonly open: boolean }) => VNode | null;
+const components: Readonly<Partial<Record<View, Content>>> = {
   run: RunView,
   report: ReportView,
+  talk: TalkView,
+  log: LogView,
 };
 
 const at = signal<View>(viewOf(location.hash));
@@ -46,7 +47,7 @@ function Place({ view }: { readonly view: View }) {
   const Content = components[view];
   return (
     <section id={view} ref={section} hidden={!open}>
-      {Content && opened.current && <Content />}
+      {Content && opened.current && <Content open={open} />}
     </section>
   );
 }

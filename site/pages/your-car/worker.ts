@@ -1,2 +1,2 @@
 /** How sure figures are, worked out beside the page. */
-import "../bands/worker.js";
+import "../../bands/worker.js";

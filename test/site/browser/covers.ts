@@ -29,6 +29,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "workbench.test.ts": ["01-load-transfer.code", "01-load-transfer"],
   "workshop-day.test.ts": ["workshop"],
   "workshop-drafts.test.ts": ["workshop"],
+  "workshop-glance.test.ts": ["workshop"],
   "workshop-store.test.ts": ["workshop"],
 };
 

@@ -1,7 +1,6 @@
 import { exampleLog, formatLog, formatReports, mergeLogs } from "@rollbook/lib";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { lapsText, readLaps } from "../../../site/pages/workshop/log/lap-times.js";
 import { readFile } from "../../../site/pages/workshop/log/take-in.js";
 
 const fresh = () => ({ id: "new-7", at: "2031-05-11T08:00:00.000Z" });
@@ -44,18 +43,5 @@ describe("taking in a file", () => {
         },
       ),
     );
-  });
-});
-
-describe("lap times", () => {
-  it("come in seconds or in minutes and seconds, with point or comma", () => {
-    expect(readLaps("81.4 1:21,9  79;80.25")).toEqual({ laps: [81.4, 81.9, 79, 80.25] });
-    expect(readLaps("")).toEqual({ laps: [] });
-    expect(lapsText([81.4, 79])).toBe("81.4 79.0");
-  });
-
-  it("name the part that is none", () => {
-    expect(readLaps("81.4 fast")).toEqual({ fault: "fast" });
-    expect(readLaps("0.2")).toEqual({ fault: "0.2" });
   });
 });

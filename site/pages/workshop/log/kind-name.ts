@@ -1,6 +1,6 @@
 import { isEntryKind, type LogEntry } from "@rollbook/lib";
-import { words } from "../words.js";
+import { log as said } from "../../../say/workshop/log.js";
 
 /** A kind of entry by its name; one that came after this version by the word that its file has. */
 export const kindName = (kind: LogEntry["kind"]): string =>
-  isEntryKind(kind) ? words.log.kinds[kind] : words.log.laterKind(kind);
+  isEntryKind(kind) ? said.kinds[kind] : said.laterKind(kind);

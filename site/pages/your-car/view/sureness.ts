@@ -1,6 +1,6 @@
 import { type Car, type MarginBands, phaseNames, unitOf } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
-import { type BandsSoFar, bandsFrom } from "../../bands/bands.js";
+import { type BandsSoFar, bandsFrom } from "../../../bands/bands.js";
 import { speed, type ToldSureness, toldSureness, widestDoubts } from "../model/summary.js";
 import { words } from "../words.js";
 

@@ -1,4 +1,4 @@
-import { formatNumber } from "@rollbook/lib";
+import { formatNumber } from "../../units.js";
 
 const LEAST = 1;
 const GREATEST = 10_000; // s

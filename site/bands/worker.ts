@@ -1,5 +1,5 @@
 /** Works bands out beside the page: the latest ask is answered again and again, each time from more samples. */
-import "../map/solve/load-physics.js";
+import "../cells/browser/physics-in-worker.js";
 import type { Answer, Ask } from "./ask.js";
 import { sampleInSlices } from "./in-slices.js";
 

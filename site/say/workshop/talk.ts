@@ -62,6 +62,7 @@ export const talk = {
   noSetUp:
     "The set-up of this run is not in the log: begin the run under Run, or take in the file of the device that did.",
   cannotStand: (why: string) => `The model cannot work with this car: ${why}`,
+  outdated: "The log says more since this was worked out: work it out again to count that too.",
   chooseOne: "Choose at least one place.",
   asks: "To ask first",
   proposals: "Single changes, the best first",

@@ -1,7 +1,11 @@
-import { median, type PhaseName, type Report } from "@rollbook/lib";
+import type { PhaseName } from "../../balance/phases.js";
+import type { Report } from "../log/report.js";
+import { median } from "./group.js";
 
 /** All reports on one part of one corner. */
 export interface ReportedPlace {
+  /** Tells places apart. */
+  readonly key: string;
   readonly corner?: string;
   readonly phase?: PhaseName;
   readonly reports: readonly Report[];
@@ -16,14 +20,15 @@ export function placesIn(reports: readonly Report[]): ReportedPlace[] {
     const key = JSON.stringify([report.corner, report.phase]);
     groups.set(key, [...(groups.get(key) ?? []), report]);
   }
-  const places = [...groups.values()].map(placeOf);
+  const places = [...groups].map(([key, group]) => placeOf(key, group));
   return places.sort((a, b) => Math.abs(b.middle) - Math.abs(a.middle));
 }
 
-function placeOf(reports: readonly Report[]): ReportedPlace {
+function placeOf(key: string, reports: readonly Report[]): ReportedPlace {
   const { corner, phase } = reports[0] ?? {};
   const balances = balancesOf(reports);
   return {
+    key,
     ...(corner !== undefined && { corner }),
     ...(phase !== undefined && { phase }),
     reports,

@@ -1,0 +1,80 @@
+import { useSignal } from "@preact/signals";
+import { log as said } from "../../../say/workshop/log.js";
+import { Button } from "../../../ui/button.js";
+import { Field, LinesField } from "../../../ui/field.js";
+import { pasted } from "./drafts.js";
+import { LARGEST_FILE } from "./take-in.js";
+import { Result, type TakenIn, takeFile, takeText } from "./taken-in.js";
+
+const accepted = ".json,.csv,application/json,text/csv";
+
+/** Files to take in, or what was pasted, and what came of either. */
+export function TakeIn() {
+  const results = useSignal<readonly TakenIn[]>([]);
+  const tell = (told: readonly TakenIn[]) => {
+    results.value = told;
+  };
+  const replace = (at: number, result: TakenIn) =>
+    tell(results.value.map((one, i) => (i === at ? result : one)));
+  return (
+    <>
+      <Files tell={tell} />
+      <Pasted tell={tell} />
+      <div id="taken-in">
+        {results.value.map((result, i) => (
+          <Result key={i} result={result} replace={(other) => replace(i, other)} />
+        ))}
+      </div>
+    </>
+  );
+}
+
+interface Taking {
+  readonly tell: (told: readonly TakenIn[]) => void;
+}
+
+function Files({ tell }: Taking) {
+  const take = async (input: HTMLInputElement) => {
+    const told: TakenIn[] = [];
+    for (const file of input.files ?? []) told.push(await takeFile(file));
+    tell(told);
+    input.value = "";
+  };
+  return (
+    <Field id="take-in" label={said.files}>
+      <input
+        type="file"
+        id="take-in"
+        multiple
+        accept={accepted}
+        onChange={({ currentTarget }) => void take(currentTarget)}
+      />
+    </Field>
+  );
+}
+
+/** What was pasted stays where it is until it is taken in. */
+function Pasted({ tell }: Taking) {
+  const take = () => {
+    const result = takeText(said.pasted, pasted.now.value);
+    tell([result]);
+    if (result.faults === undefined) pasted.clear();
+  };
+  return (
+    <>
+      <LinesField
+        id="pasted"
+        label={said.paste}
+        rows={3}
+        maxLength={LARGEST_FILE}
+        value={pasted.now.value}
+        type={(text) => void pasted.set(text)}
+      />
+      <p class="tools">
+        <Button id="take-pasted" work={take}>
+          {said.takePasted}
+        </Button>
+      </p>
+    </>
+  );
+}

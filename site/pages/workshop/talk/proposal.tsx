@@ -1,0 +1,97 @@
+import {
+  type Car,
+  type Change,
+  type ChangeBand,
+  isBrakesRearwards,
+  type Proposal,
+} from "@rollbook/lib";
+import { format, reader } from "@rollbook/page";
+import {
+  easedNotes,
+  leanNote,
+  nearTippingNotes,
+  onStopClauses,
+} from "../../../say/balance-notes.js";
+import { changeLabel } from "../../../say/change.js";
+import { putBackInWords, reasonInWords } from "../../../say/diagnosis.js";
+import { movedInWords } from "../../../say/figures.js";
+import { talk as said } from "../../../say/workshop/talk.js";
+import { Button } from "../../../ui/button.js";
+import { Fold } from "../../../ui/fold.js";
+import { List } from "../../../ui/list.js";
+import { say } from "../../../ui/notice.js";
+import { ShiftBars } from "../../../ui/shift-bars.js";
+import { change as changeDay, theDay } from "../day/open-day.js";
+import { Bewares } from "../parts/bewares.js";
+import { words } from "../words.js";
+
+/** A single change to make next: what it does, what speaks for it, and what goes with it. */
+export function ProposedChange({
+  one,
+  car,
+  index,
+  band,
+}: {
+  readonly one: Proposal;
+  /** Before the change. */
+  readonly car: Car;
+  readonly index: number;
+  /** How sure it is, once that is known. */
+  readonly band: ChangeBand | undefined;
+}) {
+  const { change, phases, minutes, nearTipping } = one;
+  const moves = movedInWords(one.moved, reader);
+  const reasons = one.reasons.map((reason) => reasonInWords(reason, reader));
+  const brakes = isBrakesRearwards(change) ? [words.safety.brakesRearwards] : [];
+  return (
+    <li>
+      <h4>{changeLabel(change, car, reader)}</h4>
+      <Bewares sentences={[...brakes, ...nearTippingNotes(nearTipping, [], format)]} />
+      <List texts={[...reasons, ...asidesOf(one)]} />
+      <p class="quiet">{said.minutes(minutes)}</p>
+      <ShiftBars
+        phases={phases}
+        caption={said.effect}
+        sure={band?.phases ? (band.putBack ?? band.phases) : "waiting"}
+      />
+      <PutBack one={one} />
+      {moves.length > 0 && (
+        <Fold id={`side-${index}`} title={said.sideEffects}>
+          <List texts={moves} />
+        </Fold>
+      )}
+      <p class="tools">
+        <Button id={`to-plan-${index}`} work={() => addToPlan(change)}>
+          {said.addToPlan}
+        </Button>
+      </p>
+    </li>
+  );
+}
+
+function PutBack({ one: { putBack } }: { readonly one: Proposal }) {
+  if (putBack.length === 0) return <p class="quiet">{said.nothingBack}</p>;
+  return (
+    <div>
+      <p>{said.putBack}:</p>
+      <List texts={putBack.map(putBackInWords)} />
+    </div>
+  );
+}
+
+/** What to know of a change besides what it does to balance. */
+function asidesOf({ change, onStops, eased, leanCostUnknown }: Proposal): string[] {
+  const end = "end" in change ? [change.end] : [];
+  return [
+    ...onStopClauses(onStops, "comes to be").map(said.clause),
+    ...easedNotes(eased, format),
+    ...(leanCostUnknown ? leanNote(end) : []),
+  ];
+}
+
+function addToPlan(change: Change): void {
+  const day = theDay();
+  if (day === undefined) return;
+  changeDay({ ...day, steps: [...day.steps, { kind: "change", change }] });
+  say(said.added);
+}

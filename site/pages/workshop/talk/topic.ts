@@ -1,0 +1,10 @@
+import type { EventEntry, Log } from "@rollbook/lib";
+
+/** What is talked about: all that drivers did in one run of a day, or what one of them did. */
+export interface Topic {
+  readonly log: Log;
+  readonly event: EventEntry;
+  readonly run: number;
+  /** Left out for the group. */
+  readonly driver: string | undefined;
+}

@@ -1,0 +1,115 @@
+import { useSignal } from "@preact/signals";
+import {
+  driverRuns,
+  type EventEntry,
+  type Log,
+  reportsOf,
+  runsWithReports,
+  sameName,
+} from "@rollbook/lib";
+import { useMemo } from "preact/hooks";
+import { talk as said } from "../../../say/workshop/talk.js";
+import { logNow } from "../../../store/log.js";
+import { Chips } from "../../../ui/chips.js";
+import { LateFold } from "../../../ui/fold.js";
+import { useWhileOpen } from "../../../ui/while-open.js";
+import { filedDay } from "../day/reporter.js";
+import { NoDay } from "../parts/no-day.js";
+import { words } from "../words.js";
+import { Model } from "./model.js";
+import { NextChange } from "./next-change.js";
+import { Predictions } from "./predictions.js";
+import { ReportedByDriver, ReportedByGroup } from "./reported.js";
+import type { Topic } from "./topic.js";
+
+/** The talk after a run: own reports, then predictions, then the model, then what is next. */
+export function TalkView({ open }: { readonly open: boolean }) {
+  return useWhileOpen(open, () => (
+    <>
+      <h2 tabIndex={-1}>{words.views.talk}</h2>
+      <Talk log={logNow.value} event={filedDay()} />
+    </>
+  ));
+}
+
+function Talk({ log, event }: { readonly log: Log; readonly event: EventEntry | undefined }) {
+  const runs = useMemo(
+    () => (event === undefined ? [] : runsWithReports(log, event)),
+    [log, event],
+  );
+  const latest = runs.at(-1);
+  if (event === undefined || latest === undefined)
+    return <NoDay sentence={event === undefined ? undefined : said.noRuns} />;
+  return <TalkOfDay log={log} event={event} runs={runs} latest={latest} />;
+}
+
+interface Runs {
+  readonly log: Log;
+  readonly event: EventEntry;
+  readonly runs: readonly number[];
+  readonly latest: number;
+}
+
+/** Which run and whose reports, and the parts of the talk about them. */
+function TalkOfDay({ log, event, runs, latest }: Runs) {
+  const chosen = useSignal(latest);
+  const whose = useSignal("");
+  const run = runs.includes(chosen.value) ? chosen.value : latest;
+  const drivers = driverRuns(log, event).filter((one) => one.run === run && one.reports.length > 0);
+  const driver = drivers.find((one) => sameName(one.driver, whose.value))?.driver;
+  return (
+    <>
+      <Chips
+        id="talk-run"
+        question={said.run}
+        choices={runs.map((value) => ({ value, text: String(value) }))}
+        chosen={run}
+        choose={(value) => {
+          chosen.value = value;
+          whose.value = "";
+        }}
+        kind="scale"
+      />
+      <Chips
+        id="talk-whose"
+        question={said.about}
+        choices={[
+          { value: "", text: said.group },
+          ...drivers.map((one) => ({ value: one.driver, text: one.driver })),
+        ]}
+        chosen={driver ?? ""}
+        choose={(value) => {
+          whose.value = value;
+        }}
+      />
+      <Parts log={log} event={event} run={run} driver={driver} />
+    </>
+  );
+}
+
+/** Each part is filled when it is opened, so that nobody reads ahead. */
+function Parts(topic: Topic) {
+  const { log, event, run, driver } = topic;
+  const reports = reportsOf(log, event, run, driver);
+  return (
+    <>
+      <LateFold id="talk-1" kind="talk-part" title={said.first}>
+        <p class="quiet">{said.firstHelp}</p>
+        {driver === undefined ? (
+          <ReportedByGroup reports={reports} />
+        ) : (
+          <ReportedByDriver reports={reports} />
+        )}
+      </LateFold>
+      <LateFold id="talk-2" kind="talk-part" title={said.second}>
+        <Predictions {...topic} />
+      </LateFold>
+      <LateFold id="talk-3" kind="talk-part" title={said.third}>
+        <Model {...topic} />
+      </LateFold>
+      <LateFold id="talk-4" kind="talk-part" title={said.fourth}>
+        <NextChange {...topic} />
+      </LateFold>
+    </>
+  );
+}
