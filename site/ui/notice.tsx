@@ -8,7 +8,8 @@ interface Said {
   readonly undo?: () => void;
 }
 
-const said = signal<Said>({ sentence: "" });
+/** What was said last. */
+export const said = signal<Said>({ sentence: "" });
 
 /** Says a sentence in the notice; with an undo it offers to take it back. */
 export function say(sentence: string, undo?: () => void): void {

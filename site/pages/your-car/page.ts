@@ -1,9 +1,11 @@
 import type { SitePage } from "../../build/site-pages.js";
 import { escapeHtml } from "../../cells/escape.js";
+import { fields } from "../../say/your-car/fields.js";
+import { pageWords as words } from "../../say/your-car/page.js";
+import { partWords, sectionWords } from "../../say/your-car/sections.js";
 import { shownRangeOf } from "./model/number.js";
 import { placesOf, shapeAt } from "./model/path.js";
 import { type Item, type Section, sections } from "./sections.js";
-import { fields, partWords, sectionWords, words } from "./words.js";
 
 /** The list of what to measure, for the way to the car and for readers without JavaScript. */
 function guide(): string {
@@ -52,7 +54,10 @@ export const yourCarPage: SitePage = {
 <blockquote class="caution"><p><strong>${words.cautionHead}</strong> ${escapeHtml(words.caution)}</p></blockquote>
 <div id="your-car">
 <noscript><p>${escapeHtml(words.withoutScript)}</p></noscript>
+<div id="cars-and-form"></div>
+<div id="guide">
 ${guide()}
+</div>
 </div>`;
   },
 };

@@ -82,7 +82,7 @@ describe("the course, once a car is saved", () => {
     const { page } = await open("your-car");
     await typeCar(page, { name: "Linnet", "body.mass": "1100" });
     await page.getByRole("button", { name: "Save, and let the course show it" }).click();
-    expect(await status(page)).toBe("Linnet is saved, and the course shows it.");
+    await expect.poll(() => status(page)).toBe("Linnet is saved, and the course shows it.");
     const body = { ...demoCar.body, mass: 1100 };
     await expectChapterFor(page, { ...demoCar, name: "Linnet", body });
   });
@@ -105,7 +105,7 @@ describe("the course, once a car is saved", () => {
       const { page } = await open("your-car");
       await page.locator("#files").setInputFiles(file("mine.json", formatCar(car)));
       await page.getByRole("radio", { name }).check();
-      expect(await status(page)).toBe(`The course now shows ${name}.`);
+      await expect.poll(() => status(page)).toBe(`The course now shows ${name}.`);
       await expectChapterFor(page, car);
     },
   );
@@ -130,7 +130,7 @@ describe("the form", () => {
       "front.bar.positions.2.rate": "-1",
     });
     await page.getByRole("button", { name: "Save", exact: true }).click();
-    expect(await status(page)).toContain("Not saved yet");
+    await expect.poll(() => status(page)).toContain("Not saved yet");
     const list = page.locator("#faults li");
     expect(await list.allTextContents()).toEqual([
       "Spring rate, front takes 5 to 400 N/mm, not 9000.",
@@ -221,18 +221,17 @@ describe("the form", () => {
     await page.getByRole("button", { name: "Put it in" }).click();
     expect(await at(page, "body.mass").inputValue()).toBe("850"); // 1120 − 75 − 85 − 80 − 30
     expect(spaced(await page.locator(".said").textContent())).toContain("Together 1120 kg");
-    expect(await summaryOf(page)).toContain("Together1120 kg");
+    await expect.poll(() => summaryOf(page)).toContain("Together1120 kg");
   });
 
   it("shows beside it what the car comes to, and how far it is inside its class", async () => {
     const { page } = await open("your-car");
     await typeCar(page, { "body.mass": "910", "limits.leastRideHeight": "135" });
-    expect(await summaryOf(page)).toContain("1180 kg");
+    await expect.poll(() => summaryOf(page)).toContain("1180 kg");
     const outside = page.locator('aside.summary [data-verdict="outside"]');
-    expect((await outside.allTextContents()).map(spaced)).toEqual([
-      "front left 130 mm outside by 5 mm",
-      "front right 130 mm outside by 5 mm",
-    ]);
+    await expect
+      .poll(async () => (await outside.allTextContents()).map(spaced))
+      .toEqual(["front left 130 mm outside by 5 mm", "front right 130 mm outside by 5 mm"]);
     await at(page, "body.mass").fill("heavy");
     await page.getByText("Shown for the last values that were sound.").waitFor();
   });
@@ -270,7 +269,7 @@ describe("cars as files", () => {
     await openAll(page);
     await at(page, "front.spring.rate").fill("90");
     await page.getByRole("button", { name: "Save", exact: true }).click();
-    expect(await status(page)).toContain("<b>Rook</b> is saved.");
+    await expect.poll(() => status(page)).toContain("<b>Rook</b> is saved.");
     expect(await page.locator("#your-car li b", { hasText: "<b>Rook</b>" }).count()).toBe(1);
   });
 
@@ -287,7 +286,7 @@ describe("cars as files", () => {
     await typeCar(page, { name: "Linnet" });
     await page.getByRole("button", { name: "Save, and let the course show it" }).click();
     await page.getByRole("button", { name: "Delete: Linnet" }).click();
-    expect(await status(page)).toBe("Linnet is deleted.");
+    await expect.poll(() => status(page)).toBe("Linnet is deleted.");
     expect(await page.getByRole("radio", { name: "Pipit" }).isChecked()).toBe(true);
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");
     await page.keyboard.press("Enter");
@@ -324,7 +323,7 @@ describe("the page", () => {
     await expect.poll(() => status(page)).toBe("Linnet is saved.");
     await page.getByRole("radio", { name: "Pipit" }).focus();
     await page.keyboard.press("ArrowDown");
-    expect(await status(page)).toBe("The course now shows Linnet.");
+    await expect.poll(() => status(page)).toBe("The course now shows Linnet.");
   });
 
   it("says without JavaScript what it is for and how to measure a car", async () => {

@@ -9,7 +9,8 @@ import {
   withValue,
 } from "../../../site/pages/your-car/model/path.js";
 import { type Item, sections } from "../../../site/pages/your-car/sections.js";
-import { nameOf, partWords } from "../../../site/pages/your-car/words.js";
+import { nameOf } from "../../../site/say/your-car/places.js";
+import { partWords } from "../../../site/say/your-car/sections.js";
 
 /** Every number and text that a car file can hold, list entries by their first. */
 function leaves(shape: Shape, path: string): string[] {

@@ -1,5 +1,6 @@
 import { carFromJson, demoCar, type UnitSystem } from "@rollbook/lib";
-import { nameOf, words } from "../words.js";
+import { faultWords as words } from "../../../say/your-car/faults.js";
+import { nameOf } from "../../../say/your-car/places.js";
 import { contentOf, type Draft } from "./draft.js";
 import { isNumber, type Leaf, leavesOf } from "./leaves.js";
 import { isTaken, shownNumber, shownRangeOf } from "./number.js";

@@ -1,5 +1,6 @@
 import { type Car, carFromJson, type UnitSystem, unitOf } from "@rollbook/lib";
-import { levers, words } from "../words.js";
+import { carWords as words } from "../../../say/your-car/cars.js";
+import { levers } from "../../../say/your-car/levers.js";
 import { contentOf, type Draft } from "./draft.js";
 import { shownNumber } from "./number.js";
 import { type Content, type Path, placesOf, shapeAt, valueAt, withValue } from "./path.js";

@@ -54,7 +54,8 @@ import { digitsFor } from "../../../say/digits.js";
 import { numberInWords } from "../../../say/number-names.js";
 import { readerWith } from "../../../say/reader.js";
 import { tyreDoubtInWords } from "../../../say/tyre-doubt.js";
-import { words } from "../words.js";
+import { summaryWords as words } from "../../../say/your-car/summary.js";
+import { sureWords } from "../../../say/your-car/sure.js";
 
 /** What a car comes to, in the reader's words and units. */
 export interface Summary {
@@ -221,14 +222,14 @@ export function toldSureness(bands: MarginBands, units: UnitSystem): ToldSurenes
     return formatNumber(toShown("acceleration", value, units), digits);
   };
   const range = (one: Banded) =>
-    words.sure.range(number(one, one.band.low.value), number(one, one.band.high.value));
+    sureWords.range(number(one, one.band.low.value), number(one, one.band.high.value));
   return phaseNames.map((name) => {
     const { lateralAcceleration, understeerMargin, tips } = bands[name];
     return {
       phase: words.phase[name],
       limit: range(lateralAcceleration),
       margin: tips > 0.5 ? "–" : range(understeerMargin),
-      verdict: tips > 0.5 ? "" : words.sure[understeerMargin.sign.verdict],
+      verdict: tips > 0.5 ? "" : sureWords[understeerMargin.sign.verdict],
     };
   });
 }
@@ -245,7 +246,7 @@ export function widestDoubts(bands: MarginBands): string[] {
     .sort(([, a], [, b]) => b - a)
     .slice(0, 3)
     .filter(([, share]) => share >= LEAST_SHARE)
-    .map(([path, share]) => words.sure.doubt(numberInWords(path), 10 * Math.round(10 * share)));
+    .map(([path, share]) => sureWords.doubt(numberInWords(path), 10 * Math.round(10 * share)));
 }
 
 /** The margins under the limits that they are about. */

@@ -1,5 +1,5 @@
 import { type Car, migrate, parseCar, type UnitSystem } from "@rollbook/lib";
-import { words } from "../words.js";
+import { carWords as words } from "../../../say/your-car/cars.js";
 import { type Draft, draftOf } from "./draft.js";
 import { mended } from "./mend.js";
 import type { Content } from "./path.js";

@@ -1,0 +1,43 @@
+import { effect } from "@preact/signals";
+import { placeOf } from "@rollbook/page";
+import { render } from "preact";
+import { openSecondCopies } from "./state/kept.js";
+import { openDraft } from "./state/open.js";
+import { followOpenCar } from "./state/worked-out.js";
+import { CarList } from "./view/cars.js";
+import { Form } from "./view/form.js";
+import { FaultyFiles } from "./view/problem.js";
+import { SummaryBeside } from "./view/summary.js";
+import { Told } from "./view/told.js";
+
+function CarsAndForm() {
+  return (
+    <>
+      <CarList />
+      <Told />
+      <FaultyFiles />
+      {openDraft.value !== undefined && (
+        <div class="side-by-side">
+          <Form />
+          <SummaryBeside />
+        </div>
+      )}
+    </>
+  );
+}
+
+/** What to measure is told as long as no car is open. */
+function hideGuideBesideForm(): void {
+  const guide = document.getElementById("guide");
+  effect(() => {
+    if (guide) guide.hidden = openDraft.value !== undefined;
+  });
+}
+
+const place = placeOf("cars-and-form");
+if (place) {
+  followOpenCar();
+  hideGuideBesideForm();
+  render(<CarsAndForm />, place);
+  void openSecondCopies();
+}

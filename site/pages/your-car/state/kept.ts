@@ -1,0 +1,135 @@
+import { batch } from "@preact/signals";
+import { type Car, demoCar } from "@rollbook/lib";
+import { type Cars, documentOf, ownCars } from "@rollbook/page";
+import { nameOfCopy } from "../../../say/your-car/cars.js";
+import { asDraft, copyOfDemo, type Draft, draftOf } from "../model/draft.js";
+import type { Path } from "../model/path.js";
+import { freeName } from "../model/save.js";
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** Cars that are being typed. */
+export const drafts = documentOf<readonly Draft[]>({
+  key: "car-drafts",
+  formerKey: "garage-drafts",
+  empty: [],
+  read: (kept) => (Array.isArray(kept) ? kept.flatMap((one) => asDraft(one) ?? []) : undefined),
+});
+
+/** The draft that is open, or the name of the kept car; empty for none. */
+export const openId = documentOf({
+  key: "car-open",
+  formerKey: "garage-open",
+  empty: "",
+  read: (kept) => (typeof kept === "string" ? kept : undefined),
+});
+
+/** Places of each car whose values the reader gave or confirmed. */
+const ownPlaces = documentOf<Record<string, unknown>>({
+  key: "car-own",
+  formerKey: "garage-own",
+  empty: {},
+  read: (kept) => (isRecord(kept) ? kept : undefined),
+});
+
+/** Looks at the second copies too: they may be newer, or all that is left. */
+export async function openSecondCopies(): Promise<void> {
+  await Promise.all([ownCars.open(), drafts.open(), ownPlaces.open(), openId.open()]);
+}
+
+/** Keeps a draft in its place among the others; false where the device refused. */
+export function keepDraft(draft: Draft): Promise<boolean> {
+  const others = drafts.now.value;
+  const known = others.some(({ id }) => id === draft.id);
+  const all = known ? others.map((one) => (one.id === draft.id ? draft : one)) : [...others, draft];
+  return drafts.set(all);
+}
+
+export const dropDraft = (id: string): Promise<boolean> =>
+  drafts.set(drafts.now.value.filter((draft) => draft.id !== id));
+
+function ownOf(name: string): Path[] {
+  const own = ownPlaces.now.value[name];
+  return Array.isArray(own) ? own.filter((path) => typeof path === "string") : [];
+}
+
+export const newId = (): string => `new-${Date.now().toString(36)}`;
+
+/** Every name in use: the demo car's, those of kept cars and those of cars only begun. */
+export const namesInUse = (): string[] => [
+  demoCar.name,
+  ...ownCars.now.value.cars.map(({ name }) => name),
+  ...drafts.now.value.map(nameOfDraft),
+];
+
+/** What a draft is called so far. */
+export const nameOfDraft = ({ typed, base }: Draft): string =>
+  typed.name?.text ?? String(base.name ?? "");
+
+/** What was typed at a kept car since, or the car as it is kept; or a car only begun. */
+export function draftFor(id: string): Draft | undefined {
+  const known = drafts.now.value.find((one) => one.id === id);
+  if (known) return known;
+  const car = ownCars.now.value.cars.find(({ name }) => name === id);
+  return car && { ...draftOf(id, car, ownOf(id)), of: id };
+}
+
+/** A car to begin with: the workbook's own, or one of the reader's, under a name of its own. */
+export function copyOf(name: string): Draft | undefined {
+  const free = freeName(nameOfCopy(name), namesInUse());
+  if (name === demoCar.name) return copyOfDemo(newId(), free);
+  const car = ownCars.now.value.cars.find((one) => one.name === name);
+  return car && draftOf(newId(), { ...car, name: free }, ownOf(name));
+}
+
+/**
+ * Puts a car in place of the one that had the name `of`, or at the end.
+ *
+ * @param show - whether the course is to show it
+ */
+export function keepCar(car: Car, of?: string, show = false): Promise<boolean> {
+  const { cars, current } = ownCars.now.value;
+  const known = cars.some(({ name }) => name === of);
+  const all = known ? cars.map((one) => (one.name === of ? car : one)) : [...cars, car];
+  const follows = current !== undefined && current === of;
+  return ownCars.set(showing(all, show || follows ? car.name : current));
+}
+
+/** Takes a car out; the course goes back to the workbook's own where it showed this one. */
+export function dropCar(name: string): Promise<boolean> {
+  const { cars, current } = ownCars.now.value;
+  const left = cars.filter((car) => car.name !== name);
+  return ownCars.set(showing(left, current === name ? undefined : current));
+}
+
+/** Lets the course show one of the cars, or the workbook's own. */
+export function showCar(name: string): Promise<boolean> {
+  const { cars } = ownCars.now.value;
+  return ownCars.set(showing(cars, name === demoCar.name ? undefined : name));
+}
+
+const showing = (cars: readonly Car[], current: string | undefined): Cars =>
+  current === undefined ? { cars } : { cars, current };
+
+/**
+ * Puts a car among the kept ones in place of its draft; false where the device refused.
+ *
+ * The draft goes only once the car is kept, and stays where more was typed meanwhile.
+ */
+export async function keepInPlaceOf(draft: Draft, car: Car, show: boolean): Promise<boolean> {
+  const saving = { ...draft, of: car.name };
+  const asked = batch(() => {
+    void keepDraft(saving);
+    return keepCar(car, draft.of, show);
+  });
+  if (!(await asked)) return false;
+  batch(() => {
+    const own = [...new Set([...draft.own, ...Object.keys(draft.typed)])];
+    void ownPlaces.set({ ...ownPlaces.now.value, [car.name]: own });
+    if (!drafts.now.value.includes(saving)) return;
+    void dropDraft(draft.id);
+    if (openId.now.value === draft.id) void openId.set(car.name);
+  });
+  return true;
+}

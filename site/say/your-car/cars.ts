@@ -1,0 +1,39 @@
+/** What the list of cars says, and what is said once something was done with one. */
+export const carWords = {
+  cars: "Your cars",
+  courseShows: "The course shows",
+  own: "the workbook’s own car",
+  inFront: "in front",
+  startCopy: (car: string) => `Start from a copy of the ${car}`,
+  open: "Open car files",
+  edit: "Change",
+  editing: "Open below",
+  asFile: "Save as file",
+  copy: "Copy",
+  remove: "Delete",
+  undo: "Undo",
+  unsaved: "unsaved changes",
+  notSaved: "not saved yet",
+  nowShows: (car: string) => `The course now shows ${car}.`,
+  removed: (car: string) => `${car} is deleted.`,
+  newName: "My car",
+  kept: (car: string) => `${car} is saved.`,
+  keptAndShown: (car: string) => `${car} is saved, and the course shows it.`,
+  notKept:
+    "This device keeps nothing, or is full: save the car as a file before you close the page.",
+  cannotSave: "Not saved yet: see what needs a look.",
+  discarded: "The changes are dropped.",
+  widened: (lever: string, value: string) =>
+    `${lever} is set to ${value}, so its range of adjustment now reaches that far.`,
+  cameIn: (car: string, file: string) => `${car} came in from ${file}.`,
+  renamed: (before: string, now: string) =>
+    `There was a ${before} already, so it is called ${now}.`,
+  faulty: (file: string) => `${file} cannot be taken as it is:`,
+  mend: "Open it and mend it here",
+  mendNote: "What it lacks is taken from the workbook’s own car and marked.",
+  close: "Close",
+  unreadable: (file: string) => `${file} could not be read.`,
+} as const;
+
+/** What a copy of a car is called at first. */
+export const nameOfCopy = (car: string) => `Copy of ${car}`;
