@@ -210,6 +210,30 @@ describe("the form", () => {
     expect(await at(page, "front.bar.positions.4.rate").inputValue()).toBe("60");
   });
 
+  it("leaves focus, caret, folds and scroll as they are while values and parts change", async () => {
+    const { page } = await open("your-car");
+    await typeCar(page, {});
+    await page.locator("#section-springs").evaluate((fold) => fold.removeAttribute("open"));
+    const folds = page.locator("#section-sizes details[open]");
+    const unfolded = await folds.count();
+    const box = await at(page, "wheelbase").elementHandle();
+    await box?.focus();
+    await page.keyboard.press("Home");
+    const scrolled = await page.evaluate(() => scrollY);
+    await page.keyboard.type("wide2");
+    const now = await box?.evaluate((input) => [
+      document.activeElement === input,
+      (input as HTMLInputElement).value,
+      (input as HTMLInputElement).selectionStart,
+    ]);
+    expect(now).toEqual([true, "wide22.4", 5]);
+    expect(await page.evaluate(() => scrollY)).toBe(scrolled);
+    await at(page, "driver").uncheck();
+    expect(await folds.count()).toBe(unfolded);
+    expect(await page.locator("#section-springs").getAttribute("open")).toBeNull();
+    expect(await box?.evaluate((input) => input.isConnected)).toBe(true);
+  });
+
   it("works the body out from four scales", async () => {
     const { page } = await open("your-car");
     await typeCar(page, {
@@ -309,6 +333,44 @@ describe("the page", () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
       width,
     );
+  });
+
+  it("never says that a car is saved where the device refuses it, and keeps what was typed", async () => {
+    const { page } = await open("your-car");
+    await typeCar(page, { name: "Linnet", wheelbase: "2.3" });
+    const refuse = (refusing: boolean) =>
+      page.evaluate((refusing) => {
+        const full = () => {
+          if (refusing) throw new DOMException("full", "QuotaExceededError");
+        };
+        for (const store of [Storage.prototype, IDBObjectStore.prototype]) {
+          const name = "put" in store ? "put" : "setItem";
+          const first = Reflect.get(store, `first ${name}`) ?? Reflect.get(store, name);
+          Reflect.set(store, `first ${name}`, first);
+          Reflect.set(store, name, function (this: unknown, ...given: unknown[]) {
+            full();
+            return first.apply(this, given);
+          });
+        }
+      }, refusing);
+    await refuse(true);
+    const said: string[] = [];
+    await page.exposeFunction("told", (text: string) => said.push(text));
+    await page.locator(".told .status").evaluate((line) =>
+      new MutationObserver(() => {
+        (window as unknown as { told(text: string): void }).told(line.textContent ?? "");
+      }).observe(line, { childList: true, characterData: true, subtree: true }),
+    );
+    await page.locator("#save").click();
+    await told(page, "This device keeps nothing, or is full");
+    expect(await at(page, "wheelbase").inputValue()).toBe("2.3");
+    expect(said.filter((text) => text.includes("is saved"))).toEqual([]);
+    await refuse(false);
+    await page.locator("#save").click();
+    await told(page, "Linnet is saved.");
+    await page.reload();
+    expect(await at(page, "wheelbase").inputValue()).toBe("2.3");
+    expect(await page.getByRole("radio", { name: "Linnet" }).count()).toBe(1);
   });
 
   it("is worked by keyboard alone: begin, name, save, choose", async () => {

@@ -1,6 +1,9 @@
 import { expect, test } from "vitest";
+import { demoCar } from "../../../lib/car/demo-car.js";
 import { carShape } from "../../../lib/car/file/car-shape.js";
 import type { Shape } from "../../../lib/car/file/shape.js";
+import { leavesOf } from "../../../site/pages/your-car/model/leaves.js";
+import { nearestOnForm, placesIn } from "../../../site/pages/your-car/model/on-form.js";
 import {
   keyOf,
   placesOf,
@@ -79,4 +82,17 @@ test("a value is put in, changed and taken out without touching the content it c
   expect(content.a.b[1]).toEqual({ c: 2 });
   expect(valueAt(content, "a.b.1.c")).toBe(2);
   expect(valueAt(content, "a.constructor")).toBeUndefined();
+});
+
+test("every place of a car is on the form, and a place that is not leads to the part around it", () => {
+  const { bar: _, ...front } = demoCar.front;
+  for (const car of [demoCar, { ...demoCar, front }]) {
+    const content = { ...car };
+    const onForm = new Set(sections.flatMap((section) => placesIn(section, content)));
+    for (const { path } of leavesOf(content)) expect(onForm, path).toContain(path);
+    expect(onForm.has("front.bar.motionRatio")).toBe(car === demoCar);
+  }
+  expect(nearestOnForm("rear.track", { ...demoCar })).toBe("rear.track");
+  expect(nearestOnForm("front.bar.positions", { ...demoCar })).toBe("front.bar");
+  expect(nearestOnForm("front.linkage.lower", { ...demoCar })).toBe("name");
 });
