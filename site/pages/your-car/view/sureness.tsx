@@ -1,8 +1,8 @@
 import { phaseNames, unitOf } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
+import type { BandsSoFar } from "../../../bands/bands.js";
 import { summaryWords as words } from "../../../say/your-car/summary.js";
 import { sureWords as said } from "../../../say/your-car/sure.js";
-import type { BandsSoFar } from "../../bands/bands.js";
 import { type ToldSureness, toldSureness, widestDoubts } from "../model/summary.js";
 import { sureness } from "../state/worked-out.js";
 
