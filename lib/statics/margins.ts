@@ -67,3 +67,14 @@ function limitMargin(
   const margin = Math.abs(distance) < ROUNDING ? 0 : distance;
   return [{ parameter, where, value, limit, kind, margin }];
 }
+
+/** The tightest margin of each kind of limit. */
+export function tightestOfEach(margins: readonly Margin[]): Margin[] {
+  const kinds = new Map<string, Margin>();
+  for (const margin of margins) {
+    const kind = `${margin.parameter} ${margin.kind}`;
+    const known = kinds.get(kind);
+    if (known === undefined || margin.margin < known.margin) kinds.set(kind, margin);
+  }
+  return [...kinds.values()];
+}

@@ -1,6 +1,29 @@
-import { type PlanWarning, parameters } from "@rollbook/lib";
+import {
+  type Car,
+  formatAlike,
+  type Margin,
+  type PlanWarning,
+  parameters,
+  type SheetRow,
+  undoOf,
+} from "@rollbook/lib";
 import { acceleration } from "./amount.js";
+import { changeLabel } from "./change.js";
 import { type Reader, spelt } from "./reader.js";
+
+/** What the hands do before a run. */
+export const toDoInWords = ({ toDo }: SheetRow, before: Car, reader: Reader): string[] =>
+  toDo.map((change) => changeLabel(change, before, reader));
+
+/** How what was done before a run is taken back. */
+export const undoInWords = ({ toDo, car }: SheetRow, reader: Reader): string[] =>
+  [...toDo].reverse().map((change) => changeLabel(undoOf(change), car, reader));
+
+/** A distance to a limit in the reader's unit, without sign. */
+export function marginAmount({ parameter, margin }: Margin, { units }: Reader): string {
+  const { quantity, decimals } = parameters[parameter];
+  return formatAlike(quantity, Math.abs(margin), decimals + 1, units);
+}
 
 /** What to know before a run of a plan. */
 export const warningInWords = (warning: PlanWarning, reader: Reader): string =>

@@ -3,6 +3,7 @@ import { decimalsIn, formatNumber, fromShown, type Quantity, toShown, unitOf } f
 import { reader } from "@rollbook/page";
 import { words } from "../say/ui.js";
 import { Field, faultAttributes } from "./field.js";
+import { type Typed, type TypedIn, takeTyped, typedFor } from "./typed.js";
 
 /** What a number measures, its range in SI, and digits after the point in the metric unit. */
 export interface NumberRange {
@@ -47,7 +48,8 @@ function roundedIn(round: (value: number) => number, value: number, decimals: nu
 
 /**
  * A number in the reader's unit: in SI it is reported as soon as what is typed lies in the range;
- * what does not stays in the field as it was typed, and is told once the field is left.
+ * what does not stays in the field as it was typed, is told once the field is left, and leaves the
+ * number what it was before.
  */
 export function NumberField({
   id,
@@ -55,25 +57,38 @@ export function NumberField({
   range,
   value,
   report,
+  typedIn,
 }: {
   readonly id: string;
   readonly label: string;
   readonly range: NumberRange;
   readonly value: number;
   readonly report: (value: number) => void;
+  /** Left out, what is half typed lives as long as the page. */
+  readonly typedIn?: TypedIn<number>;
 }) {
-  const typed = useSignal<{ text: string; of: number } | undefined>(undefined);
-  const told = useSignal(false);
-  const own = typed.value?.of === value ? typed.value.text : undefined;
-  const fault =
-    told.value && own !== undefined && numberFrom(range, own) === undefined
-      ? faultOf(label, range)
-      : undefined;
+  const here = useSignal<Typed<number> | undefined>(undefined);
+  const kept = typedIn ?? {
+    now: () => here.value,
+    keep: (typed) => {
+      here.value = typed;
+    },
+  };
+  const own = typedFor(kept, value);
+  const isFault = own !== undefined && numberFrom(range, own) === undefined;
+  const told = useSignal(isFault);
   const type = (text: string) => {
     const si = numberFrom(range, text);
-    typed.value = { text, of: si ?? value };
-    if (si !== undefined && si !== value) report(si);
+    if (si !== undefined) told.value = false;
+    takeTyped(text, si, value, kept, report);
   };
+  const end = (text: string) => {
+    type(text);
+    const si = numberFrom(range, text);
+    told.value = si === undefined;
+    if (si !== undefined) kept.keep({ text, of: si, before: si });
+  };
+  const fault = told.value && isFault ? faultOf(label, range) : undefined;
   return (
     <Field id={id} label={label} note={unitOf(range.quantity, reader.units)} fault={fault}>
       <input
@@ -83,10 +98,7 @@ export function NumberField({
         inputMode="decimal"
         value={own ?? shownText(range, value)}
         onInput={({ currentTarget }) => type(currentTarget.value)}
-        onChange={({ currentTarget }) => {
-          type(currentTarget.value);
-          told.value = true;
-        }}
+        onChange={({ currentTarget }) => end(currentTarget.value)}
         {...faultAttributes(id, fault)}
       />
     </Field>

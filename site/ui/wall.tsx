@@ -5,10 +5,11 @@ import { Button } from "./button.js";
 
 const root = () => document.documentElement;
 
-/** Opens the wall of the page: as large as the screen, where the browser lets it. */
+/** Opens the wall of the view that is seen: as large as the screen, where the browser lets it. */
 export function openWall(): void {
-  const place = document.querySelector<HTMLElement>(".wall");
-  if (place === null) return;
+  const walls = [...document.querySelectorAll<HTMLElement>(".wall")];
+  const place = walls.find((wall) => wall.closest("[hidden]") === null);
+  if (place === undefined) return;
   root().dataset.wall = "";
   place.focus();
   void place.requestFullscreen?.().catch(() => {});

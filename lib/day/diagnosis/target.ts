@@ -1,7 +1,14 @@
 import type { PhaseName } from "../../balance/phases.js";
 import { USUAL_SPEED } from "../../change/figures.js";
 import { MARGIN_PER_POINT } from "../debrief/feel.js";
-import type { CompleteReport, Confidence, Grade, HowOften, SpeedClass } from "../log/report.js";
+import type {
+  CompleteReport,
+  Confidence,
+  Grade,
+  HowOften,
+  Report,
+  SpeedClass,
+} from "../log/report.js";
 import { cornerNamed, LEAST_GRADE, type Venue, type VenueCorner } from "../plan/venue.js";
 
 /** What a report asks of the car in one place. */
@@ -66,12 +73,12 @@ export function targetOf(report: CompleteReport, index: number, venue?: Venue): 
   };
 }
 
-function cornersOf(report: CompleteReport, venue: Venue | undefined): VenueCorner[] {
+function cornersOf(report: Report, venue: Venue | undefined): VenueCorner[] {
   const known = venue && cornerNamed(venue, report.corner);
   if (known !== undefined) return [known];
   const speed = report.speedClass === undefined ? USUAL_SPEED : speedOf[report.speedClass];
   return (["left", "right"] as const).map((direction) => ({
-    name: `${report.corner} (${direction})`,
+    name: `${report.corner ?? "a corner"} (${direction})`,
     direction,
     radius: speed ** 2 / STAND_IN_ACCELERATION,
     speed,

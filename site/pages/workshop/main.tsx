@@ -1,30 +1,27 @@
 import { signal } from "@preact/signals";
 import { openAll, placeOf, refusals } from "@rollbook/page";
-import { render, type VNode } from "preact";
-import { useEffect, useRef } from "preact/hooks";
+import { type ComponentType, render } from "preact";
+import { useRef } from "preact/hooks";
 import { followLog, keptLast, openLog } from "../../store/log.js";
 import { hush, Notice, say } from "../../ui/notice.js";
+import { rest, typed } from "../../ui/work-at-rest.js";
 import { reopenDay } from "./day/open-day.js";
 import { Offer, readAddress } from "./handing/offer.js";
 import { LogView } from "./log/view.js";
-import { planView } from "./plan/view.js";
+import { Plan } from "./plan/view.js";
 import { ReportView } from "./report/view.js";
 import { type View, viewOf, views } from "./route.js";
 import { watchClock } from "./run/face.js";
 import { second } from "./run/state.js";
 import { RunView } from "./run/view.js";
-import { sheetsView } from "./sheets/view.js";
+import { Sheets } from "./sheets/view.js";
 import { TalkView } from "./talk/view.js";
 import { words } from "./words.js";
 
-type Filler = (section: HTMLElement) => () => void;
-/** Views that are still put together by hand. */
-const makers: Readonly<Partial<Record<View, Filler>>> = {
-  plan: planView,
-  sheets: sheetsView,
-};
-type Content = (given: { readonly open: boolean }) => VNode | null;
-const components: Readonly<Partial<Record<View, Content>>> = {
+/** The views; `open` says whether somebody looks at it. */
+const components: Readonly<Record<View, ComponentType<{ readonly open: boolean }>>> = {
+  plan: Plan,
+  sheets: Sheets,
   run: RunView,
   report: ReportView,
   talk: TalkView,
@@ -35,19 +32,13 @@ const at = signal<View>(viewOf(location.hash));
 
 /** One view: it is there from the first time it is gone to, and stays as it was left. */
 function Place({ view }: { readonly view: View }) {
-  const section = useRef<HTMLElement>(null);
-  const show = useRef<() => void>(undefined);
   const open = at.value === view;
-  useEffect(() => {
-    if (section.current !== null) show.current ??= makers[view]?.(section.current);
-    if (open) show.current?.();
-  }, [open]);
   const opened = useRef(false);
   opened.current ||= open;
   const Content = components[view];
   return (
-    <section id={view} ref={section} hidden={!open}>
-      {Content && opened.current && <Content open={open} />}
+    <section id={view} hidden={!open} onInputCapture={typed} onChange={rest}>
+      {opened.current && <Content open={open} />}
     </section>
   );
 }

@@ -202,6 +202,32 @@ describe("what the device keeps", () => {
     expect(await page.locator("#day-name").inputValue()).toBe("Half planned");
   });
 
+  it("keeps what is half typed in the plan, through a glance at another tab and a reload", async () => {
+    const { page } = await open("workshop");
+    await openExample(page);
+    await page.locator("#day-drivers").press("ControlOrMeta+End");
+    await page.locator("#day-drivers").pressSequentially("\nAda"); // who stands there already
+    await page.locator("#step-1-note").pressSequentially("ask Da");
+    const holds = async (note: string) => {
+      const drivers = await page.locator("#day-drivers").inputValue();
+      expect(drivers).toMatch(/^Ada\nBela.*\nFarah\nAda$/s);
+      expect(await page.locator("#day-drivers-fault").textContent()).toContain("Ada stands twice");
+      expect(await page.locator("#step-1-note").inputValue()).toBe(note);
+    };
+    await goTo(page, "sheets");
+    await page.locator(".run-sheet").waitFor();
+    const sheets = await page.locator("#papers").textContent();
+    expect(sheets).toContain("ask Da");
+    expect(sheets).toContain("6 drivers"); // no half of a seventh
+    await goTo(page, "plan");
+    await holds("ask Da");
+    await page.locator("#step-1-note").press("End");
+    await page.locator("#step-1-note").pressSequentially("na"); // and nobody leaves the field
+    await page.reload(); // where the address says Plan
+    await page.locator("#step-1-outcome .to-do").waitFor();
+    await holds("ask Dana");
+  });
+
   it("is forgotten only after a second yes, and then altogether", async () => {
     const { page } = await open("workshop");
     await openExample(page);

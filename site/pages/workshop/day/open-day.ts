@@ -11,6 +11,7 @@ import {
   isFiled,
   setUpToFile,
 } from "./draft.js";
+import { forgetHalfTyped } from "./half-typed.js";
 
 const kept = documentOf<Draft | undefined>({
   key: "workshop/draft",
@@ -32,10 +33,17 @@ export function reopenDay(): void {
 /** Changes the open day; it is kept at once and filed later. */
 export const change = (changed: Draft): void => void kept.set(changed);
 
+/** Changes the open day, where one is, as it is now. */
+export function edit(with_: (day: Draft) => Draft): void {
+  const day = theDay();
+  if (day !== undefined) change(with_(day));
+}
+
 /** Opens another day; what was not filed of the one before is filed first. */
 export function openDay(day: Draft): void {
   const before = theDay();
   if (before !== undefined && canFile(before)) fileDay();
+  forgetHalfTyped();
   change(day);
 }
 

@@ -6,14 +6,19 @@ export type Worked =
   | { readonly rows: readonly SheetRow[]; readonly fault?: undefined }
   | { readonly rows?: undefined; readonly fault: string };
 
-let last: { key: string; worked: Worked } | undefined;
+/** What of a day the model works with: neither names of people and places nor notes. */
+export function inputOf({ car, venue, minutes, drivers, cars, leastFelt, steps }: Draft): string {
+  const bare = steps.map(({ note: _, ...step }) => step);
+  return JSON.stringify([car, venue.corners, minutes, drivers.length, cars, leastFelt, bare]);
+}
+
+let last: { input: string; worked: Worked } | undefined;
 
 /** Works the plan out; the last answer is kept, since every view asks for it. */
 export function worked(day: Draft): Worked {
-  const { event: _event, setUp: _setUp, name: _name, ...plan } = day;
-  const key = JSON.stringify(plan);
-  if (last?.key !== key) last = { key, worked: workOut(day) };
-  return last.worked;
+  const input = inputOf(day);
+  if (last?.input !== input) last = { input, worked: workOut(day) };
+  return withStepsOf(day, last.worked);
 }
 
 function workOut(day: Draft): Worked {
@@ -23,4 +28,10 @@ function workOut(day: Draft): Worked {
     if (error instanceof Refusal) return { fault: error.message };
     throw error;
   }
+}
+
+/** The same with the steps as they are now: their notes may be other ones. */
+function withStepsOf({ steps }: Draft, found: Worked): Worked {
+  if (found.rows === undefined) return found;
+  return { rows: found.rows.map((row, i) => ({ ...row, step: steps[i] ?? row.step })) };
 }

@@ -1,70 +1,75 @@
 import {
-  adjusterOf,
-  type Car,
-  type Change,
   type PlanStep,
-  possibleChanges,
-  type StageMinutes,
-  type StepKind,
+  proposePlan,
+  Refusal,
+  withoutStep,
+  withStep,
+  withStepMoved,
 } from "@rollbook/lib";
+import { focusSoon } from "../../../ui/focus.js";
+import { say } from "../../../ui/notice.js";
+import { afterPaint } from "../../../ui/work-at-rest.js";
+import type { Draft } from "../day/draft.js";
+import { edit, theDay } from "../day/open-day.js";
+import { words } from "../words.js";
 
-type ChangeStep = Extract<PlanStep, { kind: "change" }>;
-type Place = Omit<Change, "by">;
+const { plan } = words;
 
-/** Lever and end as one word, for a list to choose from. */
-export const placeKey = (place: Place): string =>
-  "end" in place ? `${place.lever} ${place.end}` : place.lever;
+const setSteps = (steps: (day: Draft) => readonly PlanStep[]): void =>
+  edit((day) => ({ ...day, steps: steps(day) }));
 
-/** Every lever of a car, and the one that is chosen even where this car has it not. */
-export function placesOf(car: Car, chosen: Change): Change[] {
-  const all = [...possibleChanges(car), chosen];
-  return all.filter((one, i) => all.findIndex((other) => placeKey(other) === placeKey(one)) === i);
+/** Exchanges one step of the open day. */
+export function changeStep(index: number, with_: (step: PlanStep) => PlanStep): void {
+  setSteps((day) => {
+    const step = day.steps[index];
+    return step === undefined ? day.steps : withStep(day, index, with_(step)).steps;
+  });
 }
 
-/** Levers that move how the car stands on its springs, the seats themselves apart. */
-const movesStance: readonly Change["lever"][] = [
-  "springRate",
-  "tyrePressure",
-  "driver",
-  "passenger",
-  "fuel",
-  "ballast",
-];
-
-/** Whether a change can move how the car stands, and the car has seats to turn it back with. */
-export function seatsMatter({ lever }: Place, { front, rear }: Car): boolean {
-  const seats = [front, rear].every(({ adjusters }) => adjusters?.seatTurns !== undefined);
-  return seats && movesStance.includes(lever);
+/** Makes a run one earlier or later; the keyboard goes with it. */
+export function moveStep(index: number, by: -1 | 1): void {
+  const to = index + by;
+  if (to < 0 || to >= (theDay()?.steps.length ?? 0)) return;
+  setSteps((day) => withStepMoved(day, index, to).steps);
+  focusSoon(`#step-${to}-${by < 0 ? "up" : "down"}`);
 }
 
-/** How many steps of its adjuster a change makes. */
-export function stepsIn(change: Change, car: Car): number {
-  const step = adjusterOf(car, change)?.step ?? Math.abs(change.by);
-  return Number((change.by / step).toFixed(2));
+/** Removes a run, until it is taken back. */
+export function removeStep(index: number): void {
+  const before = theDay()?.steps ?? [];
+  setSteps((day) => withoutStep(day, index).steps);
+  focusSoon("#step-add");
+  say(plan.removed(plan.run(index + 1)), () => setSteps(() => before));
 }
 
-/** The step with its change larger or smaller by so many steps of the adjuster; never none at all. */
-export function withSteps(step: ChangeStep, by: number, car: Car): ChangeStep {
-  const { change } = step;
-  const size = adjusterOf(car, change)?.step ?? Math.abs(change.by);
-  const next = stepsIn(change, car) + by;
-  const count = next === 0 ? by : next;
-  return { ...step, change: { ...change, by: Number((count * size).toPrecision(12)) } };
+/** Adds a step at the end. */
+export const appendStep = (step: PlanStep): void => setSteps(({ steps }) => [...steps, step]);
+
+/** Adds a run: the baseline first, then returns to it. */
+export const addRun = (): void =>
+  appendStep({ kind: theDay()?.steps.length === 0 ? "baseline" : "return" });
+
+/** Puts a proposal in place of the runs, until it is taken back; leaves them where nothing fits. */
+export function propose(): void {
+  say(plan.proposing);
+  afterPaint(() => {
+    const day = theDay();
+    if (day === undefined) return;
+    const steps = proposed(day);
+    if (steps.length === 0) {
+      say(plan.nothingFits);
+      return;
+    }
+    setSteps(() => steps);
+    say(plan.proposed(steps.length), () => setSteps(() => day.steps));
+  });
 }
 
-/** The step as another kind of step, with its note and minutes. */
-export function asKind(step: PlanStep, kind: StepKind, car: Car): PlanStep {
-  const { minutes, note } = step;
-  const kept = { ...(minutes && { minutes }), ...(note !== undefined && { note }) };
-  if (kind !== "change") return { kind, ...kept };
-  const [change] = possibleChanges(car);
-  return change === undefined ? step : { kind, change, ...kept };
-}
-
-export function withNote({ note: _, ...step }: PlanStep, note: string): PlanStep {
-  return note === "" ? (step as PlanStep) : ({ ...step, note } as PlanStep);
-}
-
-export function withMinutes(step: PlanStep, stage: keyof StageMinutes, minutes: number): PlanStep {
-  return { ...step, minutes: { ...step.minutes, [stage]: minutes } };
+function proposed(day: Draft): readonly PlanStep[] {
+  try {
+    return proposePlan(day).steps;
+  } catch (error) {
+    if (error instanceof Refusal) return [];
+    throw error;
+  }
 }

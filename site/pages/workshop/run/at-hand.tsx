@@ -1,6 +1,6 @@
 import { driverRuns, rotation, stages } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
-import { warningInWords } from "../../../say/plan.js";
+import { toDoInWords, warningInWords } from "../../../say/plan.js";
 import { theLog } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { focusSoon } from "../../../ui/focus.js";
@@ -8,7 +8,6 @@ import { List } from "../../../ui/list.js";
 import { say } from "../../../ui/notice.js";
 import { beginRun, filedFor } from "../day/begin-run.js";
 import { filedDay } from "../day/reporter.js";
-import { toDoInWords } from "../day/row-words.js";
 import { roundInWords } from "../plan/rotation-table.js";
 import { words } from "../words.js";
 import { Time } from "./face.js";

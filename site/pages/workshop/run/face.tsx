@@ -5,7 +5,7 @@ import { say } from "../../../ui/notice.js";
 import type { Draft } from "../day/draft.js";
 import { words } from "../words.js";
 import { buzz } from "./buzz.js";
-import { type AtHand, atHand, clockAt, readingOf } from "./state.js";
+import { type AtHand, atHand, clock, clockAt, readingOf } from "./state.js";
 
 const { run: said } = words;
 
@@ -40,15 +40,16 @@ const momentOf = ({ run, stage }: Clock, { left, round }: ClockReading): Moment 
 export function watchClock(): void {
   let before: Moment | undefined;
   effect(() => {
+    if (clock.now.value.since === undefined) return; // so that its day need not be worked out
     const at = atHand.value;
     if (at === undefined) return;
     const reading = readingOf(at);
-    const clock = clockAt(at);
-    const now = momentOf(clock, reading);
+    const shown = clockAt(at);
+    const now = momentOf(shown, reading);
     const told = before;
     before = now;
-    if (clock.since !== undefined)
-      tell(told, now, stageOf(clock), driversOf(at.day, at.row, reading));
+    if (shown.since !== undefined)
+      tell(told, now, stageOf(shown), driversOf(at.day, at.row, reading));
   });
 }
 

@@ -8,6 +8,7 @@ import {
   stoppedClock,
 } from "@rollbook/lib";
 import { documentOf } from "@rollbook/page";
+import { isTyping } from "../../../ui/work-at-rest.js";
 import type { Draft } from "../day/draft.js";
 import { theDay } from "../day/open-day.js";
 import { worked } from "../day/worked.js";
@@ -28,14 +29,21 @@ export interface AtHand {
   readonly before: SheetRow | undefined;
 }
 
-/** What is at hand; nothing where no day is open, or none that can be worked out. */
+let last: AtHand | undefined;
+
+/** What is at hand; nothing where no day is open, or none that can be worked out. While somebody types it waits. */
 export const atHand = computed((): AtHand | undefined => {
+  if (!isTyping.value) last = findAtHand();
+  return last;
+});
+
+function findAtHand(): AtHand | undefined {
   const day = theDay();
   const rows = (day && worked(day).rows) ?? [];
   const { run } = clock.now.value;
   const row = rows[run - 1] ?? rows[0];
   return day && row && { day, rows, row, before: rows[row.run - 2] };
-});
+}
 
 /** The clock, of a run that the plan has. */
 export const clockAt = ({ row }: AtHand): Clock =>

@@ -1,3 +1,4 @@
+import { useRef } from "preact/hooks";
 import { Wall } from "../../../ui/wall.js";
 import { theDay } from "../day/open-day.js";
 import { NoDay } from "../parts/no-day.js";
@@ -53,8 +54,10 @@ function RunWall({ at }: { readonly at: AtHand }) {
 }
 
 /** The clock, the step at hand, notes and votes. */
-export function RunView() {
-  const at = atHand.value;
+export function RunView({ open }: { readonly open: boolean }) {
+  const seen = useRef<AtHand | undefined>(undefined);
+  if (open) seen.current = atHand.value; // a plan that is edited elsewhere is worked out when it is looked at
+  const at = seen.current;
   return (
     <>
       <h2 tabIndex={-1}>{words.views.run}</h2>

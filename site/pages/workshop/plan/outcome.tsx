@@ -1,0 +1,105 @@
+import { type Car, parameters, phaseNames, type SheetRow, tightestOfEach } from "@rollbook/lib";
+import { reader, spell } from "@rollbook/page";
+import { movedInWords } from "../../../say/figures.js";
+import { marginAmount, toDoInWords } from "../../../say/plan.js";
+import { Fold } from "../../../ui/fold.js";
+import { List } from "../../../ui/list.js";
+import { ShiftBars, shiftText } from "../../../ui/shift-bars.js";
+import { asides, bewares } from "../day/beware.js";
+import { words } from "../words.js";
+
+const { plan } = words;
+
+interface Of {
+  readonly row: SheetRow;
+}
+
+/** What the model says of one run of the plan. */
+export function Outcome({ row, before }: Of & { readonly before: Car }) {
+  const id = `run-${row.run}`;
+  const toDo = toDoInWords(row, before, reader);
+  const end = row.startsAt + row.lasts;
+  const moves = row.moved === undefined ? [] : movedInWords(row.moved, reader);
+  return (
+    <>
+      <p class="when">{plan.from(words.hours(row.startsAt), words.hours(end))}</p>
+      {bewares(row).map((sentence) => (
+        <p key={sentence} class="beware">
+          {spell(sentence)}
+        </p>
+      ))}
+      {toDo.length > 0 ? (
+        <List texts={toDo} kind="to-do" />
+      ) : (
+        <p class="quiet">{plan.nothingToDo}</p>
+      )}
+      {row.phases !== undefined && toDo.length > 0 && (
+        <ShiftBars phases={row.phases} caption={plan.shifts} />
+      )}
+      {asides(row).map((sentence) => (
+        <p key={sentence} class="quiet">
+          {spell(sentence)}
+        </p>
+      ))}
+      <Fold id={`${id}-margins`} title={plan.margins}>
+        <Margins row={row} />
+      </Fold>
+      {toDo.length > 0 && (
+        <Fold id={`${id}-corners`} title={plan.byCorner}>
+          <ByCorner row={row} />
+        </Fold>
+      )}
+      {moves.length > 0 && (
+        <Fold id={`${id}-moves`} title={plan.moves}>
+          <List texts={moves} />
+        </Fold>
+      )}
+    </>
+  );
+}
+
+function Margins({ row: { margins } }: Of) {
+  if (margins.length === 0) return <p>{plan.noLimits}</p>;
+  const texts = tightestOfEach(margins).map((margin) => {
+    const told = margin.margin < 0 ? plan.overLimit : plan.margin;
+    const { name } = parameters[margin.parameter];
+    return told(name, margin.where, marginAmount(margin, reader), plan.limit[margin.kind]);
+  });
+  return <List texts={texts} />;
+}
+
+/** Corners down, parts of the corner across. */
+function ByCorner({ row: { cells, run } }: Of) {
+  const corners = [...new Set(cells.map(({ corner }) => corner))];
+  const shiftAt = (corner: string, phase: string) =>
+    cells.find((cell) => cell.corner === corner && cell.phase === phase)?.shift ?? 0;
+  const label = `${plan.byCorner}, ${plan.run(run)}`;
+  return (
+    <div class="table" role="region" tabIndex={0} aria-label={label}>
+      <table>
+        <thead>
+          <tr>
+            <td />
+            {phaseNames.map((phase) => (
+              <th key={phase} scope="col">
+                {phase}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {corners.map((corner) => (
+            <tr key={corner}>
+              <th scope="row">{corner}</th>
+              {phaseNames.map((phase) => (
+                <td key={phase} class="number">
+                  {shiftText(shiftAt(corner, phase))}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,70 @@
+import type { Car, SheetRow } from "@rollbook/lib";
+import { reader, spell } from "@rollbook/page";
+import { useMemo } from "preact/hooks";
+import { toDoInWords } from "../../../say/plan.js";
+import { ShiftBars } from "../../../ui/shift-bars.js";
+import { asides, bewares } from "../day/beware.js";
+import { readyQuestions } from "../run/vote-state.js";
+import { words } from "../words.js";
+import { type OfDay, Paper } from "./paper.js";
+
+const { sheets: said } = words;
+
+/** What the model predicts for each run, and the right letters: for the instructor alone. */
+export function AnswerKey({ day, rows }: OfDay) {
+  return (
+    <Paper day={day} title={said.key} secret>
+      <p>{said.keyHelp}</p>
+      <div class="keys">
+        {rows.map((row, i) => (
+          <RunKey key={row.run} row={row} before={rows[i - 1]?.car ?? day.car} />
+        ))}
+      </div>
+      <h4>{said.votes}</h4>
+      <Votes />
+    </Paper>
+  );
+}
+
+function RunKey({ row, before }: { readonly row: SheetRow; readonly before: Car }) {
+  if (row.phases === undefined || row.toDo.length === 0) return null;
+  const toDo = toDoInWords(row, before, reader);
+  return (
+    <section class="key">
+      <h4>{`${words.plan.run(row.run)}: ${toDo.join("; ")}`}</h4>
+      <ShiftBars phases={row.phases} caption={said.keyShifts} />
+      {bewares(row).map((sentence) => (
+        <p key={sentence} class="beware">
+          {spell(sentence)}
+        </p>
+      ))}
+      {asides(row).map((sentence) => (
+        <p key={sentence}>{spell(sentence)}</p>
+      ))}
+    </section>
+  );
+}
+
+/** The question of each idea with its right letter. */
+function Votes() {
+  const asked = useMemo(
+    () => readyQuestions.filter(({ form }) => form === "first").map(({ ask }) => ask()),
+    [],
+  );
+  return (
+    <ol class="votes">
+      {asked.map(({ ask, choices, answer }) => {
+        const right = choices[answer];
+        const because = spell(`${right?.text ?? ""} ${right?.because ?? ""}`);
+        return (
+          <li key={ask}>
+            <p>{spell(ask)}</p>
+            <p>
+              <b>{said.right(words.run.letters[answer] ?? "", because)}</b>
+            </p>
+          </li>
+        );
+      })}
+    </ol>
+  );
+}

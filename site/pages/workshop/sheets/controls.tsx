@@ -1,0 +1,46 @@
+import { Button } from "../../../ui/button.js";
+import { Chips } from "../../../ui/chips.js";
+import { words } from "../words.js";
+import { allKinds, choose, choosePaper, chosen, isChosen, paperSizes } from "./chosen.js";
+
+const { sheets: said } = words;
+
+const sizes = paperSizes.map((value) => ({ value, text: said.papers[value] }));
+
+/** What to print, and on which paper. */
+export function Controls({ onTheWall }: { readonly onTheWall: () => void }) {
+  return (
+    <div class="controls">
+      <Chips
+        id="paper"
+        question={said.paper}
+        choices={sizes}
+        chosen={chosen.value.paper}
+        choose={choosePaper}
+      />
+      <fieldset class="places">
+        <legend>{said.which}</legend>
+        {allKinds.map((kind) => (
+          <label key={kind} class="check" for={`sheet-${kind}`}>
+            <input
+              type="checkbox"
+              id={`sheet-${kind}`}
+              checked={isChosen(kind)}
+              onChange={({ currentTarget }) => choose(kind, currentTarget.checked)}
+            />
+            {said.kinds[kind]}
+          </label>
+        ))}
+      </fieldset>
+      <p class="tools">
+        <Button id="print-sheets" large work={() => print()}>
+          {said.print}
+        </Button>
+        <Button id="open-sheet-wall" work={onTheWall}>
+          {said.wall}
+        </Button>
+      </p>
+      <p class="quiet">{said.screenHelp}</p>
+    </div>
+  );
+}

@@ -1,0 +1,54 @@
+import { gradeOf, parameters, type VenueCorner } from "@rollbook/lib";
+import { format, reader } from "@rollbook/page";
+import { toDoInWords } from "../../../say/plan.js";
+import { List } from "../../../ui/list.js";
+import { Table } from "../../../ui/table.js";
+import { words } from "../words.js";
+import { type OfDay, Paper } from "./paper.js";
+
+const { sheets: said, safety } = words;
+
+/** What everybody gets: the idea, the runs without what to expect of them, the corners, how to report. */
+export function HandOut({ day, rows }: OfDay) {
+  return (
+    <Paper day={day} title={day.name}>
+      <h4>{said.idea}</h4>
+      <p>{said.ideaText}</p>
+      <h4>{said.runs}</h4>
+      <ol class="plain">
+        {rows.map((row, i) => {
+          const toDo = toDoInWords(row, rows[i - 1]?.car ?? day.car, reader).join("; ");
+          return (
+            <li key={row.run}>
+              <b>{words.run.kinds[row.step.kind]}</b>
+              {toDo === "" ? "" : `: ${toDo}`}
+            </li>
+          );
+        })}
+      </ol>
+      <h4>{said.corners}</h4>
+      <Table
+        label={said.corners}
+        columns={Object.values(said.cornerColumns)}
+        rows={day.venue.corners.map(cornerRow)}
+      />
+      <h4>{said.howToReport}</h4>
+      <List texts={said.reportLines} />
+      <h4>{said.safety}</h4>
+      <List texts={[safety.first, safety.stop, safety.rules]} />
+    </Paper>
+  );
+}
+
+function cornerRow(corner: VenueCorner): string[] {
+  const { name, direction, radius, speed, surface = "smooth" } = corner;
+  const { cornerRadius, speed: anySpeed } = parameters;
+  return [
+    name,
+    words[direction],
+    format(cornerRadius.quantity, radius, cornerRadius.decimals),
+    format(anySpeed.quantity, speed, anySpeed.decimals),
+    gradeOf(corner),
+    words.plan.surfaces[surface],
+  ];
+}

@@ -1,0 +1,58 @@
+import type { SheetRow } from "@rollbook/lib";
+import type { ComponentChildren } from "preact";
+import type { Draft } from "../day/draft.js";
+import { words } from "../words.js";
+
+/** What a sheet is made of: the day, and its runs worked out. */
+export interface OfDay {
+  readonly day: Draft;
+  readonly rows: readonly SheetRow[];
+}
+
+/** A sheet of paper with a title; what lies on it may go on over several pages. */
+export function Paper({
+  day,
+  title,
+  secret = false,
+  children,
+}: Pick<OfDay, "day"> & {
+  readonly title: string;
+  /** For nobody but the instructor. */
+  readonly secret?: boolean;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <article class={secret ? "paper secret" : "paper"}>
+      <h3>{title}</h3>
+      {children}
+      <footer>{words.sheets.footer(day.name, day.venue.name)}</footer>
+    </article>
+  );
+}
+
+/** A line to write on. */
+export function Blank({ label, kind = "" }: { readonly label: string; readonly kind?: string }) {
+  return (
+    <p class={`blank ${kind}`}>
+      <span>{label}</span>
+    </p>
+  );
+}
+
+/** Words to mark with a pen. */
+export function ToMark({
+  label,
+  choices,
+}: {
+  readonly label: string;
+  readonly choices: readonly string[];
+}) {
+  return (
+    <p class="to-mark">
+      <b>{label}</b>
+      {choices.map((choice) => (
+        <span key={choice}>{choice}</span>
+      ))}
+    </p>
+  );
+}

@@ -1,0 +1,91 @@
+import { rotation, roundsOf, type SheetRow, stages } from "@rollbook/lib";
+import { reader, spell } from "@rollbook/page";
+import { toDoInWords, warningInWords } from "../../../say/plan.js";
+import { List } from "../../../ui/list.js";
+import type { Draft } from "../day/draft.js";
+import { roundInWords } from "../plan/rotation-table.js";
+import { words } from "../words.js";
+import { type OfDay, Paper } from "./paper.js";
+
+const { sheets: said } = words;
+
+/** The whole day on a page: when, what, how long, who. */
+export function RunSheet({ day, rows }: OfDay) {
+  const { car, venue, minutes, cars, drivers } = day;
+  const last = rows.at(-1);
+  return (
+    <Paper day={day} title={`${said.runSheet}: ${day.name}`}>
+      <p>{said.facts(car.name, venue.name, words.hours(minutes), cars, drivers.length)}</p>
+      <table class="run-sheet">
+        <thead>
+          <tr>
+            {Object.values(said.columns).map((name) => (
+              <th key={name} scope="col">
+                {name}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, i) => (
+            <RunRow key={row.run} day={day} row={row} before={rows[i - 1]} />
+          ))}
+        </tbody>
+      </table>
+      <p>{last && said.over(words.hours(last.startsAt + last.lasts))}</p>
+    </Paper>
+  );
+}
+
+function RunRow({
+  day,
+  row,
+  before,
+}: {
+  readonly day: Draft;
+  readonly row: SheetRow;
+  readonly before: SheetRow | undefined;
+}) {
+  return (
+    <tr>
+      <td class="start">{words.hours(row.startsAt)}</td>
+      <td>{row.run}</td>
+      <td>
+        <b>{words.run.kinds[row.step.kind]}</b>
+        <List texts={toDoInWords(row, before?.car ?? day.car, reader)} />
+        {row.step.note !== undefined && <p>{row.step.note}</p>}
+        {cautions(row).map((text) => (
+          <p key={text} class="beware">
+            {spell(text)}
+          </p>
+        ))}
+      </td>
+      <td>{minutesInWords(row, roundsOf(day))}</td>
+      <td>
+        <ol class="plain">
+          {rotation(day.drivers, day.cars, row.run).map((round, i) => (
+            <li key={i}>{roundInWords({ ...round, waiting: [] })}</li>
+          ))}
+        </ol>
+      </td>
+      <td class="box">☐</td>
+    </tr>
+  );
+}
+
+/** What drivers may read: a first lap slowly after any change, so that it does not tell what to feel. */
+function cautions({ toDo, warnings }: SheetRow): string[] {
+  const others = warnings.filter(({ code }) => code !== "towards-the-rear");
+  const first = toDo.length > 0 ? [said.firstSlowly] : [];
+  return [...first, ...others.map((one) => warningInWords(one, reader))];
+}
+
+function minutesInWords({ minutes }: SheetRow, rounds: number): string {
+  const each = stages
+    .filter((stage) => minutes[stage] > 0)
+    .map((stage) => {
+      const times = stage === "drive" && rounds > 1 ? ` × ${rounds}` : "";
+      return said.stageMinutes(words.stages[stage], `${minutes[stage]}${times}`);
+    });
+  return each.join(", ");
+}

@@ -1,0 +1,25 @@
+import type { ComponentType } from "preact";
+import { AnswerKey } from "./answer-key.js";
+import { ChangeCards } from "./change-cards.js";
+import type { Kind } from "./chosen.js";
+import { HandOut } from "./hand-out.js";
+import { LetterCards } from "./letters.js";
+import type { OfDay } from "./paper.js";
+import { RunSheet } from "./run-sheet.js";
+import { PredictionSlips, ReportSlips } from "./slips.js";
+
+const sheetOf: Readonly<Record<Kind, ComponentType<OfDay>>> = {
+  run: RunSheet,
+  cards: ChangeCards,
+  predict: PredictionSlips,
+  report: ReportSlips,
+  letters: LetterCards,
+  handOut: HandOut,
+  key: AnswerKey,
+};
+
+/** The sheet of a kind. */
+export function SheetOf({ kind, day, rows }: OfDay & { readonly kind: Kind }) {
+  const Sheet = sheetOf[kind];
+  return <Sheet day={day} rows={rows} />;
+}
