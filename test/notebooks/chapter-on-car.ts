@@ -4,16 +4,14 @@ import * as lib from "../../lib/index.js";
 import type { UnitSystem } from "../../lib/units.js";
 import { join } from "../../site/build/join.js";
 import type { Notebook } from "../../site/build/notebook.js";
-import { span, upTo } from "../../site/cells/domain.js";
-import { area, arrow, curve, dot, label, line } from "../../site/cells/marks.js";
-import { currentCar, format, reader } from "../../site/cells/reader.js";
-import {
-  type ExerciseSpec,
-  type FigureSpec,
-  from,
-  type Inputs,
-  type PredictSpec,
-  type WorkedSpec,
+import * as alike from "../../site/cells/alike.js";
+import { reader } from "../../site/cells/reader.js";
+import type {
+  ExerciseSpec,
+  FigureSpec,
+  Inputs,
+  PredictSpec,
+  WorkedSpec,
 } from "../../site/cells/spec.js";
 
 /** Everything that the cells of a chapter asked to show. */
@@ -59,7 +57,7 @@ export function onCar(
     exercises: [] as ExerciseSpec[],
   };
   const cells = {
-    ...{ area, arrow, curve, currentCar, dot, format, from, label, line, span, upTo },
+    ...alike,
     figure: (spec: FigureSpec<Inputs>) => shown.figures.push(spec),
     worked: (spec: WorkedSpec) => shown.worked.push(spec),
     predict: (spec: PredictSpec) => shown.predictions.push(spec),
