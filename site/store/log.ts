@@ -23,13 +23,14 @@ export type EntryBody = Body<LogEntry>;
 const log = signal<Log>(emptyLog);
 const unread = signal<readonly string[]>([]);
 const last = signal<boolean | undefined>(undefined);
+let [under, sound] = [0, true]; // writes that are under way, and whether those before them were kept
 
 /** The log of this device, with what this visit wrote, to be followed. */
 export const logNow: ReadonlySignal<Log> = log;
 export const theLog = (): Log => log.value;
 /** Texts on the device that no longer can be read; they are left where they are. */
 export const unreadableTexts = (): readonly string[] => unread.value;
-/** Whether the device kept all of what was written last; nothing before it has answered. */
+/** Whether the device kept all of what was written last; nothing while it has not answered for all of it. */
 export const keptLast: ReadonlySignal<boolean | undefined> = last;
 
 /** Reads what the device has, beside what is at hand already. */
@@ -62,9 +63,15 @@ export function takeIn(other: Log): number {
 
 function grow(grown: Log, entries: readonly LogEntry[]): void {
   log.value = grown;
+  under += 1;
+  last.value = undefined;
   void keepEntries(entries).then(({ refused }) => {
-    last.value = refused === 0;
+    under -= 1;
+    sound &&= refused === 0;
     countRefusals(refused);
+    if (under > 0) return;
+    last.value = sound;
+    sound = true;
   });
 }
 

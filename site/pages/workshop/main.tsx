@@ -81,7 +81,8 @@ async function open(place: HTMLElement): Promise<void> {
   await Promise.all([openLog(), openAll("workshop/")]);
   reopenDay();
   keptLast.subscribe((kept) => {
-    if (kept !== undefined) document.documentElement.dataset.kept = kept ? "yes" : "no";
+    if (kept === undefined) delete document.documentElement.dataset.kept;
+    else document.documentElement.dataset.kept = kept ? "yes" : "no";
   });
   refusals.subscribe((count) => {
     if (count > 0) say(words.refused(count));
