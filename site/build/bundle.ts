@@ -16,12 +16,19 @@ const forChapters: Places = {
   "@rollbook/lib": "rollbook.lib",
   "@rollbook/cells": "rollbook.cells",
 };
-const forPages: Places = { ...fromCourse, "@rollbook/lib": "rollbook.physics" };
+const forPages: Places = {
+  ...fromCourse,
+  "@rollbook/lib": "rollbook.physics",
+  "@preact/signals": "rollbook.views.signals",
+  preact: "rollbook.views.preact",
+  "preact/hooks": "rollbook.views.hooks",
+  "preact/jsx-runtime": "rollbook.views.jsx",
+};
 
 const loadedBefore = (places: Places): Plugin => ({
   name: "loaded-before",
   setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^@(rollbook|preact)\// }, ({ path }) =>
+    onResolve({ filter: /^(@rollbook|@preact|preact)(\/|$)/ }, ({ path }) =>
       path in places ? { path, namespace: "before" } : undefined,
     );
     onLoad({ filter: /.*/, namespace: "before" }, ({ path }) => ({
@@ -113,17 +120,35 @@ export async function bundleChapters(
   }
 }
 
-/** Writes the script of each page beside the chapters; answers which of them call the physics. */
+/** Names of pages whose script takes something from a script that is loaded before it. */
+export interface Taking {
+  readonly physics: ReadonlySet<string>;
+  readonly views: ReadonlySet<string>;
+}
+
+/** Writes the script of each page beside the chapters; answers which of them call the physics and the view library. */
 export async function bundlePages(
   entryPoints: { in: string; out: string }[],
   outdir: string,
-): Promise<Set<string>> {
+): Promise<Taking> {
   const plugins = [loadedBefore(forPages)];
   const { metafile } = await build({ ...common, outdir, plugins, entryPoints, metafile: true });
-  const calling = Object.entries(metafile.outputs).filter(
-    ([, { inputs }]) => "before:@rollbook/lib" in inputs,
-  );
-  return new Set(calling.map(([file]) => basename(file, ".js")));
+  const taking = (path: string) => {
+    const found = Object.entries(metafile.outputs).filter(
+      ([, { inputs }]) => `before:${path}` in inputs,
+    );
+    return new Set(found.map(([file]) => basename(file, ".js")));
+  };
+  return {
+    physics: taking("@rollbook/lib"),
+    views: new Set([...taking("preact"), ...taking("preact/jsx-runtime")]),
+  };
+}
+
+/** Writes the view library, which the pages that are drawn with it load before their own script. */
+export async function bundleViews(outfile: string): Promise<void> {
+  const plugins = [loadedBefore(fromCourse)];
+  await build({ ...common, outfile, plugins, entryPoints: [inRoot("site/ui/shared.ts")] });
 }
 
 /** Writes the whole physics, which pages load before their own script. */

@@ -1,7 +1,7 @@
 import { cpSync, existsSync, writeFileSync } from "node:fs";
 import { moved, movedHtml } from "../pages/moved/page.js";
 import { pages } from "../pages/pages.js";
-import { bundlePages, bundlePhysics } from "./bundle.js";
+import { bundlePages, bundlePhysics, bundleViews, type Taking } from "./bundle.js";
 import type { Chapter } from "./chapter.js";
 import { inRoot } from "./paths.js";
 import { policy, shell } from "./shell.js";
@@ -22,8 +22,9 @@ const mainOf = (name: string): string | undefined =>
   [part(name, "main.tsx"), part(name, "main.ts")].find((file) => existsSync(file));
 
 /** Scripts that a page loads, in their order. */
-function scriptsOf(name: string, live: boolean, callsPhysics: boolean): string[] {
-  return ["course.js", callsPhysics ? "physics.js" : "", live ? `${name}.js` : ""].filter(Boolean);
+function scriptsOf(name: string, live: boolean, { physics, views }: Taking): string[] {
+  const before = [physics.has(name) && "physics.js", views.has(name) && "views.js"];
+  return ["course.js", ...before, live && `${name}.js`].filter((script) => script !== false);
 }
 
 /** Former addresses lead on. */
@@ -38,7 +39,7 @@ export async function writeSitePages(
 ): Promise<void> {
   const live = pages.map(({ name }) => name).filter((name) => mainOf(name) !== undefined);
   const working = live.filter((name) => existsSync(part(name, "worker.ts")));
-  const calling = await bundlePages(
+  const taking = await bundlePages(
     [
       ...live.map((name) => ({ in: mainOf(name) ?? "", out: name })),
       ...working.map((name) => ({ in: part(name, "worker.ts"), out: `${name}-worker` })),
@@ -47,12 +48,13 @@ export async function writeSitePages(
     out,
   );
   await bundlePhysics(`${out}/physics.js`);
+  await bundleViews(`${out}/views.js`);
   writeMoved(out);
   for (const page of pages) {
     const { name, title } = page;
     const styled = existsSync(part(name, "style.css"));
     if (styled) cpSync(part(name, "style.css"), `${out}/${name}.css`);
-    const scripts = scriptsOf(name, live.includes(name), calling.has(name));
+    const scripts = scriptsOf(name, live.includes(name), taking);
     const styles = styled ? [`${name}.css`] : [];
     const main = typeof page.main === "string" ? page.main : page.main(chapters);
     const html = shell({ ...page, main, title: `${title} · Rollbook`, scripts, styles });

@@ -1,7 +1,7 @@
 import { words } from "../words.js";
 import { element } from "./element.js";
 
-const scripts = ["physics.js", "questions.js"];
+const scripts = ["physics.js", "views.js", "questions.js"];
 const styles = "questions.css";
 const firstWithEarlier = 2; // chapter number
 
