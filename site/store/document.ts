@@ -1,6 +1,6 @@
 import { batch, type ReadonlySignal, signal } from "@preact/signals-core";
 import { dropSecond, namesOfSecond, oneSecond, putSecond } from "./second-copy.js";
-import { drop, keep, keptBelow, recall } from "./texts.js";
+import { drop, keep, keptBelow, parsed, recall } from "./texts.js";
 
 /** What the device is to remember: where, what it is before anything was kept, and how it is read. */
 export interface Shape<Value> {
@@ -82,7 +82,7 @@ class Kept<Value> implements Document<Value> {
     this.#take(this.#first());
   }
   open(): Promise<void> {
-    const look = async () => this.#take(textAs(await oneSecond(this.#shape.key), this.#soundFrom));
+    const look = async () => this.#take(parsed(await oneSecond(this.#shape.key), this.#soundFrom));
     this.#opened ??= look();
     return this.#opened;
   }
@@ -111,13 +111,14 @@ class Kept<Value> implements Document<Value> {
 /** A value that the device remembers under its key. */
 export const documentOf = <Value>(shape: Shape<Value>): Document<Value> => new Kept(shape);
 
-function textAs<Value>(text: string | undefined, accept: (kept: unknown) => Value | undefined) {
-  try {
-    return text === undefined ? undefined : accept(JSON.parse(text));
-  } catch {
-    return undefined;
-  }
-}
+/** A text that the device remembers; empty at first. */
+export const textUnder = (key: string, formerKey?: string): Document<string> =>
+  documentOf({
+    key,
+    ...(formerKey !== undefined && { formerKey }),
+    empty: "",
+    read: (kept) => (typeof kept === "string" ? kept : undefined),
+  });
 
 /** Looks at the second copies of all documents of this page whose key begins so. */
 export async function openAll(prefix: string): Promise<void> {

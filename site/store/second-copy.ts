@@ -45,38 +45,33 @@ export const dropSecond = (names: readonly string[]): Promise<boolean> =>
     for (const name of names) store.delete(name);
   });
 
-/** The names of all texts; none where the database cannot be opened. */
-export async function namesOfSecond(): Promise<string[]> {
+/** Reads something; `none` where the database cannot be opened. */
+async function reading<Result>(
+  work: (store: IDBObjectStore) => Promise<Result>,
+  none: Result,
+): Promise<Result> {
   try {
-    const store = (await open()).transaction(table).objectStore(table);
-    return (await done(store.getAllKeys())).map(String);
+    return await work((await open()).transaction(table).objectStore(table));
   } catch {
     opened = undefined;
-    return [];
+    return none;
   }
 }
+
+/** The names of all texts. */
+export const namesOfSecond = (): Promise<string[]> =>
+  reading(async (store) => (await done(store.getAllKeys())).map(String), []);
 
 /** One text by its name. */
-export async function oneSecond(name: string): Promise<string | undefined> {
-  try {
-    return await done((await open()).transaction(table).objectStore(table).get(name));
-  } catch {
-    opened = undefined;
-    return undefined;
-  }
-}
+export const oneSecond = (name: string): Promise<string | null> =>
+  reading<string | null>(async (store) => (await done(store.get(name))) ?? null, null);
 
-/** All texts by name; none where the database cannot be opened. */
-export async function allSecond(): Promise<Map<string, string>> {
-  try {
-    const store = (await open()).transaction(table).objectStore(table);
+/** All texts by name. */
+export const allSecond = (): Promise<Map<string, string>> =>
+  reading(async (store) => {
     const [names, texts] = await Promise.all([done(store.getAllKeys()), done(store.getAll())]);
     return new Map(names.map((name, i) => [String(name), String(texts[i])]));
-  } catch {
-    opened = undefined;
-    return new Map();
-  }
-}
+  }, new Map());
 
 function done<Result>(request: IDBRequest<Result>): Promise<Result> {
   return new Promise((resolve, reject) => {

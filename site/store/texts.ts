@@ -20,7 +20,8 @@ function get(name: string): string | null {
   }
 }
 
-function parsed<Value>(text: string | null, accept: (value: unknown) => Value | undefined) {
+/** What a kept text says; nothing where it cannot be read. */
+export function parsed<Value>(text: string | null, accept: (value: unknown) => Value | undefined) {
   if (text === null) return undefined;
   try {
     return accept(JSON.parse(text));

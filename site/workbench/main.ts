@@ -1,5 +1,5 @@
 /** The entry of the workbench: a chapter's cells in editors, run in a sandbox. */
-import { element } from "@rollbook/page";
+import { addressCopied, element } from "@rollbook/page";
 import { linkEndOf, longestLinkEnd } from "./model/share.js";
 import { type CellView, cellView } from "./view/cell.js";
 import { editsOf, keepOnDevice, takeFromDevice, takeFromLink } from "./view/edits.js";
@@ -14,13 +14,7 @@ async function copyLink(cells: readonly CellView[]): Promise<string> {
   const end = await linkEndOf(edits);
   if (!end) return words.tooLong(longestLinkEnd);
   const address = location.href.replace(/#.*|$/s, end);
-  try {
-    await navigator.clipboard.writeText(address);
-    return words.copied;
-  } catch {
-    history.replaceState(null, "", address);
-    return words.inBar;
-  }
+  return (await addressCopied(address)) ? words.copied : words.inBar;
 }
 
 const press = (text: string, act: () => void): HTMLButtonElement => {

@@ -2,19 +2,12 @@ import { linkToFigure, wantedFrom } from "../figure-link.js";
 import { reader, spell } from "../reader.js";
 import type { FigureSpec, Inputs, ValuesOf } from "../spec.js";
 import { words } from "../words.js";
+import { addressCopied } from "./copy.js";
 import { element } from "./element.js";
 import { canShare, pageFile, shareAddress } from "./share-link.js";
 
-/** Copies an address; where the browser refuses, it goes into the address bar. */
-async function copy(address: string): Promise<string> {
-  try {
-    await navigator.clipboard.writeText(address);
-    return words.linkCopied;
-  } catch {
-    history.replaceState(null, "", address);
-    return words.linkInBar;
-  }
-}
+const copy = async (address: string): Promise<string> =>
+  (await addressCopied(address)) ? words.linkCopied : words.linkInBar;
 
 /**
  * Lets a figure be linked to with its sliders set: a button that is there once a slider has moved,

@@ -9,6 +9,7 @@ export {
   openAll,
   refusals,
   type Shape,
+  textUnder,
 } from "../../store/document.js";
 export { allSecond, putSecond } from "../../store/second-copy.js";
 export { keep, keptBelow } from "../../store/texts.js";
@@ -21,6 +22,7 @@ export { format, reader, spell } from "../reader.js";
 export { type Chart, type Drawing, type Panel, startValues } from "../spec.js";
 export { words } from "../words.js";
 export { announcer } from "./announce.js";
+export { addressCopied, copied } from "./copy.js";
 export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";
 export { numbersFold } from "./numbers.js";

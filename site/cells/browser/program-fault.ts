@@ -1,4 +1,5 @@
 import { words } from "../words.js";
+import { copied } from "./copy.js";
 import { element } from "./element.js";
 
 /** Only faults of our own scripts: an extension of the browser may throw what it likes. */
@@ -13,12 +14,7 @@ function copyButton(text: HTMLTextAreaElement): HTMLButtonElement {
   const button = element("button", { type: "button" }, words.copyFault);
   button.addEventListener("click", async () => {
     text.select(); // where the clipboard is closed to a page, a hand copies what is selected
-    try {
-      await navigator.clipboard.writeText(text.value);
-      button.textContent = words.faultCopied;
-    } catch {
-      button.textContent = words.faultSelected;
-    }
+    button.textContent = (await copied(text.value)) ? words.faultCopied : words.faultSelected;
   });
   return button;
 }

@@ -1,5 +1,5 @@
 import { useSignal } from "@preact/signals";
-import { courseAddress } from "@rollbook/page";
+import { copied, courseAddress } from "@rollbook/page";
 import { useEffect, useRef } from "preact/hooks";
 import { courseAt, isOnlyHere } from "../../hand-over/course.js";
 import { words } from "../../say/share.js";
@@ -73,16 +73,13 @@ function Code({ target }: { readonly target: ReturnType<typeof targetOf> }) {
   const told = useSignal<{ sentence: string; of: string } | undefined>(undefined);
   const link = target instanceof URL ? target.href : undefined;
   const copy = async () => {
-    const held = await navigator.clipboard.writeText(link ?? "").then(
-      () => true,
-      () => false,
-    );
+    const held = await copied(link ?? "");
     told.value = { sentence: held ? words.copied : words.notCopied, of: link ?? "" };
   };
-  const copied = told.value?.of === link ? told.value?.sentence : "";
+  const saidOfCopy = told.value?.of === link ? told.value?.sentence : "";
   return (
     <>
-      <p role="status">{target instanceof URL ? copied : words[target]}</p>
+      <p role="status">{target instanceof URL ? saidOfCopy : words[target]}</p>
       <figure class="code-of-link" ref={figure} hidden={link === undefined}>
         {link !== undefined && (
           <>

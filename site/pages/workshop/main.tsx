@@ -84,8 +84,10 @@ async function open(place: HTMLElement): Promise<void> {
     if (kept === undefined) delete document.documentElement.dataset.kept;
     else document.documentElement.dataset.kept = kept ? "yes" : "no";
   });
+  let before = refusals.value;
   refusals.subscribe((count) => {
-    if (count > 0) say(words.refused(count));
+    if (count > before) say(words.refused(count - before));
+    before = count;
   });
   followLog();
   watchClock();

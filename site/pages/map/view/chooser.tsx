@@ -1,7 +1,7 @@
-import { type MapAxis, type PhaseName, parameterOf, phaseNames } from "@rollbook/lib";
-import { slider, spell } from "@rollbook/page";
-import { useEffect, useRef } from "preact/hooks";
+import { type PhaseName, parameterOf, phaseNames } from "@rollbook/lib";
+import { spell } from "@rollbook/page";
 import { words } from "../../../say/map.js";
+import { SliderRow } from "../../../ui/slider-row.js";
 import type { LiveMap } from "../live.js";
 import { axesIn, withLever } from "../state.js";
 
@@ -68,21 +68,20 @@ export function Chooser({ live }: { readonly live: LiveMap }) {
   );
 }
 
-/** The slider of the third lever: the chapters' own. */
-export function ThirdLever({ live, axis }: { readonly live: LiveMap; readonly axis: MapAxis }) {
-  const place = useRef<HTMLDivElement>(null);
-  const made = useRef<ReturnType<typeof slider>>(undefined);
-  useEffect(() => {
-    made.current = slider("map-third-value", parameterOf(axis), (value) => live.move(value));
-    place.current?.replaceChildren(made.current.row);
-  }, [axis]);
-  const { value } = live.state.value;
-  useEffect(() => made.current?.set(value ?? axis.present), [axis, value]);
-  return <div ref={place} />;
-}
-
 /** Where the slider of the third lever is, for a map that has one. */
 export function Moving({ live }: { readonly live: LiveMap }) {
   const { third } = axesIn(live.state.value, live.axes);
-  return <div class="moving">{third && <ThirdLever live={live} axis={third} />}</div>;
+  return (
+    <div class="moving">
+      {third && (
+        <SliderRow
+          key={third.key}
+          id="map-third-value"
+          parameter={parameterOf(third)}
+          value={live.state.value.value ?? third.present}
+          report={(value) => live.move(value)}
+        />
+      )}
+    </div>
+  );
 }

@@ -1,5 +1,5 @@
 import { useSignal } from "@preact/signals";
-import { words as shared, spell } from "@rollbook/page";
+import { addressCopied, words as shared, spell } from "@rollbook/page";
 import { useEffect } from "preact/hooks";
 import { words } from "../../../say/map.js";
 import { Button } from "../../../ui/button.js";
@@ -18,16 +18,7 @@ function LinkButton({ live }: { readonly live: LiveMap }) {
   const state = live.state.value;
   const copy = async () => {
     const address = location.href.replace(/#.*|$/s, linkToMap(state, live.axes));
-    const tell = (text: string) => {
-      told.value = { text, of: state };
-    };
-    try {
-      await navigator.clipboard.writeText(address);
-      tell(words.linked);
-    } catch {
-      history.replaceState(null, "", address);
-      tell(words.inBar);
-    }
+    told.value = { text: (await addressCopied(address)) ? words.linked : words.inBar, of: state };
   };
   return (
     <>

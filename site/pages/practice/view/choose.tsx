@@ -18,9 +18,9 @@ import { words } from "../../../say/practice/words.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
 import { ChoiceField } from "../../../ui/field.js";
+import { SliderRow } from "../../../ui/slider-row.js";
 import { markOf } from "../car-mark.js";
 import { Part } from "./part.js";
-import { SliderRow } from "./slider.js";
 
 const grade: Parameter = {
   name: words.grade,

@@ -1,16 +1,11 @@
-import { shareAddress } from "@rollbook/page";
+import { addressCopied, shareAddress } from "@rollbook/page";
 import { words } from "../../../say/practice/words.js";
 import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
 
 async function copy(link: string): Promise<void> {
-  try {
-    await navigator.clipboard.writeText(location.href.replace(/#.*|$/s, link));
-    say(words.linkCopied);
-  } catch {
-    history.replaceState(null, "", link);
-    say(words.linkShown);
-  }
+  const held = await addressCopied(location.href.replace(/#.*|$/s, link));
+  say(held ? words.linkCopied : words.linkShown);
 }
 
 /** Ways to give the puzzle to somebody else. */

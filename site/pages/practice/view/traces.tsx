@@ -16,12 +16,12 @@ import { useMemo } from "preact/hooks";
 import { driveSays, hereSays } from "../../../say/practice/drive.js";
 import { words } from "../../../say/practice/words.js";
 import { Button } from "../../../ui/button.js";
+import { SliderRow } from "../../../ui/slider-row.js";
 import type { Round } from "../state.js";
 import { chartOf, type Look, tones } from "./charts.js";
 import { Picture } from "./picture.js";
 import { planView } from "./plan-view.js";
 import { usePlayer } from "./player.js";
-import { SliderRow } from "./slider.js";
 import { Values } from "./values.js";
 
 interface Driven {

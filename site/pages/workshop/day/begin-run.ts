@@ -38,7 +38,10 @@ export function beginRun(run: number): Begun | undefined {
 }
 
 /** How the log stands to a run of the plan: nothing filed, all of it, or something else. */
-export function filedFor(run: number): "nothing" | "as planned" | "otherwise" {
+export type FiledFor = "nothing" | "as planned" | "otherwise";
+
+/** Asks that; the plan is worked out for it. */
+export function filedFor(run: number): FiledFor {
   const [day, event] = [theDay(), filedDay()];
   const row = day && worked(day).rows?.[run - 1];
   const setUp = event && setUpOfRun(theLog(), event, run);

@@ -1,13 +1,10 @@
 import { type RoadState, roadStates } from "@rollbook/lib";
-import { documentOf } from "@rollbook/page";
-
-const text = (key: string) =>
-  documentOf({ key, empty: "", read: (kept) => (typeof kept === "string" ? kept : undefined) });
+import { documentOf, textUnder } from "@rollbook/page";
 
 /** A note that is not in the log yet. */
-export const note = text("workshop/log-note");
+export const note = textUnder("workshop/log-note");
 /** What was pasted and not taken in yet. */
-export const pasted = text("workshop/log-pasted");
+export const pasted = textUnder("workshop/log-pasted");
 
 /** What is being written of a run: its entry, and the fields as they stand. */
 export interface RunDraft {

@@ -1,6 +1,6 @@
 import { useSignal } from "@preact/signals";
 import { formatLog, type Log, type LogEntry } from "@rollbook/lib";
-import { forFileName, saveFile } from "@rollbook/page";
+import { copied, forFileName, saveFile } from "@rollbook/page";
 import { deviceName } from "../../../store/device-name.js";
 import { theLog } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
@@ -22,13 +22,9 @@ const save = (): void =>
     formatLog(ownEntries(theLog())),
   );
 
-function copy(): void {
+async function copy(): Promise<void> {
   const text = JSON.stringify(JSON.parse(formatLog(ownEntries(theLog()))));
-  const copied = navigator.clipboard?.writeText(text) ?? Promise.reject();
-  copied.then(
-    () => say(said.copied),
-    () => say(said.notCopied),
-  );
+  say((await copied(text)) ? said.copied : said.notCopied);
 }
 
 /** Ways to give the reports to whoever keeps the log. */
@@ -45,7 +41,7 @@ export function HandOver() {
         <Button id="save-reports" work={save}>
           {said.saveFile}
         </Button>
-        <Button id="copy-reports" work={copy}>
+        <Button id="copy-reports" work={() => void copy()}>
           {said.copy}
         </Button>
         <Button id="show-codes" work={show}>

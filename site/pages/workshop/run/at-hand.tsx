@@ -6,8 +6,9 @@ import { Button } from "../../../ui/button.js";
 import { focusSoon } from "../../../ui/focus.js";
 import { List } from "../../../ui/list.js";
 import { say } from "../../../ui/notice.js";
-import { beginRun, filedFor } from "../day/begin-run.js";
+import { beginRun, type FiledFor } from "../day/begin-run.js";
 import { filedDay } from "../day/reporter.js";
+import { Bewares } from "../parts/bewares.js";
 import { roundInWords } from "../plan/rotation-table.js";
 import { words } from "../words.js";
 import { Time } from "./face.js";
@@ -27,11 +28,7 @@ export function ForInstructor({ at }: { readonly at: AtHand }) {
       <h3>{said.notesTitle}</h3>
       <p class="instructor">{spell(said.notes[stage])}</p>
       {step.note !== undefined && <p class="instructor">{`${said.note}: ${step.note}`}</p>}
-      {warnings.map((warning) => (
-        <p class="beware" key={JSON.stringify(warning)}>
-          {warningInWords(warning, reader)}
-        </p>
-      ))}
+      <Bewares sentences={warnings.map((warning) => warningInWords(warning, reader))} />
     </>
   );
 }
@@ -50,7 +47,7 @@ export function ForTheWall({ at }: { readonly at: AtHand }) {
 }
 
 /** What is done to the car before this run, and the button that files it. */
-export function OnTheCar({ at }: { readonly at: AtHand }) {
+export function OnTheCar({ at, filed }: { readonly at: AtHand; readonly filed: FiledFor }) {
   const toDo = toDoAt(at);
   return (
     <>
@@ -60,14 +57,13 @@ export function OnTheCar({ at }: { readonly at: AtHand }) {
       ) : (
         <p class="quiet">{said.nothingToDo}</p>
       )}
-      <Filing run={at.row.run} />
+      <Filing run={at.row.run} filed={filed} />
     </>
   );
 }
 
 /** What is filed of the run; the button that files it, unless all of it is. */
-function Filing({ run }: { readonly run: number }) {
-  const filed = filedFor(run);
+function Filing({ run, filed }: { readonly run: number; readonly filed: FiledFor }) {
   const begin = () => {
     const begun = beginRun(run);
     say(begun === undefined ? said.notBegunRun : said.begun(begun.runs));

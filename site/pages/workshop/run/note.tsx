@@ -1,4 +1,4 @@
-import { documentOf } from "@rollbook/page";
+import { textUnder } from "@rollbook/page";
 import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { LinesField } from "../../../ui/field.js";
@@ -6,11 +6,7 @@ import { say } from "../../../ui/notice.js";
 import { words } from "../words.js";
 
 const { run: said } = words;
-const note = documentOf({
-  key: "workshop/run-note",
-  empty: "",
-  read: (kept) => (typeof kept === "string" ? kept : undefined),
-});
+const note = textUnder("workshop/run-note");
 
 function keep(): void {
   const text = note.now.value.trim();

@@ -1,5 +1,6 @@
-import { useRef } from "preact/hooks";
 import { Wall } from "../../../ui/wall.js";
+import { useWhileOpen } from "../../../ui/while-open.js";
+import { type FiledFor, filedFor } from "../day/begin-run.js";
 import { theDay } from "../day/open-day.js";
 import { NoDay } from "../parts/no-day.js";
 import { words } from "../words.js";
@@ -14,7 +15,7 @@ import { chosenQuestion } from "./vote-state.js";
 const { run: said } = words;
 
 /** The clock, what is done and who is out. */
-function Step({ at }: { readonly at: AtHand }) {
+function Step({ at, filed }: { readonly at: AtHand; readonly filed: FiledFor }) {
   const { row, rows } = at;
   return (
     <div>
@@ -29,7 +30,7 @@ function Step({ at }: { readonly at: AtHand }) {
         </div>
         <div>
           <ForInstructor at={at} />
-          <OnTheCar at={at} />
+          <OnTheCar at={at} filed={filed} />
         </div>
         <div>
           <h3>{said.drives}</h3>
@@ -53,24 +54,24 @@ function RunWall({ at }: { readonly at: AtHand }) {
   );
 }
 
-/** The clock, the step at hand, notes and votes. */
+/** The clock, the step at hand, notes and votes. A plan that is edited elsewhere is worked out when it is looked at. */
 export function RunView({ open }: { readonly open: boolean }) {
-  const seen = useRef<AtHand | undefined>(undefined);
-  if (open) seen.current = atHand.value; // a plan that is edited elsewhere is worked out when it is looked at
-  const at = seen.current;
-  return (
-    <>
-      <h2 tabIndex={-1}>{words.views.run}</h2>
-      {at === undefined ? (
-        <NoDay sentence={theDay() === undefined ? undefined : said.noRuns} />
-      ) : (
-        <>
-          <Step at={at} />
-          <VoteWithCards />
-          <Note />
-          <RunWall at={at} />
-        </>
-      )}
-    </>
-  );
+  return useWhileOpen(open, () => {
+    const at = atHand.value;
+    return (
+      <>
+        <h2 tabIndex={-1}>{words.views.run}</h2>
+        {at === undefined ? (
+          <NoDay sentence={theDay() === undefined ? undefined : said.noRuns} />
+        ) : (
+          <>
+            <Step at={at} filed={filedFor(at.row.run)} />
+            <VoteWithCards />
+            <Note />
+            <RunWall at={at} />
+          </>
+        )}
+      </>
+    );
+  });
 }

@@ -7,7 +7,7 @@ import { talk as said } from "../../../say/workshop/talk.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
 import { say } from "../../../ui/notice.js";
-import { soon } from "../parts/soon.js";
+import { afterPaint } from "../../../ui/work-at-rest.js";
 import { words } from "../words.js";
 import {
   askedOf,
@@ -61,7 +61,7 @@ const pressures = (Object.keys(pressureOff) as Pressure[]).map((value) => ({
   text: said.pressures[value],
 }));
 
-const later = soon();
+let withdraw = (): void => {};
 
 /** Says that it is at it, works the answer out, and says where it leads. */
 function workOutSoon(topic: Topic, given: Case, choice: Choice): void {
@@ -71,7 +71,8 @@ function workOutSoon(topic: Topic, given: Case, choice: Choice): void {
     return;
   }
   say(said.working);
-  later(() => say(inShort(workOut(topic, given, choice))));
+  withdraw();
+  withdraw = afterPaint(() => say(inShort(workOut(topic, given, choice))));
 }
 
 function inShort({ answer, given }: WorkedOut): string {

@@ -21,24 +21,12 @@ export const page = {
   opensOn: "Opening what this device has …",
   noDay: "No day is open yet.",
   toPlan: "Open the example or start a day under Plan",
-  dayOpen: (name: string) => `Day: ${name}`,
-  phase: "Part of the corner",
-  shift: "Shift",
-  rearOrFront: "rear first | front first",
   sure: {
-    way: "Which way",
-    waiting: "…",
     working: "Working out how sure each change is …",
     progress: (count: number, of: number) =>
       `How sure each change is: from ${count} of ${of} sampled cars.`,
     help: "Cars differ from their files as far as a tape measure, scales and data sheets leave open. Sure: in 95 % or more of such cars the change goes that way; likely: in 75 % or more. No word where nothing moves.",
-    sure: "sure",
-    likely: "likely",
-    "cannot say": "cannot say",
   },
-  numberFault: (label: string, ends: readonly string[], unit: string, whole: boolean) =>
-    `${label} takes ${whole ? "a whole number, " : ""}${`${ends.join(" to ")} ${unit}`.trim()}.`,
-  takeBack: "Take it back",
   refused: (count: number) =>
     `This device refuses to keep ${count === 1 ? "what you wrote last" : `${count} entries`}: its store is full or closed. It is held until you close this page; save the log as a file now.`,
   minutes: (count: number) => `${count} min`,

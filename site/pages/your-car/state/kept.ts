@@ -1,6 +1,6 @@
 import { batch } from "@preact/signals";
 import { type Car, demoCar } from "@rollbook/lib";
-import { type Cars, documentOf, ownCars } from "@rollbook/page";
+import { type Cars, documentOf, ownCars, textUnder } from "@rollbook/page";
 import { nameOfCopy } from "../../../say/your-car/cars.js";
 import { asDraft, copyOfDemo, type Draft, draftOf } from "../model/draft.js";
 import type { Path } from "../model/path.js";
@@ -18,12 +18,7 @@ export const drafts = documentOf<readonly Draft[]>({
 });
 
 /** The draft that is open, or the name of the kept car; empty for none. */
-export const openId = documentOf({
-  key: "car-open",
-  formerKey: "garage-open",
-  empty: "",
-  read: (kept) => (typeof kept === "string" ? kept : undefined),
-});
+export const openId = textUnder("car-open", "garage-open");
 
 /** Places of each car whose values the reader gave or confirmed. */
 const ownPlaces = documentOf<Record<string, unknown>>({
