@@ -1,7 +1,7 @@
 import { mapAxesOf } from "@rollbook/lib";
 import { chosenCar, placeOf } from "@rollbook/page";
-import { render } from "preact";
 import { words } from "../../say/map.js";
+import { show } from "../../ui/show.js";
 import { LiveMap } from "./live.js";
 import { firstState } from "./state.js";
 import { MapView } from "./view/map-view.js";
@@ -10,9 +10,8 @@ function open(place: HTMLElement): void {
   const car = chosenCar();
   const axes = mapAxesOf(car);
   const first = firstState(axes);
-  place.replaceChildren(); // what stands there without a script
-  if (first === undefined) render(<p>{words.tooFew(car.name)}</p>, place);
-  else render(<MapView live={new LiveMap(car, axes, first)} first={first} />, place);
+  if (first === undefined) show(<p>{words.tooFew(car.name)}</p>, place);
+  else show(<MapView live={new LiveMap(car, axes, first)} first={first} />, place);
 }
 
 const place = placeOf("map");

@@ -1,12 +1,12 @@
 import { placeOf } from "@rollbook/page";
-import { render } from "preact";
+import { show } from "../../ui/show.js";
 import { askedFor } from "./puzzle-for.js";
 import { open, Play } from "./view/play.js";
 
 const place = placeOf("practice");
 if (place) {
   open(askedFor(location.hash));
-  render(<Play />, place);
+  show(<Play />, place);
   addEventListener("hashchange", () => {
     if (location.hash.startsWith("#?")) open(askedFor(location.hash));
   });

@@ -1,4 +1,4 @@
-import { render } from "preact";
+import { show } from "../../ui/show.js";
 import { Questions } from "./view/page.js";
 import { WarmUp } from "./view/warm-up.js";
 
@@ -6,9 +6,9 @@ import { WarmUp } from "./view/warm-up.js";
 const { page = "" } = document.documentElement.dataset;
 const main = document.getElementById("main");
 const fold = document.querySelector<HTMLElement>("details.warm-up");
-if (page === "questions" && main) render(<Questions />, main);
+if (page === "questions" && main) show(<Questions />, main);
 else if (fold) {
   const place = document.createElement("div");
   fold.append(place);
-  render(<WarmUp chapter={page} />, place);
+  show(<WarmUp chapter={page} />, place);
 }

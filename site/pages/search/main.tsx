@@ -1,6 +1,6 @@
 import { placeOf } from "@rollbook/page";
-import { render } from "preact";
+import { show } from "../../ui/show.js";
 import { Search } from "./view.js";
 
 const place = placeOf("search");
-if (place) render(<Search />, place);
+if (place) show(<Search />, place);

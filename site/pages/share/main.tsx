@@ -1,6 +1,6 @@
 import { placeOf } from "@rollbook/page";
-import { render } from "preact";
+import { show } from "../../ui/show.js";
 import { Share } from "./view.js";
 
 const place = placeOf("share");
-if (place) render(<Share />, place);
+if (place) show(<Share />, place);

@@ -4,6 +4,7 @@ import { type ComponentType, render } from "preact";
 import { useRef } from "preact/hooks";
 import { followLog, keptLast, openLog } from "../../store/log.js";
 import { hush, Notice, say } from "../../ui/notice.js";
+import { show } from "../../ui/show.js";
 import { rest, typed } from "../../ui/work-at-rest.js";
 import { reopenDay } from "./day/open-day.js";
 import { Offer, readAddress } from "./handing/offer.js";
@@ -76,8 +77,7 @@ function goWhereTheAddressSays(moved: boolean): void {
 }
 
 async function open(place: HTMLElement): Promise<void> {
-  place.replaceChildren(); // what stands there without a script
-  render(<p class="notice">{words.opensOn}</p>, place);
+  show(<p class="notice">{words.opensOn}</p>, place);
   await Promise.all([openLog(), openAll("workshop/")]);
   reopenDay();
   keptLast.subscribe((kept) => {

@@ -1,6 +1,6 @@
 import { effect } from "@preact/signals";
 import { placeOf } from "@rollbook/page";
-import { render } from "preact";
+import { show } from "../../ui/show.js";
 import { openSecondCopies } from "./state/kept.js";
 import { openDraft } from "./state/open.js";
 import { followOpenCar } from "./state/worked-out.js";
@@ -38,6 +38,6 @@ const place = placeOf("cars-and-form");
 if (place) {
   followOpenCar();
   hideGuideBesideForm();
-  render(<CarsAndForm />, place);
+  show(<CarsAndForm />, place);
   void openSecondCopies();
 }

@@ -24,6 +24,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "search.test.ts": ["search", "words"],
   "share.test.ts": ["share", "03-distribution-between-axles"],
   "warm-up.test.ts": ["every chapter", "questions"],
+  "with-script.test.ts": ["workshop", "practice", "map", "share", "search", "questions"],
   "words.test.ts": ["words"],
   "workbench-hostile.test.ts": ["01-load-transfer.code"],
   "workbench.test.ts": ["01-load-transfer.code", "01-load-transfer"],
