@@ -1,6 +1,7 @@
 import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import LongestFirst from "./test/longest-first.js";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const browser = "test/site/browser/**/*.test.ts";
@@ -11,8 +12,9 @@ export default defineConfig({
     reporters: ["default", here("test/seconds.ts")],
     pool: "threads",
     isolate: false,
-    // Tests in a browser mostly wait; two at a time suit even a machine of two cores.
-    maxWorkers: Math.max(2, availableParallelism() - 1),
+    // One more than cores: tests in a browser wait for it now and then.
+    maxWorkers: availableParallelism() + 1,
+    sequence: { sequencer: LongestFirst },
     setupFiles: [here("test/cases.ts")],
     // Only a failing test waits as long as the limits here: a busy machine may be ten times as slow.
     expect: { poll: { timeout: 60_000 } },

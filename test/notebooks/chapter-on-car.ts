@@ -1,7 +1,6 @@
 import { build, type Plugin } from "esbuild";
 import type { Car } from "../../lib/car/car.js";
 import * as lib from "../../lib/index.js";
-import type { UnitSystem } from "../../lib/units.js";
 import { join } from "../../site/build/join.js";
 import type { Notebook } from "../../site/build/notebook.js";
 import * as alike from "../../site/cells/alike.js";
@@ -33,7 +32,9 @@ const packages: Plugin = {
 };
 
 /** A chapter as a function of what its two packages are. */
-export async function compiled(notebook: Notebook): Promise<(rollbook: unknown) => void> {
+export type Chapter = (rollbook: unknown) => void;
+
+export async function compiled(notebook: Notebook): Promise<Chapter> {
   const { outputFiles } = await build({
     stdin: { contents: join(notebook).source, loader: "ts" },
     bundle: true,
@@ -41,15 +42,22 @@ export async function compiled(notebook: Notebook): Promise<(rollbook: unknown) 
     format: "iife",
     plugins: [packages],
   });
-  return new Function("rollbook", outputFiles[0]?.text ?? "") as (rollbook: unknown) => void;
+  return new Function("rollbook", outputFiles[0]?.text ?? "") as Chapter;
+}
+
+const known = new WeakMap<Chapter, Map<Car, ChapterOnCar>>();
+
+/** What the cells of a chapter show for a car, worked out once: several tests look at it. */
+export function onCar(chapter: Chapter, car: Car): ChapterOnCar {
+  const onCars = known.get(chapter) ?? new Map<Car, ChapterOnCar>();
+  known.set(chapter, onCars);
+  const shown = onCars.get(car) ?? runOn(chapter, car);
+  onCars.set(car, shown);
+  return shown;
 }
 
 /** Runs the cells of a chapter for a car, as a page does, and keeps what they asked to show. */
-export function onCar(
-  chapter: (rollbook: unknown) => void,
-  car: Car,
-  units: UnitSystem = "metric",
-) {
+function runOn(chapter: Chapter, car: Car): ChapterOnCar {
   const shown = {
     figures: [] as FigureSpec<Inputs>[],
     worked: [] as WorkedSpec[],
@@ -64,10 +72,10 @@ export function onCar(
     exercise: (spec: ExerciseSpec) => shown.exercises.push(spec),
   };
   const { car: carBefore, units: unitsBefore } = reader;
-  Object.assign(reader, { car, units });
+  Object.assign(reader, { car, units: "metric" });
   try {
     chapter({ "@rollbook/lib": lib, "@rollbook/cells": cells });
-    return shown as ChapterOnCar;
+    return shown;
   } finally {
     Object.assign(reader, { car: carBefore, units: unitsBefore });
   }

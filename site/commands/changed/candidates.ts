@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { basename } from "node:path";
 import { looksAt } from "../../../test/site/browser/covers.js";
+import { usualSeconds } from "../../../test/usual-seconds.js";
 import { inRoot } from "../../build/paths.js";
 import type { Candidate } from "./choose.js";
 import { filesBelow, importsOf } from "./graph.js";
@@ -9,7 +10,7 @@ import { pagesOf, scriptOf } from "./pages-of.js";
 const inBrowser = /^test\/site\/browser\/.*\.test\.ts$/;
 
 /** Guesses for a file that has not run on this machine yet, s. */
-const guess = (file: string): number => (inBrowser.test(file) ? 15 : 2);
+const guess = (file: string): number => usualSeconds[file] ?? (inBrowser.test(file) ? 15 : 2);
 
 /** Files that no import leads to, such as documents and notebooks, concern the tests that name them. */
 const names = (test: string, file: string): boolean =>

@@ -334,8 +334,10 @@ describe("a map that is worked out row by row", () => {
       parts.push(part);
       wanted = false;
     };
+    vi.useFakeTimers({ toFake: ["setTimeout"] });
     workInSlices(jobFor({ of: over, grid, onPart, onDone: () => parts.push(9) }, 2), () => wanted);
-    await new Promise((done) => setTimeout(done, 400));
+    vi.runAllTimers(); // all that it has put off until later
+    vi.useRealTimers();
     expect(parts).toEqual([0.25]);
   });
 });

@@ -50,8 +50,16 @@ const tyresKnown: Car = {
   rear: { ...demoCar.rear, tyre: { ...demoCar.rear.tyre, bestPressure: 180e3 } },
 };
 
-const ask = (complaint: Partial<Complaint>) =>
-  diagnose({ car: demoCar, venue: exampleVenue, reports: [pushesInTheMiddle], ...complaint });
+const asked = new Map<string, ReturnType<typeof diagnose>>();
+
+/** A diagnosis, worked out once for all tests that ask the same. */
+function ask(complaint: Partial<Complaint>): ReturnType<typeof diagnose> {
+  const key = JSON.stringify(complaint);
+  const whole = { car: demoCar, venue: exampleVenue, reports: [pushesInTheMiddle], ...complaint };
+  const found = asked.get(key) ?? diagnose(whole);
+  asked.set(key, found);
+  return found;
+}
 
 describe("questions come first", () => {
   test("it understeers is asked about, and nothing is proposed", () => {

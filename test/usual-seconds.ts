@@ -1,0 +1,23 @@
+/** Files that alone take long, s on a quiet machine: for one that has not run them yet. */
+export const usualSeconds: Readonly<Record<string, number>> = {
+  "test/lib/balance/car-balance.test.ts": 11,
+  "test/lib/certainty/band-sampler.test.ts": 26,
+  "test/lib/day/debrief/laws.test.ts": 13,
+  "test/lib/day/diagnosis/diagnose.test.ts": 30,
+  "test/lib/day/plan/plan.test.ts": 13,
+  "test/lib/day/practice/practice.test.ts": 17,
+  "test/lib/map/approximate-map.test.ts": 27,
+  "test/lib/map/hardest.test.ts": 14,
+  "test/notebooks/jupyter-client.test.ts": 11,
+  "test/notebooks/other-cars.test.ts": 30,
+  "test/outside/whole-car/whole-car.test.ts": 33,
+  "test/site/build.test.ts": 25,
+  "test/site/practice/why.test.ts": 18,
+  "test/site/report.test.ts": 50,
+  "test/site/browser/access.test.ts": 90,
+  "test/site/browser/figures.test.ts": 60,
+  "test/site/browser/map.test.ts": 60,
+  "test/site/browser/other-cars.test.ts": 60,
+  "test/site/browser/pages.test.ts": 150,
+  "test/site/browser/workbench-hostile.test.ts": 60,
+};
