@@ -1,18 +1,13 @@
 import { readdirSync } from "node:fs";
 import { basename } from "node:path";
 import { buffer } from "node:stream/consumers";
-import {
-  type Browser,
-  type BrowserContextOptions,
-  chromium,
-  type Download,
-  type Page,
-} from "playwright-core";
-import { afterEach, beforeAll, expect, inject } from "vitest";
+import { chromium, type Disposable, type Download, type Page } from "playwright-core";
+import { afterEach, expect, inject } from "vitest";
 import { inRoot } from "../../../site/build/paths.js";
 import { pages as sitePages } from "../../../site/pages/pages.js";
 import { looksAt } from "./covers.js";
 import { fileEvery } from "./file-every.js";
+import { type Lasting, lentPages, type Seen } from "./lent-pages.js";
 import { pictureText } from "./picture-text.js";
 
 export const chapters = readdirSync(inRoot("notebooks"))
@@ -32,12 +27,19 @@ export const eachPage = pages.filter(wanted);
  * For a test of what works without network. Elsewhere no worker is let in: it would put the whole
  * course by for each new page, and answer requests that a test answers itself.
  */
-export const withWorker: BrowserContextOptions = { serviceWorkers: "allow" };
+export const withWorker: Lasting = { serviceWorkers: "allow" };
 
 /** How a page is opened. */
-export interface Opening extends BrowserContextOptions {
+export interface Opening extends Seen, Lasting {
   /** Nothing is heard of workers that it starts: for a test that does not look at what they find. */
   readonly silentWorkers?: boolean;
+  /** What the device keeps already, by name. */
+  readonly keeps?: Readonly<Record<string, string>>;
+}
+
+/** Runs in the page, before its own scripts. */
+function keep(items: Readonly<Record<string, string>>): void {
+  for (const [name, value] of Object.entries(items)) localStorage.setItem(name, value);
 }
 
 function silence(): void {
@@ -68,56 +70,57 @@ function watchPlaces(page: Page, undeclared: Set<string>): void {
   });
 }
 
-let connection: Promise<Browser> | undefined;
+let lending: Promise<ReturnType<typeof lentPages>> | undefined;
 
-/** The browser that all tests share; a worker connects to it once. */
-const connected = (): Promise<Browser> => {
-  connection ??= chromium.connect(inject("browser"));
-  return connection;
+/** The pages of the browser that all tests share; a worker connects to it once. */
+const pagesToLend = () => {
+  lending ??= chromium.connect(inject("browser")).then(lentPages);
+  return lending;
 };
 
-/** The shared browser and the served course, for the tests of one file; each page has a context of its own. */
+/** Listens to what a page logs and asks for. */
+function listenTo(page: Page, origin: string): WatchedPage {
+  const errors: string[] = [];
+  const foreign: string[] = [];
+  page.on("console", (message) => {
+    const text = message.text();
+    if (text.endsWith("blocked by Playwright")) return; // its own word on workers
+    if (message.type() === "error" || message.type() === "warning") errors.push(text);
+  });
+  page.on("pageerror", (error) => errors.push(error.message));
+  page.on("request", (request) => {
+    const url = request.url();
+    if (!url.startsWith(origin) && !/^(data|file):/.test(url)) foreign.push(url);
+  });
+  return { page, errors, foreign };
+}
+
+/** The shared browser and the served course, for the tests of one file. A page comes to each test as if it were new. */
 export function useBrowser() {
   const origin = inject("origin");
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await connected();
-  });
   const undeclared = new Set<string>();
-  afterEach(async () => {
-    await Promise.all(browser.contexts().map((context) => context.close()));
+  const scripts: Disposable[] = [];
+  afterEach(async ({ task }) => {
+    await Promise.all(scripts.splice(0).map((script) => script.dispose()));
+    await (await pagesToLend()).takeBack(task.result?.state !== "fail");
     const missing = [...undeclared];
     undeclared.clear();
     expect(missing, "in covers.ts").toEqual([]);
   });
 
-  async function open(
-    name: string,
-    { silentWorkers = false, ...options }: Opening = {},
-  ): Promise<WatchedPage> {
-    const context = await browser.newContext({
-      viewport: { width: 1280, height: 900 },
-      serviceWorkers: "block",
-      ...options,
-    });
-    context.setDefaultTimeout(patience);
-    if (silentWorkers) await context.addInitScript(silence);
-    const page = await context.newPage();
+  async function open(name: string, opening: Opening = {}): Promise<WatchedPage> {
+    const { silentWorkers = false, keeps, ...look } = opening;
+    const [file, hash = ""] = name.split(/(?=#)/);
+    const address = name.includes(":") ? name : `${origin}/${file}.html${hash}`;
+    const page = await (await pagesToLend()).lend(address, look);
+    page.setDefaultTimeout(patience);
     watchPlaces(page, undeclared);
-    const errors: string[] = [];
-    const foreign: string[] = [];
-    page.on("console", (message) => {
-      const text = message.text();
-      if (text.endsWith("blocked by Playwright")) return; // its own word on workers
-      if (message.type() === "error" || message.type() === "warning") errors.push(text);
-    });
-    page.on("pageerror", (error) => errors.push(error.message));
-    page.on("request", (request) => {
-      const url = request.url();
-      if (!url.startsWith(origin) && !/^(data|file):/.test(url)) foreign.push(url);
-    });
-    await page.goto(name.includes(":") ? name : `${origin}/${name}.html`);
-    return { page, errors, foreign };
+    const watched = listenTo(page, origin);
+    if (silentWorkers) scripts.push(await page.addInitScript(silence));
+    const keeping = keeps && (await page.addInitScript(keep, keeps));
+    await page.goto(address);
+    await keeping?.dispose(); // what it keeps from now on is its own affair
+    return watched;
   }
   return {
     open,

@@ -8,6 +8,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "figures.test.ts": ["every chapter"],
   "frames.test.ts": ["every chapter"],
   "your-car.test.ts": ["your-car", "01-load-transfer"],
+  "lent-pages.test.ts": ["index"],
   "map.test.ts": ["map"],
   "memory.test.ts": ["map", "01-load-transfer"],
   "nginx.test.ts": ["00-start-here", "01-load-transfer"],

@@ -10,6 +10,8 @@ const { open: openWith, fileUrl } = useBrowser();
 const open = (name: string, options: Opening = {}) => openWith(name, options);
 /** For what is there before the map is exact. */
 const openQuiet = (options: Opening = {}) => openWith("map", { ...options, silentWorkers: true });
+/** A map of few places, for a test of how it comes about: a bar has nothing between its positions. */
+const small = "#map?along=front-barPosition&up=rear-springRate&phase=power+on";
 
 const map = (page: Page) => page.locator(".map");
 const reading = (page: Page) => page.locator(".reading");
@@ -24,7 +26,7 @@ const drawing = (page: Page) =>
   page.locator(".map svg > path").evaluateAll((all) => all.map((one) => one.getAttribute("d")));
 
 describe("the set-up map", () => {
-  it("draws lines of balance and grip, the limits, the car and the mark, and says the result", async () => {
+  it("draws lines of balance and grip, the limits, the car and the mark, says the result, gives its numbers as a table with what is outside marked, and moves whole with a third lever", async () => {
     const { page, errors, foreign } = await open("map");
     await exact(page);
     for (const part of ["balance", "neutral", "grip", "limit"])
@@ -34,6 +36,22 @@ describe("the set-up map", () => {
     expect(await page.locator(".map .labels text").count()).toBeGreaterThan(5);
     expect(await page.locator(".exactness").textContent()).toMatch(/^Exact now/);
     expect(await result(page).textContent()).toMatch(/^Over this map the balance/);
+
+    await page.locator(".numbers summary").click();
+    await page.locator(".numbers tbody tr").first().waitFor(); // the fold is filled a moment after it opens
+    expect(await page.locator(".numbers tbody tr").count()).toBeGreaterThan(3);
+    expect(await page.locator(".numbers td").first().textContent()).toMatch(/m\/s²; \d.* ×$/);
+
+    const line = page.locator(".map path.balance");
+    const [before, said] = [await line.getAttribute("d"), await result(page).textContent()];
+    await page.locator("#map-third-value-range").focus();
+    await page.keyboard.press("ArrowRight");
+    await expect
+      .poll(() => page.locator(".exactness").textContent())
+      .toMatch(/^(Within|Off by up to) \d\.\d\d\u00a0m\/s²/);
+    await expect.poll(() => line.getAttribute("d")).not.toBe(before);
+    await exact(page);
+    expect(await result(page).textContent()).not.toBe(said);
     expect(errors).toEqual([]);
     expect(foreign).toEqual([]);
   });
@@ -76,27 +94,9 @@ describe("the set-up map", () => {
     expect(await reading(page).textContent()).not.toBe(before);
   });
 
-  it("moves whole while a third lever does, says how far off it is, and is exact when that stops", async () => {
-    const { page } = await open("map");
-    await exact(page);
-    const line = page.locator(".map path.balance");
-    const [before, said] = [await line.getAttribute("d"), await result(page).textContent()];
-    await page.locator("#map-third-value-range").focus();
-    await page.keyboard.press("ArrowRight");
-    await expect
-      .poll(() => page.locator(".exactness").textContent())
-      .toMatch(/^(Within|Off by up to) \d\.\d\d\u00a0m\/s²/);
-    await expect.poll(() => line.getAttribute("d")).not.toBe(before);
-    await exact(page);
-    expect(await result(page).textContent()).not.toBe(said);
-  });
-
   it("is the same, worked out by workers or from a folder in slices on the page", async () => {
-    const levers = "#map?along=front-barPosition&up=rear-springRate&phase=power+on";
-    const served = await open("map");
-    await served.page.goto(served.page.url() + levers);
-    const folder = await open(fileUrl("map") + levers);
-    await served.page.reload();
+    const served = await open(`map${small}`);
+    const folder = await open(fileUrl("map") + small);
     await exact(served.page);
     await exact(folder.page);
     expect(served.page.workers().length).toBeGreaterThan(0);
@@ -107,21 +107,38 @@ describe("the set-up map", () => {
   });
 
   it("is worked out on the page where its workers cannot start", async () => {
-    const { page } = await open("map");
+    const { page } = await open(`map${small}`);
     await page.route("**/map-worker.js", (route) => route.fulfill({ status: 404, body: "" }));
     await page.reload();
     await exact(page);
     expect(page.workers().length).toBe(0);
   });
 
-  it("drops what is under way when a lever moves again", async () => {
-    const { page } = await open("map");
+  it("drops what is under way when a lever moves again, though its rows come in later", async () => {
+    const { page } = await open(`map${small}`);
     await exact(page);
-    const third = page.locator("#map-third-value-range");
-    await third.focus();
+    await page.evaluate(() => {
+      const [{ postMessage }, held] = [Worker.prototype, [] as (() => void)[]];
+      Worker.prototype.postMessage = function (row: unknown) {
+        held.push(() => postMessage.call(this, row));
+      };
+      addEventListener("let-go", () => {
+        Worker.prototype.postMessage = postMessage as Worker["postMessage"];
+        for (const ask of held) ask();
+      });
+      const bar = document.querySelector<HTMLElement>(".progress");
+      if (bar === null) throw new Error("no bar");
+      let begun = 0;
+      new MutationObserver(() => {
+        if (bar.classList.contains("on")) bar.dataset.begun = `${++begun}`;
+      }).observe(bar, { attributeFilter: ["class"] });
+    });
+    await page.locator("#map-third-value-range").focus();
     await page.keyboard.press("ArrowRight");
-    await page.locator(".progress.on").waitFor({ state: "attached" });
+    await page.locator(".progress[data-begun='1']").waitFor({ state: "attached" });
     await page.keyboard.press("ArrowLeft");
+    await page.locator(".progress[data-begun='2']").waitFor({ state: "attached" });
+    await page.evaluate(() => dispatchEvent(new Event("let-go")));
     await exact(page);
     const back = await drawing(page);
     await page.reload();
@@ -187,15 +204,6 @@ describe("the set-up map", () => {
     }
   });
 
-  it("gives its numbers as a table, with what is outside the limits marked", async () => {
-    const { page } = await open("map");
-    await page.locator(".numbers summary").click();
-    await page.locator(".numbers tbody tr").first().waitFor(); // the fold is filled a moment after it opens
-    expect(await page.locator(".numbers tbody tr").count()).toBeGreaterThan(3);
-    expect(await page.locator(".numbers td").first().textContent()).toMatch(/m\/s²; \d.* ×$/);
-    await map(page).focus();
-  });
-
   it("is linked to as it is, follows a link, tells of what is wrong in it, and is reset", async () => {
     const { page } = await openQuiet();
     await page.evaluate(() => {
@@ -222,7 +230,7 @@ describe("the set-up map", () => {
   });
 
   it("fits 320 px without side scroll, its table unfolded", async () => {
-    const { page } = await open("map", { viewport: { width: 320, height: 740 } });
+    const { page } = await open(`map${small}`, { viewport: { width: 320, height: 740 } });
     await page.locator(".numbers summary").click();
     await page.locator(".numbers tbody tr").first().waitFor(); // the fold is filled a moment after it opens
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(

@@ -19,7 +19,7 @@ afterEach(async () => {
 const sign = (page: Page) => page.locator(".offline");
 const says = (page: Page, text: string) => sign(page).filter({ hasText: text }).waitFor();
 const firstVisit = async () => {
-  const visit = await open(`${course.url}index.html`, withWorker);
+  const visit = await open(`${course.url}index.html`, { ...withWorker, silentWorkers: true });
   await says(visit.page, "Ready without network.");
   return visit;
 };

@@ -12,24 +12,18 @@ import { compiled, onCar } from "../../notebooks/chapter-on-car.js";
 import { otherCars } from "../other-cars.js";
 import { eachChapter, useBrowser } from "./browser.js";
 
-const { open, origin } = useBrowser();
+const { open } = useBrowser();
 const notebooks = readNotebooks().filter(({ name }) => eachChapter.includes(name));
 const named = otherCars.map((car) => [car.name, car] as const);
 
 /** Opens a page for a reader who has this car on the device. */
 async function openFor(car: Car, name: string) {
-  const watched = await open(name, { storageState: keeping(car) });
+  const watched = await open(name, { keeps: { "rollbook:cars": kept(car) } });
   await watched.page.waitForFunction(() =>
     [...document.querySelectorAll("[data-frame]")].every(({ children }) => children.length > 0),
   );
   return watched;
 }
-
-/** What a device holds that has a car kept. */
-const keeping = (car: Car) => ({
-  cookies: [],
-  origins: [{ origin: origin(), localStorage: [{ name: "rollbook:cars", value: kept(car) }] }],
-});
 
 const kept = (car: Car): string => JSON.stringify({ cars: [car], current: car.name });
 

@@ -4,6 +4,9 @@ import { eachPage, fileAllPredictions, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 
+/** What workers find changes neither widths nor colours. */
+const quiet = { silentWorkers: true };
+
 describe.each(eachPage)("page %s", (name) => {
   it("logs no error, asks no other host for anything, has only links that lead somewhere, and prints without controls", async () => {
     const { page, errors, foreign } = await open(name);
@@ -29,7 +32,7 @@ describe.each(eachPage)("page %s", (name) => {
   });
 
   it("fits a phone of 360 px and one of 320 px without side scroll", async () => {
-    const { page } = await open(name, { viewport: { width: 360, height: 740 } });
+    const { page } = await open(name, { ...quiet, viewport: { width: 360, height: 740 } });
     await fileAllPredictions(page);
     for (const width of [360, 320]) {
       await page.setViewportSize({ width, height: 740 });
@@ -39,7 +42,7 @@ describe.each(eachPage)("page %s", (name) => {
   });
 
   it("passes axe folded and unfolded, its colours in light and in dark", async () => {
-    const { page } = await open(name, { bypassCSP: true });
+    const { page } = await open(name, { ...quiet, bypassCSP: true });
     expect(await axeFaults(page)).toEqual([]);
     await fileAllPredictions(page);
     await page.evaluate(() => {

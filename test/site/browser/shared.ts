@@ -16,10 +16,10 @@ declare module "vitest" {
   }
 }
 
-/** One course, one server of it and one browser for all tests in a browser. */
+/** One course, one server of it and one browser for all tests in a browser; `DIST` is a course that is built already. */
 export default async function setup({ provide }: TestProject): Promise<() => Promise<void>> {
-  await buildIfChanged(() => {});
-  const host = createServer(sirv(process.env.DIST ?? inRoot("dist"), { dev: true }));
+  if (process.env.DIST === undefined) await buildIfChanged(() => {});
+  const host = createServer(sirv(process.env.DIST ?? inRoot("dist"), { maxAge: 3600 })); // it does not change
   await new Promise<void>((resolve) => host.listen(0, "127.0.0.1", resolve));
   const browser = await chromium.launchServer({
     executablePath: quickChromiumPath() ?? "chromium",

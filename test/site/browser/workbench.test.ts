@@ -210,6 +210,7 @@ describe("a link to edited cells", () => {
         return `#edited=${letters.replace(/\+/g, "-").replace(/\//g, "_").replace(/=+$/, "")}`;
       }, JSON.stringify(value));
     const { page, errors } = await open(listing);
+    const address = page.url();
     const unreadable = [
       "#edited=",
       "#edited=%%%",
@@ -229,7 +230,7 @@ describe("a link to edited cells", () => {
     ] as const) {
       for (const hash of hashes) {
         await page.goto("about:blank");
-        await page.goto((await open(listing)).page.url() + hash);
+        await page.goto(address + hash);
         await bench(page).says(sentence);
         expect(await page.locator("iframe, .results > *, .edited:visible").count()).toBe(0);
       }
