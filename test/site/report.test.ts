@@ -7,6 +7,7 @@ import { describe, expect, test } from "vitest";
 import type { Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { formatCar } from "../../lib/car/file/parse.js";
+import { answerTo } from "../../site/report/command.js";
 import { howSure } from "../../site/report/how-sure.js";
 import { reportText } from "../../site/report/report-text.js";
 import { type ReportQuestion, setUpReport } from "../../site/report/set-up-report.js";
@@ -19,28 +20,36 @@ const asked = { lateralAcceleration: 9, speed: 25 };
 const report = setUpReport(demoCar, asked);
 
 function run(content: string, ...options: string[]) {
-  const file = join(folder, "car.json");
-  writeFileSync(file, content);
-  const command = ["node_modules/tsx/dist/cli.mjs", "site/commands/report.ts", file, ...options];
-  return spawnSync(process.execPath, command, { encoding: "utf8" });
+  writeFileSync(join(folder, "car.json"), content);
+  return answerTo(["car.json", ...options], folder);
 }
 
 describe("the command", () => {
-  test("prints the report of a car file", () => {
-    const { status, stdout, stderr } = run(formatCar(demoCar), "--samples", "0");
-    expect([status, stderr]).toEqual([0, ""]);
-    expect(stdout).toBe(reportText(report, demoCar, "metric"));
+  test("prints the report of a car file where npm was called, and sentences beside it", () => {
+    const started = (...args: string[]) =>
+      spawnSync(
+        process.execPath,
+        ["node_modules/tsx/dist/cli.mjs", "site/commands/report.ts", ...args],
+        { encoding: "utf8", env: { ...process.env, INIT_CWD: folder } },
+      );
+    writeFileSync(join(folder, "demo.json"), formatCar(demoCar));
+    const printed = started("demo.json", "--samples", "0");
+    expect([printed.status, printed.stderr]).toEqual([0, ""]);
+    expect(printed.stdout).toBe(reportText(report, demoCar, "metric"));
+    const refused = started("demo.json", "--fast");
+    expect([refused.status, refused.stdout]).toEqual([1, ""]);
+    expect(refused.stderr).toMatch(/^Unknown option '--fast'/);
   });
 
   test("samples as many cars as it is asked to, the same each time", () => {
-    const { status, stdout } = run(formatCar(demoCar), "--samples", "1");
+    const { status, out } = run(formatCar(demoCar), "--samples", "1");
     expect(status).toBe(0);
-    expect(stdout).toBe(reportText(report, demoCar, "metric", howSure(demoCar, report, 1)));
+    expect(out).toBe(reportText(report, demoCar, "metric", howSure(demoCar, report, 1)));
   });
 
   test("prints the same as JSON in SI units", () => {
-    const { status, stdout } = run(formatCar(demoCar), "--json", "--ay", "5", "--samples", "1");
-    const printed = JSON.parse(stdout);
+    const { status, out } = run(formatCar(demoCar), "--json", "--ay", "5", "--samples", "1");
+    const printed = JSON.parse(out);
     expect(status).toBe(0);
     expect(printed.asked).toEqual({ lateralAcceleration: 5, speed: 25 });
     expect(printed.mass.total).toBe(1080);
@@ -48,13 +57,13 @@ describe("the command", () => {
   });
 
   test("tells unknown fields and goes on", () => {
-    const { status, stderr } = run(
+    const { status, err } = run(
       formatCar({ ...demoCar, colour: "green" } as typeof demoCar),
       "--samples",
       "0",
     );
     expect(status).toBe(0);
-    expect(stderr).toBe("Note: colour is not a field this workbook knows: it is kept as it is.\n");
+    expect(err).toBe("Note: colour is not a field this workbook knows: it is kept as it is.\n");
   });
 
   test.each<[string, string, string[], RegExp]>([
@@ -72,10 +81,10 @@ describe("the command", () => {
     ["an unknown option", formatCar(demoCar), ["--fast"], /^Unknown option '--fast'/],
     ["two files", formatCar(demoCar), ["other.json"], /^Usage: /],
   ])("ends with 1 and a sentence for %s", (_, content, options, sentence) => {
-    const { status, stdout, stderr } = run(content, ...options);
-    expect([status, stdout]).toEqual([1, ""]);
-    expect(stderr).toMatch(sentence);
-    expect(stderr).not.toContain("    at ");
+    const { status, out, err } = run(content, ...options);
+    expect([status, out]).toEqual([1, ""]);
+    expect(err).toMatch(sentence);
+    expect(err).not.toContain("    at ");
   });
 });
 
@@ -110,19 +119,13 @@ describe("a car asked for more than it can do", () => {
     const { leftTurn, rightTurn } = setUpReport(car, asked).inTurn;
     expect(rightTurn.tipsOverAt).toBeLessThan(leftTurn.tipsOverAt - 0.5);
     const between = (leftTurn.tipsOverAt + rightTurn.tipsOverAt) / 2;
-    const { status, stdout, stderr } = run(
-      formatCar(car),
-      "--ay",
-      String(between),
-      "--samples",
-      "0",
-    );
-    expect([status, stderr]).toEqual([0, ""]);
+    const { status, out, err } = run(formatCar(car), "--ay", String(between), "--samples", "0");
+    expect([status, err]).toEqual([0, ""]);
     const at = rightTurn.tipsOverAt.toFixed(2);
-    expect(stdout).toContain(`In a right turn the car tips over before it turns so hard: at ${at}`);
-    expect(stdout).toContain("\n  left turn");
-    expect(stdout).not.toContain("\n  right turn");
-    expect(stdout).toContain("Load transfer in that left turn, N");
+    expect(out).toContain(`In a right turn the car tips over before it turns so hard: at ${at}`);
+    expect(out).toContain("\n  left turn");
+    expect(out).not.toContain("\n  right turn");
+    expect(out).toContain("Load transfer in that left turn, N");
   });
 
   test("is judged with the downforce of that speed, as its loads are", () => {

@@ -46,11 +46,13 @@ const addresses = [
 describe.each(addresses)("a page from %s that is lent to one test after another", (_, address) => {
   let fresh: Awaited<ReturnType<typeof found>>;
   let first: Page;
+  const nobodyElses = { userAgent: `of this test from ${_}` };
 
   it("is left in disorder", async () => {
     const untouched = await open(address(), { userAgent: `of ${_}` });
     fresh = await found(untouched.page);
-    const { page } = await open(address(), { silentWorkers: true, keeps: { left: "before" } });
+    const keeps = { left: "before" };
+    const { page } = await open(address(), { ...nobodyElses, silentWorkers: true, keeps });
     first = page;
     expect(await page.evaluate(() => localStorage.getItem("left"))).toBe("before");
     expect(await page.evaluate(() => String(Worker))).not.toContain("[native code]");
@@ -70,7 +72,7 @@ describe.each(addresses)("a page from %s that is lent to one test after another"
   });
 
   it("comes to the next as if it were new", async () => {
-    const { page, errors, foreign } = await open(address());
+    const { page, errors, foreign } = await open(address(), nobodyElses);
     expect(page).toBe(first);
     expect(await found(page)).toEqual(fresh);
     expect(await page.locator("h1").count()).toBe(1);
