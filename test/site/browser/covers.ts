@@ -3,7 +3,6 @@
  * that opens another fails, and `npm test -- --changed` takes from here what a page's change concerns.
  */
 export const covers: Readonly<Record<string, readonly string[]>> = {
-  "access.test.ts": ["every page"],
   "figure-links.test.ts": ["01-load-transfer"],
   "figures.test.ts": ["every chapter"],
   "frames.test.ts": ["every chapter"],

@@ -110,80 +110,86 @@ function rowNow(row: Element) {
 const numberIn = (row: Element): string =>
   (row.querySelector("input[type=number]") as HTMLInputElement).value;
 
-describe.each(eachChapter)("figures of %s", (chapter) => {
-  it("start, live, from the very picture that the kernel left", async () => {
-    const { page } = await open(chapter);
-    const left = await (await page.request.get(page.url())).text();
-    const ids = (await figuresOn(page)).map(({ id }) => id);
-    expect(ids.length).toBeGreaterThanOrEqual(3);
-    const still = await page.evaluateHandle(
-      (html) => new DOMParser().parseFromString(html, "text/html"),
-      left,
-    );
-    for (const id of ids) {
-      const figure = await still.evaluateHandle((page, one) => page.getElementById(one), id);
-      expect(await shownBy(page, id), id).toBe(await figure.evaluate(pictureText as never));
-    }
-  });
+/** The page starts, live, from the very picture that the kernel left. */
+async function expectKernelPictures(page: Page) {
+  const left = await (await page.request.get(page.url())).text();
+  const ids = (await figuresOn(page)).map(({ id }) => id);
+  expect(ids.length).toBeGreaterThanOrEqual(3);
+  const still = await page.evaluateHandle(
+    (html) => new DOMParser().parseFromString(html, "text/html"),
+    left,
+  );
+  for (const id of ids) {
+    const figure = await still.evaluateHandle((page, one) => page.getElementById(one), id);
+    expect(await shownBy(page, id), id).toBe(await figure.evaluate(pictureText as never));
+  }
+}
 
-  it("follow every slider by keyboard, hold their axes, go back on reset, keep words inside the picture in every corner, and stand in a table too", async () => {
-    const { page, errors } = await open(chapter);
-    await fileAllPredictions(page);
-    for (const { id, sliders } of await figuresOn(page)) {
-      const frame = () =>
-        page.locator(`#${id}`).evaluate((figure) => {
-          const copy = figure.cloneNode(true) as Element;
-          for (const layer of copy.querySelectorAll("[data-layer]")) layer.remove();
-          return [...copy.querySelectorAll("svg")].map((svg) => svg.outerHTML).join("");
-        });
-      const [start, axes] = [await shownBy(page, id), await frame()];
-      for (const slider of sliders) {
-        const before = await shownBy(page, id);
-        await page.locator(`#${slider}`).focus();
-        const atEnd = await page.locator(`#${slider}`).evaluate((input) => {
-          const { value, max } = input as HTMLInputElement;
-          return value === max;
-        });
-        await page.keyboard.press(atEnd ? "Home" : "End");
-        expect(await shownBy(page, id), `${slider} moves its figure`).not.toBe(before);
-      }
-      expect(await frame(), `${id} holds its axes`).toBe(axes);
-      await page.locator(`#${id} button.reset`).click();
-      expectAlike(await shownBy(page, id), start, `${id} goes back`);
+/** Figures follow every slider by keyboard, hold their axes, and go back on reset. */
+async function expectKeyboard(page: Page) {
+  for (const { id, sliders } of await figuresOn(page)) {
+    const frame = () =>
+      page.locator(`#${id}`).evaluate((figure) => {
+        const copy = figure.cloneNode(true) as Element;
+        for (const layer of copy.querySelectorAll("[data-layer]")) layer.remove();
+        return [...copy.querySelectorAll("svg")].map((svg) => svg.outerHTML).join("");
+      });
+    const [start, axes] = [await shownBy(page, id), await frame()];
+    for (const slider of sliders) {
+      const before = await shownBy(page, id);
+      await page.locator(`#${slider}`).focus();
+      const atEnd = await page.locator(`#${slider}`).evaluate((input) => {
+        const { value, max } = input as HTMLInputElement;
+        return value === max;
+      });
+      await page.keyboard.press(atEnd ? "Home" : "End");
+      expect(await shownBy(page, id), `${slider} moves its figure`).not.toBe(before);
     }
+    expect(await frame(), `${id} holds its axes`).toBe(axes);
+    await page.locator(`#${id} button.reset`).click();
+    expectAlike(await shownBy(page, id), start, `${id} goes back`);
+  }
+}
+
+/** Figures follow every slider by mouse, step buttons and number box. */
+async function expectMouse(page: Page) {
+  for (const { id, sliders } of await figuresOn(page)) {
+    for (const slider of sliders) {
+      const row = page.locator(`#${id} .slider`, { has: page.locator(`#${slider}`) });
+      const now = () => row.evaluate(rowNow); // its place moves as sentences grow
+      const { low, least } = await now();
+      const moves = async (act: () => Promise<void>, how: string) => {
+        const before = await row.evaluate(numberIn);
+        await act();
+        expect(await row.evaluate(numberIn), `${slider} by ${how}`).not.toBe(before);
+      };
+      for (const share of low ? [0.85, 0.1] : [0.1, 0.85])
+        await moves(async () => {
+          const { x, y, width, height } = (await now()).range;
+          await page.mouse.click(x + width * share, y + height / 2);
+        }, "mouse");
+      const atLeast = await row.locator("button").first().isDisabled();
+      for (const which of atLeast ? [1, 0, 1] : [0, 1])
+        await moves(async () => {
+          const { x = 0, y = 0 } = (await now()).buttons[which] ?? {};
+          await page.mouse.click(x, y);
+        }, "step button");
+      await moves(() => row.locator("input[type=number]").fill(least), "number box");
+      expect(await row.locator("input[type=range]").inputValue()).toBe(least);
+    }
+  }
+}
+
+describe.each(eachChapter)("figures of %s", (chapter) => {
+  it("start, live, from the very picture that the kernel left; follow every slider by keyboard, mouse, step buttons and number box; hold their axes, go back on reset, keep words inside the picture in every corner, and stand in a table too", async () => {
+    const { page, errors } = await open(chapter);
+    await expectKernelPictures(page);
+    await fileAllPredictions(page);
+    await expectKeyboard(page);
+    await expectMouse(page);
     await expectWordsInside(page);
     await expectTables(page);
     expect(errors).toEqual([]);
-  });
-
-  it("follow every slider by mouse, step buttons and number box", async () => {
-    const { page } = await open(chapter);
-    await fileAllPredictions(page);
-    for (const { id, sliders } of await figuresOn(page)) {
-      for (const slider of sliders) {
-        const row = page.locator(`#${id} .slider`, { has: page.locator(`#${slider}`) });
-        const now = () => row.evaluate(rowNow); // its place moves as sentences grow
-        const { low, least } = await now();
-        const moves = async (act: () => Promise<void>, how: string) => {
-          const before = await row.evaluate(numberIn);
-          await act();
-          expect(await row.evaluate(numberIn), `${slider} by ${how}`).not.toBe(before);
-        };
-        for (const share of low ? [0.85, 0.1] : [0.1, 0.85])
-          await moves(async () => {
-            const { x, y, width, height } = (await now()).range;
-            await page.mouse.click(x + width * share, y + height / 2);
-          }, "mouse");
-        const atLeast = await row.locator("button").first().isDisabled();
-        for (const which of atLeast ? [1, 0, 1] : [0, 1])
-          await moves(async () => {
-            const { x = 0, y = 0 } = (await now()).buttons[which] ?? {};
-            await page.mouse.click(x, y);
-          }, "step button");
-        await moves(() => row.locator("input[type=number]").fill(least), "number box");
-        expect(await row.locator("input[type=range]").inputValue()).toBe(least);
-      }
-    }
   });
 
   it("are live in a page opened as a file, which asks no other host for anything", async () => {

@@ -1,27 +1,126 @@
+import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { axeFaults, axeFaultsInBoth } from "./axe.js";
 import { eachPage, fileAllPredictions, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 
-/** What workers find changes neither widths nor colours. */
-const quiet = { silentWorkers: true };
+interface Stop {
+  readonly name: string;
+  readonly seen: boolean;
+  readonly ring: boolean;
+}
+
+/** Notes of every Tab where it led: a name, whether anything lies over it, whether it has a ring. Runs in the page. */
+function noteStops(): void {
+  const noted: (Stop | null)[] = [];
+  Object.assign(window, { noted });
+  const stop = () => {
+    const at = document.activeElement;
+    if (!(at instanceof HTMLElement) || at === document.body) return null;
+    const [line = new DOMRect()] = at.getClientRects(); // the first line of a link that breaks
+    const { left, right, top, bottom } = line;
+    const [x, y] = [(left + right) / 2, (top + bottom) / 2];
+    const on = document.elementFromPoint(x, y);
+    const { outlineStyle, outlineWidth } = getComputedStyle(at);
+    return {
+      name: `${at.tagName} ${at.id} ${at.textContent?.slice(0, 30)}`,
+      seen: on !== null && (at.contains(on) || on.contains(at) || on.tagName === "LABEL"),
+      ring: outlineStyle !== "none" && Number.parseFloat(outlineWidth) >= 2,
+    };
+  };
+  addEventListener("keyup", () => noted.push(stop()), { capture: true });
+}
+
+/** What was noted; `null` where the focus has left the page. */
+const stopsOf = (page: Page) =>
+  page.evaluate(() => (window as unknown as { noted: (Stop | null)[] }).noted);
+
+/** Wherever the Tab key leads, the focus is seen, and it is let out again. */
+async function expectFocusSeen(page: Page): Promise<void> {
+  await page.evaluate(noteStops);
+  let stops: readonly (Stop | null)[] = [];
+  while (stops.length < 400 && !stops.includes(null)) {
+    for (let press = 0; press < 10; press += 1) await page.keyboard.press("Tab");
+    stops = await stopsOf(page);
+  }
+  expect(stops, "the focus leaves the page at its end").toContain(null);
+  const until = stops.slice(0, stops.indexOf(null)).filter((stop) => stop !== null);
+  for (const stop of until) expect(stop).toMatchObject({ seen: true, ring: true });
+  expect(new Set(until.map(({ name }) => name)).size).toBeGreaterThan(5);
+}
+
+async function expectLinksLead(page: Page): Promise<void> {
+  const links = await page
+    .locator("a[href]")
+    .evaluateAll((anchors) =>
+      anchors.map((anchor) => (anchor as HTMLAnchorElement).getAttribute("href") ?? ""),
+    );
+  for (const link of new Set(links)) {
+    const [file, anchor] = link.split("#");
+    if (file)
+      expect((await page.request.get(new URL(file, page.url()).href)).ok(), link).toBe(true);
+    if (!file && anchor) expect(await page.locator(`[id="${anchor}"]`).count(), link).toBe(1);
+  }
+}
+
+const scrollWidth = (page: Page) => page.evaluate(() => document.documentElement.scrollWidth);
+
+/** No side scroll on a phone, nor where text is twice as large; and no word cut off there. */
+async function expectWordsInside(page: Page): Promise<void> {
+  for (const width of [360, 320]) {
+    await page.setViewportSize({ width, height: 740 });
+    expect(await scrollWidth(page), `at ${width} px`).toBeLessThanOrEqual(width);
+  }
+  await page.setViewportSize({ width: 1280, height: 900 });
+  const cut = await page.evaluate(() => {
+    document.documentElement.style.fontSize = "200%";
+    return [...document.querySelectorAll("button, summary, label, th, td, h1, h2, .says, a")]
+      .filter((part) => part.scrollWidth > part.clientWidth + 1 && part.clientWidth > 0)
+      .filter((part) => getComputedStyle(part).overflowX !== "visible")
+      .map(({ outerHTML }) => outerHTML.slice(0, 80));
+  });
+  expect(cut).toEqual([]);
+  expect(await scrollWidth(page), "text twice as large").toBeLessThanOrEqual(1280);
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = "";
+  });
+}
+
+/** Lines and words of figures that can hardly be told from their ground. Runs in the page. */
+function faintMarks(): string[] {
+  const parts = (colour: string) => (colour.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number);
+  const light = (colour: string) => {
+    const [r = 0, g = 0, b = 0] = parts(colour).map((part) => {
+      const share = part / 255;
+      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+    });
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const contrast = (one: string, other: string) => {
+    const [low = 0, high = 0] = [light(one), light(other)].sort((a, b) => a - b);
+    return (high + 0.05) / (low + 0.05);
+  };
+  return [...document.querySelectorAll<SVGElement>(".figure [data-layer] > *")].flatMap((mark) => {
+    const figure = mark.closest(".figure");
+    if (!figure) return [];
+    const ground = getComputedStyle(figure).backgroundColor;
+    const { stroke, fill, strokeOpacity } = getComputedStyle(mark);
+    const haloed = mark.tagName === "text" || mark.getAttribute("stroke")?.includes("paper");
+    const colour = haloed ? fill : stroke;
+    if (colour === "none" || Number(strokeOpacity) < 0.5) return [];
+    return contrast(colour, ground) < 3
+      ? [`${mark.outerHTML.slice(0, 90)} ${colour} on ${ground}`]
+      : [];
+  });
+}
 
 describe.each(eachPage)("page %s", (name) => {
-  it("logs no error, asks no other host for anything, has only links that lead somewhere, and prints without controls", async () => {
+  it("logs no error, asks no other host for anything, shows the focus wherever the Tab key takes it, has only links that lead somewhere, and prints without controls", async () => {
     const { page, errors, foreign } = await open(name);
+    await expectFocusSeen(page);
     await page.locator(".offline:not(:empty)").waitFor(); // said last of all, once the page is loaded
-    const links = await page
-      .locator("a[href]")
-      .evaluateAll((anchors) =>
-        anchors.map((anchor) => (anchor as HTMLAnchorElement).getAttribute("href") ?? ""),
-      );
-    for (const link of new Set(links)) {
-      const [file, anchor] = link.split("#");
-      if (file)
-        expect((await page.request.get(new URL(file, page.url()).href)).ok(), link).toBe(true);
-      if (!file && anchor) expect(await page.locator(`[id="${anchor}"]`).count(), link).toBe(1);
-    }
+    await expectLinksLead(page);
     expect(errors).toEqual([]);
     expect(foreign).toEqual([]);
 
@@ -31,24 +130,28 @@ describe.each(eachPage)("page %s", (name) => {
     expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");
   });
 
-  it("fits a phone of 360 px and one of 320 px without side scroll", async () => {
-    const { page } = await open(name, { ...quiet, viewport: { width: 360, height: 740 } });
+  it("passes axe folded and unfolded, in light and dark; keeps its words inside on a phone and when text is twice as large; and for those who asked for it moves nothing and keeps figures apart from their ground", async () => {
+    // what workers find changes neither widths nor colours
+    const { page } = await open(name, {
+      silentWorkers: true,
+      bypassCSP: true,
+      reducedMotion: "reduce",
+    });
+    const faults = await axeFaults(page);
+    expect(faults).toEqual([]);
     await fileAllPredictions(page);
-    for (const width of [360, 320]) {
-      await page.setViewportSize({ width, height: 740 });
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-      expect(wide).toBeLessThanOrEqual(width);
-    }
-  });
-
-  it("passes axe folded and unfolded, its colours in light and in dark", async () => {
-    const { page } = await open(name, { ...quiet, bypassCSP: true });
-    expect(await axeFaults(page)).toEqual([]);
-    await fileAllPredictions(page);
+    const moving = await page.evaluate(() => ({
+      animations: document.getAnimations().length,
+      scrolling: getComputedStyle(document.documentElement).scrollBehavior,
+    }));
+    expect(moving).toEqual({ animations: 0, scrolling: "auto" });
+    await expectWordsInside(page);
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll("details")) fold.open = true;
     });
     expect(await axeFaultsInBoth(page)).toEqual([]);
+    await page.emulateMedia({ forcedColors: "active", colorScheme: "dark" });
+    expect(await page.evaluate(faintMarks)).toEqual([]);
   });
 
   it("is whole without JavaScript: pictures, sentences, folded answers, and no dead control", async () => {

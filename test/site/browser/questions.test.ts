@@ -18,7 +18,7 @@ async function fileAllPredictions(page: Page): Promise<void> {
 }
 
 describe.each(eachChapter)("questions of %s", (chapter) => {
-  it("keep the sliders locked until a choice, a reason and a confidence are filed, then show them beside the answer", async () => {
+  it("keep the sliders locked until a choice, a reason and a confidence are filed, then show them beside the answer; tell a right number from a wrong one and from none, and refuse one out of range", async () => {
     const { page } = await open(chapter);
     const locked = page.locator("fieldset.controls:disabled");
     const before = await locked.count();
@@ -44,10 +44,8 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
     while ((await takeBack.count()) > 0) await takeBack.first().click();
     expect(await page.locator("form.filing:visible").count()).toBeGreaterThanOrEqual(1);
     expect(await page.locator("fieldset.controls:disabled").count()).toBeGreaterThanOrEqual(1);
-  });
 
-  it("tell a right answer from a wrong one and from no number, and refuse one out of range", async () => {
-    const { page } = await open(chapter);
+    // an exercise tells a right answer from a wrong one and from no number
     for (const form of await page.locator("form.checking").all()) {
       const section = form.locator("..");
       await section.locator("details").last().locator("summary").click();
