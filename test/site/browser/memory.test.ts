@@ -5,7 +5,7 @@ import { chapters, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 
-const moves = 500; // in one round
+const moves = 200; // in one round
 const movesInFrame = 20; // as a quick hand makes them on a busy machine
 
 /** How many objects the page holds once the collector has been through it; what the engine keeps for itself is none. */
