@@ -17,45 +17,56 @@ export interface Bands {
  *
  * @param file - the worker's script, beside the page
  */
-export function bandsFrom(file: string): Bands {
-  let job = 0;
-  let worker: Worker | undefined;
-  let noWorkers = location.protocol === "file:";
-  let wanted: { of: BandsOf; tell: (bands: BandsSoFar) => void } | undefined;
+export const bandsFrom = (file: string): Bands => new WorkedBands(file);
 
-  function start(): Worker | undefined {
-    if (noWorkers) return undefined;
+interface Wanted {
+  readonly of: BandsOf;
+  readonly tell: (bands: BandsSoFar) => void;
+}
+
+class WorkedBands implements Bands {
+  readonly #file: string;
+  #job = 0;
+  #worker: Worker | undefined;
+  #noWorkers = location.protocol === "file:";
+  #wanted: Wanted | undefined;
+
+  constructor(file: string) {
+    this.#file = file;
+  }
+
+  begin(of: BandsOf, tell: (bands: BandsSoFar) => void): void {
+    const mine = ++this.#job;
+    this.#wanted = { of, tell };
+    this.#worker ??= this.#start();
+    const ask: Ask = { job: mine, ...of };
+    if (this.#worker) this.#worker.postMessage(ask);
+    else sampleInSlices(of, slice, () => this.#job === mine, tell);
+  }
+
+  drop(): void {
+    this.#job += 1;
+    this.#wanted = undefined;
+    this.#worker?.terminate();
+    this.#worker = undefined;
+  }
+
+  #start(): Worker | undefined {
+    if (this.#noWorkers) return undefined;
     try {
-      const started = new Worker(file);
-      started.onmessage = ({ data }: MessageEvent<Answer>) => {
-        if (data.job === job) wanted?.tell(data);
+      const worker = new Worker(this.#file);
+      worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+        if (data.job === this.#job) this.#wanted?.tell(data);
       };
-      started.onerror = (event) => {
+      worker.onerror = (event) => {
         event.preventDefault();
-        [noWorkers, worker] = [true, undefined];
-        if (wanted) begin(wanted.of, wanted.tell); // again, on the page itself
+        [this.#noWorkers, this.#worker] = [true, undefined];
+        if (this.#wanted) this.begin(this.#wanted.of, this.#wanted.tell); // again, on the page itself
       };
-      return started;
+      return worker;
     } catch {
-      noWorkers = true;
+      this.#noWorkers = true;
       return undefined;
     }
   }
-  function begin(of: BandsOf, tell: (bands: BandsSoFar) => void): void {
-    const mine = ++job;
-    wanted = { of, tell };
-    worker ??= start();
-    const ask: Ask = { job, ...of };
-    if (worker) worker.postMessage(ask);
-    else sampleInSlices(of, slice, () => job === mine, tell);
-  }
-  return {
-    begin,
-    drop() {
-      job += 1;
-      wanted = undefined;
-      worker?.terminate();
-      worker = undefined;
-    },
-  };
 }

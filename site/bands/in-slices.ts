@@ -1,4 +1,4 @@
-import { bandSampler, Refusal } from "@rollbook/lib";
+import { type BandSampler, bandSampler, Refusal } from "@rollbook/lib";
 import type { BandsOf, BandsSoFar } from "./ask.js";
 
 const most = 500;
@@ -7,6 +7,54 @@ const first = { count: 40, within: 1200, least: 10 }; // samples, ms, samples wh
 /** Samples that are told after so many: each time half as many again, so that a reader is not kept busy. */
 const nextAfter = (count: number): number =>
   count >= most ? Number.POSITIVE_INFINITY : Math.min(most, Math.max(first.count, 1.5 * count));
+
+/** Samples of one car, each taken part by part, and when they are worth telling. */
+class Samples {
+  readonly #sampler: BandSampler;
+  readonly #tell: (bands: BandsSoFar) => void;
+  readonly #started = performance.now();
+  #next = first.count;
+  #under: Iterator<void, void> | undefined;
+
+  constructor(sampler: BandSampler, tell: (bands: BandsSoFar) => void) {
+    this.#sampler = sampler;
+    this.#tell = tell;
+  }
+
+  /** A part of one sample; false where all are there. */
+  step(): boolean {
+    this.#under ??= this.#sampler.takeOne();
+    if (!this.#under.next().done) return true;
+    this.#under = undefined;
+    const { count, lost } = this.#sampler;
+    const taken = count + lost;
+    if (this.#isDue(count) || (taken === most && count > 0)) this.#tellSoFar();
+    return taken < most;
+  }
+
+  #isDue(count: number): boolean {
+    if (count % 2 === 1 || count === 0) return false; // they come in opposite pairs
+    const early = this.#next === first.count && performance.now() - this.#started > first.within;
+    return count >= (early ? first.least : this.#next);
+  }
+
+  #tellSoFar(): void {
+    const { count } = this.#sampler;
+    this.#next = nextAfter(count);
+    const [margins, changes] = [this.#sampler.margins(), this.#sampler.changes()];
+    this.#tell({ count, of: most, margins, changes });
+  }
+}
+
+/** The sampler of a car; none of one that cannot stand. */
+function samplerOf(of: BandsOf): BandSampler | undefined {
+  try {
+    return bandSampler(of.car, of.changes, of);
+  } catch (error) {
+    if (error instanceof Refusal) return undefined;
+    throw error;
+  }
+}
 
 /**
  * Samples a car in slices of so many ms, and tells its bands from time to time, for as long as they
@@ -18,48 +66,18 @@ export function sampleInSlices(
   wanted: () => boolean,
   tell: (bands: BandsSoFar) => void,
 ): void {
-  const started = performance.now();
-  let next = first.count;
-  let sampler: ReturnType<typeof bandSampler>;
-  let under: Iterator<void, void> | undefined;
-
-  function isDue(): boolean {
-    if (sampler.count % 2 === 1 || sampler.count === 0) return false; // they come in opposite pairs
-    const early = next === first.count && performance.now() - started > first.within;
-    return sampler.count >= (early ? first.least : next);
-  }
-  function tellSoFar(): void {
-    const { count } = sampler;
-    next = nextAfter(count);
-    tell({ count, of: most, margins: sampler.margins(), changes: sampler.changes() });
-  }
-  /** A part of one sample; false where all are there. */
-  function step(): boolean {
-    under ??= sampler.takeOne();
-    if (!under.next().done) return true;
-    under = undefined;
-    const taken = sampler.count + sampler.lost;
-    if (isDue() || (taken === most && sampler.count > 0)) tellSoFar();
-    return taken < most;
-  }
-  function go(): void {
+  function go(samples: Samples): void {
     const end = performance.now() + slice;
     while (wanted()) {
-      if (!step()) return;
+      if (!samples.step()) return;
       if (performance.now() >= end) {
-        setTimeout(go);
+        setTimeout(go, 0, samples);
         return;
       }
     }
   }
   setTimeout(() => {
-    if (!wanted()) return;
-    try {
-      sampler = bandSampler(of.car, of.changes, of);
-    } catch (error) {
-      if (error instanceof Refusal) return;
-      throw error;
-    }
-    go();
+    const sampler = wanted() ? samplerOf(of) : undefined;
+    if (sampler !== undefined) go(new Samples(sampler, tell));
   });
 }

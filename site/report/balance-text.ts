@@ -16,24 +16,34 @@ export function balance(
   write: Writer,
   sure?: HowSure,
 ): string {
-  const { phases, ...steady } = told;
+  const { phases } = told;
   const tipsAbove = phaseNames.filter((name) => phases[name].tips);
   const { value, unit } = write;
   const rows = phaseNames.map((name) => limitRow(name, phases[name], write, sure?.balance[name]));
-  const head = (banded: boolean) => {
-    const band = banded ? [BAND] : [];
-    const first = banded ? ["first", ""] : ["first"];
-    return [
-      "",
-      "hardest turn",
-      ...band,
-      "most side force",
-      "margin",
-      ...band,
-      ...first,
-      "wheel up",
-    ];
-  };
+  return [
+    `Limit in a left corner, ${unit("acceleration")} (margin above 0: the front gives up first)`,
+    textTable([headOf(sure !== undefined), ...rows]),
+    ...(sure ? sureNotes(sure) : []),
+    ...easedNotes(told.eased, value),
+    ...nearTippingNotes(told.nearTipping, tipsAbove, value),
+    ...yawNote(yawMargins(phases), value),
+    ...differentialNotes(told.differentialDoubts, value),
+    belowLimit(told, figures.yawResponseTime, value),
+  ].join("\n");
+}
+
+function headOf(banded: boolean): string[] {
+  const band = banded ? [BAND] : [];
+  const first = banded ? ["first", ""] : ["first"];
+  return ["", "hardest turn", ...band, "most side force", "margin", ...band, ...first, "wheel up"];
+}
+
+/** How the car steers and answers far from its limit. */
+function belowLimit(
+  steady: SetUpReport["balance"],
+  yawResponseTime: number,
+  value: Writer["value"],
+): string {
   const gradient = steady.understeerGradient;
   const speeds = [
     ["Characteristic", steady.characteristicSpeed] as const,
@@ -45,19 +55,10 @@ export function balance(
     gradient === undefined
       ? []
       : [`Understeer gradient ${value("understeerGradient", gradient, 2)}.`, GRADIENT];
-  const answer = Number.isFinite(figures.yawResponseTime)
-    ? [`It answers a small step of steering in ${value("time", figures.yawResponseTime, 3)}.`]
+  const answer = Number.isFinite(yawResponseTime)
+    ? [`It answers a small step of steering in ${value("time", yawResponseTime, 3)}.`]
     : [];
-  return [
-    `Limit in a left corner, ${unit("acceleration")} (margin above 0: the front gives up first)`,
-    textTable([head(sure !== undefined), ...rows]),
-    ...(sure ? sureNotes(sure) : []),
-    ...easedNotes(told.eased, value),
-    ...nearTippingNotes(told.nearTipping, tipsAbove, value),
-    ...yawNote(yawMargins(phases), value),
-    ...differentialNotes(told.differentialDoubts, value),
-    [...words, ...speeds, ...answer].join(" "),
-  ].join("\n");
+  return [...words, ...speeds, ...answer].join(" ");
 }
 
 const BAND = "5 to 95 %";

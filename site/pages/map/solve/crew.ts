@@ -18,51 +18,63 @@ export interface Crew {
  */
 export function startCrew(file: string, onFailed: () => void): Crew | undefined {
   if (location.protocol === "file:") return undefined;
-  const workers: Worker[] = [];
-  const idle = new Set<Worker>();
-  let [job, hands]: [Job | undefined, number] = [undefined, most];
-
-  function hand(worker: Worker): void {
-    idle.add(worker);
-    const row = workers.length - idle.size < hands ? job?.take() : undefined;
-    if (job === undefined || row === undefined) return;
-    idle.delete(worker);
-    const ask: RowAsk = { job: job.number, of: job.of, grid: job.grid, row };
-    worker.postMessage(ask);
-  }
-  function fail(): void {
-    if (workers.length === 0) return;
-    for (const worker of workers.splice(0)) worker.terminate();
-    onFailed();
-  }
-  function start(): void {
-    const worker = new Worker(file);
-    worker.onmessage = ({ data }: MessageEvent<RowAnswer>) => {
-      if (job?.number === data.job) job.put(data.row, data.worked);
-      hand(worker);
-    };
-    worker.onerror = (event) => {
-      event.preventDefault();
-      fail();
-    };
-    workers.push(worker);
-    idle.add(worker);
-  }
   const count = Math.min(most, Math.max(1, navigator.hardwareConcurrency || 1));
+  const workers: Worker[] = [];
   try {
-    for (let i = 0; i < count; i++) start();
+    for (let i = 0; i < count; i++) workers.push(new Worker(file));
   } catch {
     for (const worker of workers) worker.terminate();
     return undefined;
   }
-  return {
-    work(next, free = 0) {
-      job = next;
-      hands = Math.max(1, workers.length - free);
-      for (const worker of [...idle]) hand(worker);
-    },
-    rest() {
-      job = undefined;
-    },
-  };
+  return new RowCrew(workers, onFailed);
+}
+
+class RowCrew implements Crew {
+  readonly #workers: Worker[];
+  readonly #idle: Set<Worker>;
+  readonly #onFailed: () => void;
+  #job: Job | undefined;
+  #hands = most;
+
+  constructor(workers: Worker[], onFailed: () => void) {
+    this.#workers = workers;
+    this.#idle = new Set(workers);
+    this.#onFailed = onFailed;
+    for (const worker of workers) {
+      worker.onmessage = ({ data }: MessageEvent<RowAnswer>) => {
+        if (this.#job?.number === data.job) this.#job.put(data.row, data.worked);
+        this.#hand(worker);
+      };
+      worker.onerror = (event) => {
+        event.preventDefault();
+        this.#fail();
+      };
+    }
+  }
+
+  work(job: Job, free = 0): void {
+    this.#job = job;
+    this.#hands = Math.max(1, this.#workers.length - free);
+    for (const worker of [...this.#idle]) this.#hand(worker);
+  }
+
+  rest(): void {
+    this.#job = undefined;
+  }
+
+  #hand(worker: Worker): void {
+    const job = this.#job;
+    this.#idle.add(worker);
+    const row = this.#workers.length - this.#idle.size < this.#hands ? job?.take() : undefined;
+    if (job === undefined || row === undefined) return;
+    this.#idle.delete(worker);
+    const ask: RowAsk = { job: job.number, of: job.of, grid: job.grid, row };
+    worker.postMessage(ask);
+  }
+
+  #fail(): void {
+    if (this.#workers.length === 0) return;
+    for (const worker of this.#workers.splice(0)) worker.terminate();
+    this.#onFailed();
+  }
 }

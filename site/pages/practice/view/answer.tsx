@@ -58,16 +58,23 @@ export function CausePart({ round, file }: Asking) {
 /** Which lever, and by how much, by their places; empty where nothing is chosen. */
 const nothing = { where: "", by: "" };
 
-/** One change of the car as it is now. */
-export function NextPart({ round, file }: Asking) {
-  const choices = useMemo(() => nextChoices(round.practice.changed), []);
+/** Levers of the car as it is now, and the changes of the one that is chosen. */
+function useNext({ practice: { changed } }: Asking["round"]) {
+  const choices = useMemo(() => nextChoices(changed), []);
   const chosen = useSignal(nothing);
-  const fault = useSignal("");
-  const { where, by } = chosen.value;
+  const { where } = chosen.value;
   const changes = where === "" ? [] : (choices[Number(where)]?.changes ?? []);
   const choose = (now: Partial<typeof nothing>) => {
     chosen.value = { ...chosen.value, ...now };
   };
+  return { choices, changes, chosen: chosen.value, choose };
+}
+
+/** One change of the car as it is now. */
+export function NextPart({ round, file }: Asking) {
+  const { choices, changes, chosen, choose } = useNext(round);
+  const fault = useSignal("");
+  const { where, by } = chosen;
   const send = () => {
     const next = by === "" ? undefined : changes[Number(by)];
     fault.value = next === undefined ? words.nextFault : "";

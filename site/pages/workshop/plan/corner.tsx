@@ -58,16 +58,7 @@ export function CornerFields({ corner, id, title, work }: Asked & { readonly tit
         value={corner.direction}
         choose={(direction) => work.set({ direction })}
       />
-      {numbers.map(([field, label, range]) => (
-        <PlanNumber
-          key={field}
-          id={`${id}-${field}`}
-          label={label}
-          range={range}
-          value={corner[field] ?? 0}
-          report={(value) => work.set({ [field]: value })}
-        />
-      ))}
+      <CornerNumbers corner={corner} id={id} work={work} />
       <ChoiceField
         id={`${id}-surface`}
         label={plan.surface}
@@ -80,6 +71,23 @@ export function CornerFields({ corner, id, title, work }: Asked & { readonly tit
       </p>
       <CornerTools corner={corner} id={id} work={work} />
     </fieldset>
+  );
+}
+
+function CornerNumbers({ corner, id, work }: Asked) {
+  return (
+    <>
+      {numbers.map(([field, label, range]) => (
+        <PlanNumber
+          key={field}
+          id={`${id}-${field}`}
+          label={label}
+          range={range}
+          value={corner[field] ?? 0}
+          report={(value) => work.set({ [field]: value })}
+        />
+      ))}
+    </>
   );
 }
 

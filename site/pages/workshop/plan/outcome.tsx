@@ -23,11 +23,7 @@ export function Outcome({ row, before }: Of & { readonly before: Car }) {
   return (
     <>
       <p class="when">{plan.from(words.hours(row.startsAt), words.hours(end))}</p>
-      {bewares(row).map((sentence) => (
-        <p key={sentence} class="beware">
-          {spell(sentence)}
-        </p>
-      ))}
+      <Sentences texts={bewares(row)} kind="beware" />
       {toDo.length > 0 ? (
         <List texts={toDo} kind="to-do" />
       ) : (
@@ -36,11 +32,7 @@ export function Outcome({ row, before }: Of & { readonly before: Car }) {
       {row.phases !== undefined && toDo.length > 0 && (
         <ShiftBars phases={row.phases} caption={plan.shifts} />
       )}
-      {asides(row).map((sentence) => (
-        <p key={sentence} class="quiet">
-          {spell(sentence)}
-        </p>
-      ))}
+      <Sentences texts={asides(row)} kind="quiet" />
       <Fold id={`${id}-margins`} title={plan.margins}>
         <Margins row={row} />
       </Fold>
@@ -54,6 +46,18 @@ export function Outcome({ row, before }: Of & { readonly before: Car }) {
           <List texts={moves} />
         </Fold>
       )}
+    </>
+  );
+}
+
+function Sentences({ texts, kind }: { readonly texts: readonly string[]; readonly kind: string }) {
+  return (
+    <>
+      {texts.map((sentence) => (
+        <p key={sentence} class={kind}>
+          {spell(sentence)}
+        </p>
+      ))}
     </>
   );
 }

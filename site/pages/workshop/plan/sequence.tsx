@@ -33,10 +33,7 @@ export function Sequence({ day, open }: { readonly day: Draft; readonly open: bo
       <ol class="steps" id="steps">
         {day.steps.map((step, i) => (
           <li key={i} id={`step-${i}`}>
-            <h4>
-              {plan.run(i + 1)}
-              <span class="only-print">{`: ${plan.kinds[step.kind]}`}</span>
-            </h4>
+            <Title index={i} step={step} />
             <StepFields
               step={step}
               index={i}
@@ -55,6 +52,15 @@ export function Sequence({ day, open }: { readonly day: Draft; readonly open: bo
         </Button>
       </p>
     </>
+  );
+}
+
+function Title({ index, step }: { readonly index: number; readonly step: PlanStep }) {
+  return (
+    <h4>
+      {plan.run(index + 1)}
+      <span class="only-print">{`: ${plan.kinds[step.kind]}`}</span>
+    </h4>
   );
 }
 

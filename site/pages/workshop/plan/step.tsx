@@ -69,17 +69,23 @@ export function StepFields({ step, index, car, usual }: Asked) {
           ))}
         </div>
       </Fold>
-      <p class="tools">
-        <Button id={`${id}-up`} work={() => moveStep(index, -1)}>
-          {plan.up}
-        </Button>
-        <Button id={`${id}-down`} work={() => moveStep(index, 1)}>
-          {plan.down}
-        </Button>
-        <Button id={`${id}-remove`} work={() => removeStep(index)}>
-          {plan.remove}
-        </Button>
-      </p>
+      <StepTools id={id} index={index} />
     </>
+  );
+}
+
+function StepTools({ id, index }: { readonly id: string; readonly index: number }) {
+  return (
+    <p class="tools">
+      <Button id={`${id}-up`} work={() => moveStep(index, -1)}>
+        {plan.up}
+      </Button>
+      <Button id={`${id}-down`} work={() => moveStep(index, 1)}>
+        {plan.down}
+      </Button>
+      <Button id={`${id}-remove`} work={() => removeStep(index)}>
+        {plan.remove}
+      </Button>
+    </p>
   );
 }
