@@ -2,17 +2,17 @@
 export { type Cars, chosenCar, ownCars } from "../../store/cars.js";
 export { courseAddress } from "../../store/course-address.js";
 export {
-  countRefusals,
   type Document,
   documentOf,
   forget,
+  letAsideGo,
   openAll,
-  refusals,
   type Shape,
   textUnder,
 } from "../../store/document.js";
 export { allSecond, putSecond } from "../../store/second-copy.js";
 export { keep, keptBelow } from "../../store/texts.js";
+export { countRefusals, keptAside, refusals } from "../../store/told.js";
 export { chosenUnits } from "../../store/units.js";
 export { escapeHtml } from "../escape.js";
 export { exerciseInner, predictInner, workedInner } from "../inner-html.js";
