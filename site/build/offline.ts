@@ -33,7 +33,9 @@ const hashesOf = (out: string, files: readonly string[]): Hashes =>
   Object.fromEntries(
     files.map((file) => [
       file,
-      createHash("sha256").update(readFileSync(`${out}/${file}`)).digest("base64"),
+      createHash("sha256")
+        .update(readFileSync(`${out}/${file}`))
+        .digest("base64"),
     ]),
   );
 

@@ -35,23 +35,24 @@ async function fetchKept(file: string): Promise<Response | undefined> {
   const { ok, headers, body } = await fetch(new Request(address, { cache: "no-cache" }));
   const content = await new Response(body).arrayBuffer();
   if (!ok || (await hashOf(content)) !== hashes.get(file)) return undefined;
-  const own = new Response(content, { headers }); // one that was redirected may not answer a page
+  const own = new Response(content, { headers: unpacked(headers) }); // one that was redirected may not answer a page
   const cache = await caches.open(present);
   await cache.put(address, own.clone());
   return own;
 }
 
-async function fetchFirst(file: string): Promise<void> {
-  if (!(await fetchKept(file))) throw new Error(`${file} is not of this course`);
+/** Headers of a content that is no longer packed as it came. */
+function unpacked(headers: Headers): Headers {
+  const own = new Headers(headers);
+  for (const name of ["content-encoding", "content-length"]) own.delete(name);
+  return own;
 }
 
 async function keepAll(): Promise<void> {
-  try {
-    await Promise.all(Object.keys(FILES).map(fetchFirst));
-  } catch (error) {
-    await caches.delete(present);
-    throw error;
-  }
+  const came = await Promise.allSettled(Object.keys(FILES).map(fetchKept));
+  if (came.every((one) => one.status === "fulfilled" && one.value !== undefined)) return;
+  await caches.delete(present);
+  throw new Error("not all files are of this course");
 }
 
 async function dropOthers(): Promise<void> {

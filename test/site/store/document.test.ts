@@ -1,12 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { demoCar, formatCar } from "../../../lib/index.js";
 import { asCars, type Cars, chosenCar } from "../../../site/store/cars.js";
-import {
-  documentOf,
-  followOtherPages,
-  forget,
-  letAsideGo,
-} from "../../../site/store/document.js";
+import { documentOf, followOtherPages, forget, letAsideGo } from "../../../site/store/document.js";
 import { keptAside, refusals, unkept } from "../../../site/store/told.js";
 
 const asNumber = (kept: unknown) => (typeof kept === "number" ? kept : undefined);
