@@ -1,3 +1,4 @@
+import { ownWorker } from "@rollbook/page";
 import type { Answer, Ask, BandsOf, BandsSoFar } from "./ask.js";
 import { sampleInSlices } from "./in-slices.js";
 
@@ -26,7 +27,7 @@ export function bandsFrom(file: string): Bands {
   function start(): Worker | undefined {
     if (noWorkers) return undefined;
     try {
-      const started = new Worker(file);
+      const started = ownWorker(file);
       started.onmessage = ({ data }: MessageEvent<Answer>) => {
         if (data.job === job) wanted?.tell(data);
       };

@@ -30,3 +30,4 @@ export { type LivePicture, livePicture } from "./picture.js";
 export { forFileName, saveFile } from "./save-file.js";
 export { shareAddress } from "./share-link.js";
 export { type Slider, slider } from "./slider.js";
+export { fill, fillFrame, ownScript, ownWorker } from "./trusted.js";

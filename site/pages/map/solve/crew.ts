@@ -1,3 +1,4 @@
+import { ownWorker } from "@rollbook/page";
 import type { Job } from "./job.js";
 import type { RowAnswer, RowAsk } from "./row-ask.js";
 
@@ -36,7 +37,7 @@ export function startCrew(file: string, onFailed: () => void): Crew | undefined 
     onFailed();
   }
   function start(): void {
-    const worker = new Worker(file);
+    const worker = ownWorker(file);
     worker.onmessage = ({ data }: MessageEvent<RowAnswer>) => {
       if (job?.number === data.job) job.put(data.row, data.worked);
       hand(worker);
