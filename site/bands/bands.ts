@@ -1,3 +1,4 @@
+import { ownWorker } from "@rollbook/page";
 import type { Answer, Ask, BandsOf, BandsSoFar } from "./ask.js";
 import { sampleInSlices } from "./in-slices.js";
 
@@ -54,7 +55,7 @@ class WorkedBands implements Bands {
   #start(): Worker | undefined {
     if (this.#noWorkers) return undefined;
     try {
-      const worker = new Worker(this.#file);
+      const worker = ownWorker(this.#file);
       worker.onmessage = ({ data }: MessageEvent<Answer>) => {
         if (data.job === this.#job) this.#wanted?.tell(data);
       };

@@ -167,10 +167,13 @@ export async function bundleWorkbench(
   await build({ ...common, outdir, alias: physics, plugins, entryPoints, define });
 }
 
-/** Writes the service worker, with the names of the files it keeps at once and of those it keeps once used. */
+/** Files by name, each with the hash of its content. */
+export type Hashes = Readonly<Record<string, string>>;
+
+/** Writes the service worker, with the files that it keeps at once and those that it keeps once used. */
 export async function bundleWorker(
   outfile: string,
-  kept: { first: readonly string[]; later: readonly string[]; version: string },
+  kept: { first: Hashes; later: Hashes; version: string },
 ): Promise<void> {
   const define = {
     FILES: JSON.stringify(kept.first),

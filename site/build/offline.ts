@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { cpSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { bundlePages, bundleWorker } from "./bundle.js";
+import { bundlePages, bundleWorker, type Hashes } from "./bundle.js";
 import { inRoot } from "./paths.js";
 
 /** What a page never asks for by itself, and what must come from the network. */
@@ -28,12 +28,24 @@ const manifest = {
   ],
 };
 
+/** The hash of each file, by which the worker knows it. */
+const hashesOf = (out: string, files: readonly string[]): Hashes =>
+  Object.fromEntries(
+    files.map((file) => [
+      file,
+      createHash("sha256")
+        .update(readFileSync(`${out}/${file}`))
+        .digest("base64"),
+    ]),
+  );
+
 /** A name for just these contents and this worker. */
-function versionOf(out: string, files: readonly string[]): string {
-  const hash = createHash("sha256").update(readFileSync(inRoot("site/offline/worker.ts")));
-  for (const file of files) hash.update(file).update(readFileSync(`${out}/${file}`));
-  return hash.digest("hex").slice(0, 16);
-}
+const versionOf = (...hashes: readonly Hashes[]): string =>
+  createHash("sha256")
+    .update(readFileSync(inRoot("site/offline/worker.ts")))
+    .update(JSON.stringify(hashes))
+    .digest("hex")
+    .slice(0, 16);
 
 /** Writes what lets a device keep the course: manifest, icons, and the worker that holds its files. */
 export async function writeOffline(out: string): Promise<void> {
@@ -43,7 +55,11 @@ export async function writeOffline(out: string): Promise<void> {
   const files = readdirSync(out)
     .filter((file) => !leftOut.test(file))
     .sort();
-  const first = files.filter((file) => !keptOnceUsed.test(file));
-  const later = files.filter((file) => keptOnceUsed.test(file));
-  await bundleWorker(`${out}/sw.js`, { first, later, version: versionOf(out, files) });
+  const hashes = (used: boolean) =>
+    hashesOf(
+      out,
+      files.filter((file) => keptOnceUsed.test(file) === used),
+    );
+  const [first, later] = [hashes(false), hashes(true)];
+  await bundleWorker(`${out}/sw.js`, { first, later, version: versionOf(first, later) });
 }

@@ -22,25 +22,45 @@ const icon = `data:image/svg+xml,${encodeURIComponent(
   '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><path d="M3 24h26M6 24l2-9 16-5 2 14" fill="none" stroke="#0b6b8a" stroke-width="3"/></svg>',
 )}`;
 
-/** Scripts and styles from this site alone; style attributes are KaTeX's. */
-export const policy = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "style-src-attr 'unsafe-inline'",
-  "img-src 'self' data: blob:",
-  "font-src data:",
-  "connect-src 'self'",
-  "worker-src 'self' blob:",
-  "frame-src 'self' blob:",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join("; ");
+interface Allowed {
+  readonly scripts: string;
+  readonly workers: string;
+  readonly trusted: string;
+}
 
-/** The policy of a page with a frame whose own script has this hash; the frame inherits it. */
-export const policyWithFrame = (hash: string): string =>
-  policy.replace("script-src 'self'", `script-src 'self' '${hash}'`);
+/** Scripts and styles from this site alone; style attributes are KaTeX's. */
+const policyWith = ({ scripts, workers, trusted }: Allowed): string =>
+  [
+    "default-src 'none'",
+    `script-src ${scripts}`,
+    "style-src 'self'",
+    "style-src-attr 'unsafe-inline'",
+    "img-src 'self' data:",
+    "font-src data:",
+    "connect-src 'self'",
+    `worker-src ${workers}`,
+    "manifest-src 'self'",
+    "base-uri 'none'",
+    "form-action 'none'",
+    "require-trusted-types-for 'script'",
+    `trusted-types ${trusted}`,
+  ].join("; ");
+
+const page = { scripts: "'self'", workers: "'self'", trusted: "rollbook rollbook-offline" };
+
+/** The policy of every page but those with a sandbox. */
+export const policy = policyWith(page);
+
+/**
+ * The policy of a page with a sandbox: a frame made from text, whose own script has this hash, and
+ * whose worker is made from text. The frame inherits it.
+ */
+export const policyWithSandbox = (hash: string): string =>
+  policyWith({
+    scripts: `'self' '${hash}'`,
+    workers: "'self' blob:",
+    trusted: `${page.trusted} rollbook-sandbox`,
+  });
 
 function masthead(current: string): string {
   const links = places
@@ -70,7 +90,7 @@ export function shell(page: Shell): string {
 <html lang="en" data-page="${name}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${frameScript ? policyWithFrame(frameScript) : policy}">
+<meta http-equiv="Content-Security-Policy" content="${frameScript ? policyWithSandbox(frameScript) : policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${escapeHtml(title)}</title>

@@ -50,11 +50,25 @@ function watchRenewal(workers: ServiceWorkerContainer, sign: Sign): void {
   });
 }
 
+interface Makers {
+  createPolicy(
+    name: string,
+    rules: { createScriptURL(): string },
+  ): { createScriptURL(text: string): string };
+}
+
+/** Where Trusted Types are known, an address that this script made and no other. */
+const { trustedTypes } = globalThis as { readonly trustedTypes?: Makers };
+const own = { createScriptURL: () => "sw.js" };
+const workerAddress = (trustedTypes?.createPolicy("rollbook-offline", own) ?? own).createScriptURL(
+  "",
+);
+
 /** Keeps the course on this device and says so at the foot of the page. */
 export async function keepCourse(workers: ServiceWorkerContainer, sign: Sign): Promise<void> {
   watchRenewal(workers, sign);
   try {
-    const registration = await workers.register("sw.js");
+    const registration = await workers.register(workerAddress);
     const look = () => follow(workers, registration, sign);
     registration.addEventListener("updatefound", look);
     await look();

@@ -10,6 +10,8 @@ export const words = {
   newer: "A newer course is there.",
   show: "Show it",
   renewed: "The course was renewed in another window; reload this page to see it.",
+  ofAnother:
+    '<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Of a newer course</title><p>This device keeps an older course, and the host has this page only of a newer one. <a href="index.html">Open the contents</a>: once the newer course has arrived, the foot of the page offers to show it.</p>',
   iphone:
     "On iPhone and iPad, pages not opened for a week may be cleared: put the course on the Home Screen, and save what you filed as a file.",
 } as const;

@@ -4,11 +4,12 @@
  * A newer course is fetched beside the present one, whole or not at all, and waits until someone asks
  * for it; so one visit never mixes two courses.
  */
+import { words } from "./words.js";
 import type { ServiceWorker } from "./worker-types.js";
 
-/** Put in by the build: the files to keep at once, those to keep once used, a name for just these contents. */
-declare const FILES: readonly string[];
-declare const LATER: readonly string[];
+/** Put in by the build: the files to keep at once and those to keep once used, with the SHA-256 of each, and a name for just these contents. */
+declare const FILES: Readonly<Record<string, string>>;
+declare const LATER: Readonly<Record<string, string>>;
 declare const VERSION: string;
 
 const worker = globalThis as unknown as ServiceWorker;
@@ -18,24 +19,40 @@ const { scope } = worker.registration;
 const family = `rollbook ${scope} `;
 const present = family + VERSION;
 
-/** A response that was redirected may not answer a page; its copy may. */
-const plain = (response: Response): Response =>
-  response.redirected ? new Response(response.body, { headers: response.headers }) : response;
+const hashes = new Map([...Object.entries(FILES), ...Object.entries(LATER)]);
 
-async function fetchInto(cache: Cache, file: string): Promise<void> {
-  const response = await fetch(new Request(new URL(file, scope), { cache: "no-cache" }));
-  if (!response.ok) throw new Error(`${file}: ${response.status}`);
-  await cache.put(new URL(file, scope), plain(response));
+async function hashOf(content: ArrayBuffer): Promise<string> {
+  const hash = new Uint8Array(await crypto.subtle.digest("SHA-256", content));
+  return btoa(String.fromCharCode(...hash));
+}
+
+/**
+ * Fetches a file of this course and keeps it; undefined where the host answers with anything else: a
+ * page to log in, or a file of another course.
+ */
+async function fetchKept(file: string): Promise<Response | undefined> {
+  const address = new URL(file, scope);
+  const { ok, headers, body } = await fetch(new Request(address, { cache: "no-cache" }));
+  const content = await new Response(body).arrayBuffer();
+  if (!ok || (await hashOf(content)) !== hashes.get(file)) return undefined;
+  const own = new Response(content, { headers: unpacked(headers) }); // one that was redirected may not answer a page
+  const cache = await caches.open(present);
+  await cache.put(address, own.clone());
+  return own;
+}
+
+/** Headers of a content that is no longer packed as it came. */
+function unpacked(headers: Headers): Headers {
+  const own = new Headers(headers);
+  for (const name of ["content-encoding", "content-length"]) own.delete(name);
+  return own;
 }
 
 async function keepAll(): Promise<void> {
-  const cache = await caches.open(present);
-  try {
-    await Promise.all(FILES.map((file) => fetchInto(cache, file)));
-  } catch (error) {
-    await caches.delete(present);
-    throw error;
-  }
+  const came = await Promise.allSettled(Object.keys(FILES).map(fetchKept));
+  if (came.every((one) => one.status === "fulfilled" && one.value !== undefined)) return;
+  await caches.delete(present);
+  throw new Error("not all files are of this course");
 }
 
 async function dropOthers(): Promise<void> {
@@ -49,19 +66,17 @@ function fileOf(url: string): string | undefined {
   const { origin, pathname } = new URL(url);
   if (!`${origin}${pathname}`.startsWith(scope)) return undefined;
   const name = `${origin}${pathname}`.slice(scope.length) || "index.html";
-  return [name, `${name}.html`].find((file) => FILES.includes(file) || LATER.includes(file));
+  return [name, `${name}.html`].find((file) => hashes.has(file));
 }
 
-async function kept(file: string, request: Request): Promise<Response> {
+/** What stands in for a page that the host has only of another course. */
+const ofAnother = (): Response =>
+  new Response(words.ofAnother, { status: 409, headers: { "Content-Type": "text/html" } });
+
+async function kept(file: string): Promise<Response> {
   // Not by opening it: that would make the cache again after a withdrawal.
   const mine = await caches.match(new URL(file, scope), { cacheName: present });
-  if (mine) return mine;
-  const fetched = await fetch(request);
-  if (fetched.ok && LATER.includes(file)) {
-    const cache = await caches.open(present);
-    await cache.put(new URL(file, scope), plain(fetched.clone()));
-  }
-  return fetched;
+  return mine ?? (await fetchKept(file)) ?? ofAnother();
 }
 
 worker.addEventListener("install", (event) => event.waitUntil(keepAll()));
@@ -73,5 +88,5 @@ worker.addEventListener("message", ({ data }) => {
 });
 worker.addEventListener("fetch", (event) => {
   const file = event.request.method === "GET" ? fileOf(event.request.url) : undefined;
-  if (file) event.respondWith(kept(file, event.request));
+  if (file) event.respondWith(kept(file));
 });

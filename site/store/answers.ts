@@ -1,8 +1,14 @@
 import { asGiven, type Given, mostAnswers } from "@rollbook/lib";
 import { documentOf } from "@rollbook/page";
 
-const asAnswers = (value: unknown): Given[] | undefined =>
-  Array.isArray(value) ? value.flatMap((one) => asGiven(one) ?? []) : undefined;
+function asAnswers(value: unknown, aside: (answer: unknown) => void): Given[] | undefined {
+  if (!Array.isArray(value)) return undefined;
+  return value.flatMap((one) => {
+    const given = asGiven(one);
+    if (!given) aside(one);
+    return given ?? [];
+  });
+}
 
 /** All answers to questions on this device, the oldest first. */
 export const answers = documentOf<readonly Given[]>({

@@ -7,11 +7,15 @@ export interface Cars {
   readonly current?: string;
 }
 
-/** What of kept cars is sound. */
-export function asCars(kept: unknown): Cars | undefined {
-  const { cars, current } = kept as { cars?: unknown; current?: unknown };
+/** What of kept cars is sound; a car that is not, is kept aside. */
+export function asCars(kept: unknown, aside: (car: unknown) => void): Cars | undefined {
+  const { cars, current } = (kept ?? {}) as { cars?: unknown; current?: unknown };
   if (!Array.isArray(cars)) return undefined;
-  const sound = cars.flatMap((car) => carFromJson(car).car ?? []);
+  const sound = cars.flatMap((kept) => {
+    const { car } = carFromJson(kept);
+    if (!car) aside(kept);
+    return car ?? [];
+  });
   return typeof current === "string" ? { cars: sound, current } : { cars: sound };
 }
 

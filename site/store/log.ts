@@ -1,4 +1,4 @@
-import { type ReadonlySignal, signal } from "@preact/signals-core";
+import { effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import {
   type EntryHead,
   emptyLog,
@@ -32,6 +32,16 @@ export const theLog = (): Log => log.value;
 export const unreadableTexts = (): readonly string[] => unread.value;
 /** Whether the device kept all of what was written last; nothing while it has not answered for all of it. */
 export const keptLast: ReadonlySignal<boolean | undefined> = last;
+
+/** Whether the device kept all that was written so far, once it has answered for it. */
+export const answered = (): Promise<boolean> =>
+  new Promise((resolve) => {
+    const stop = effect(() => {
+      if (under > 0 && last.value === undefined) return;
+      resolve(last.value ?? true);
+      queueMicrotask(() => stop());
+    });
+  });
 
 /** Reads what the device has, beside what is at hand already. */
 export async function openLog(): Promise<void> {

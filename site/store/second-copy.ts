@@ -33,17 +33,59 @@ async function inTransaction(work: (store: IDBObjectStore) => void): Promise<boo
   }
 }
 
-/** Writes texts under their names, all or none; false where the device refused. */
-export const putSecond = (texts: ReadonlyMap<string, string>): Promise<boolean> =>
-  inTransaction((store) => {
-    for (const [name, text] of texts) store.put(text, name);
+/** Texts that wait until nothing is typed for a moment, and who waits for them. */
+interface Waiting {
+  readonly texts: Map<string, string>;
+  readonly asked: ((kept: boolean) => void)[];
+  timer?: ReturnType<typeof setTimeout>;
+}
+
+const QUIET = 400; // ms
+let waiting: Waiting = { texts: new Map(), asked: [] };
+
+/** Writes texts under their names with all that waits, all or none; false where the device refused. */
+export async function putSecond(texts: ReadonlyMap<string, string>): Promise<boolean> {
+  const { texts: before, asked, timer } = waiting;
+  waiting = { texts: new Map(), asked: [] };
+  clearTimeout(timer);
+  const all = new Map([...before, ...texts]);
+  const kept = await inTransaction((store) => {
+    for (const [name, text] of all) store.put(text, name);
   });
+  for (const tell of asked) tell(kept);
+  if (kept) askToStay();
+  return kept;
+}
+
+/** Writes a text once nothing more is typed for a moment, or the page is left. */
+export function putSecondAtRest(name: string, text: string): Promise<boolean> {
+  clearTimeout(waiting.timer);
+  waiting.timer = setTimeout(flushSecond, QUIET);
+  waiting.texts.set(name, text);
+  return new Promise((resolve) => waiting.asked.push(resolve));
+}
+
+/** Writes at once what waits. */
+export async function flushSecond(): Promise<void> {
+  if (waiting.asked.length > 0) await putSecond(new Map());
+}
+
+let askedToStay = false;
+
+/** Asks the browser, once somebody has done something here, not to clear what is kept when room runs short. */
+function askToStay(): void {
+  if (askedToStay || !globalThis.navigator?.userActivation?.hasBeenActive) return;
+  askedToStay = true;
+  void navigator.storage?.persist?.().catch(() => false);
+}
 
 /** Lets texts go by their names. */
-export const dropSecond = (names: readonly string[]): Promise<boolean> =>
-  inTransaction((store) => {
+export const dropSecond = (names: readonly string[]): Promise<boolean> => {
+  for (const name of names) waiting.texts.delete(name);
+  return inTransaction((store) => {
     for (const name of names) store.delete(name);
   });
+};
 
 /** Reads something; `none` where the database cannot be opened. */
 async function reading<Result>(

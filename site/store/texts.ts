@@ -30,12 +30,15 @@ export function parsed<Value>(text: string | null, accept: (value: unknown) => V
   }
 }
 
+/** The text under a key, whether or not it can be read. */
+export const textOf = (key: string): string | null => get(nameOf(key));
+
 /** The kept value, or the one before it where that is all that can be read. */
 export function recall<Value>(
   key: string,
   accept: (value: unknown) => Value | undefined,
 ): Value | undefined {
-  return parsed(get(nameOf(key)), accept) ?? parsed(get(beforeOf(key)), accept);
+  return parsed(textOf(key), accept) ?? parsed(get(beforeOf(key)), accept);
 }
 
 /** Keeps a value; false where the device refused and it is held for this visit only. */

@@ -1,5 +1,5 @@
 /** The script of a page that lists cells: offers to edit them, and loads the editor when asked. */
-import { element } from "@rollbook/page";
+import { element, ownScript } from "@rollbook/page";
 import { prefix } from "./model/link-prefix.js";
 import { words } from "./words.js";
 
@@ -10,7 +10,7 @@ const bar = element("div", { class: "bench-bar" }, button, told);
 function load(): void {
   button.disabled = true;
   told.textContent = words.opening;
-  const script = element("script", { src: "workbench.js" });
+  const script = ownScript("workbench.js");
   script.addEventListener("error", () => {
     button.disabled = false;
     told.textContent = words.notLoaded;

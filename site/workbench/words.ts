@@ -33,6 +33,11 @@ export const words = {
     `no answer for ${seconds} seconds, so it was stopped. A loop without end?`,
   neverStarted: "The cells did not start, so they were stopped. Run them again.",
   unasked: "The cells sent something that nobody asked for, so they were stopped.",
+  rested:
+    "The cells rest: nothing was asked of them for 10 seconds, so they were stopped. Moving a slider runs them again.",
+  hidden:
+    "The cells rest: they were stopped when this page went out of sight. Moving a slider or Run runs them again.",
+  ranAgain: "All cells ran again.",
   cannotShow: (reason: string) => `Cannot be shown: ${reason}`,
   stopped: "Stopped; run the cells again.",
 } as const;

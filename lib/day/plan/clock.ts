@@ -45,6 +45,20 @@ export function atRun(clock: Clock, run: number): Clock {
   return { ...rest, run, stage: 0, spent: 0 };
 }
 
+/**
+ * The clock after the device's own was set: it counts on as if that had not been.
+ *
+ * @param by - ms that the device's clock was set forward; below 0: back
+ */
+export function shifted(clock: Clock, by: number): Clock {
+  const { since, begun } = clock;
+  return {
+    ...clock,
+    ...(since !== undefined && { since: since + by }),
+    ...(begun !== undefined && { begun: begun + by }),
+  };
+}
+
 /** One stage on or back; after the last stage comes the next run. It runs on if it was running. */
 export function moved(clock: Clock, by: 1 | -1, runs: number, now: number): Clock {
   const at = (clock.run - 1) * stages.length + clock.stage + by;

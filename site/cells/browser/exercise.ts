@@ -4,6 +4,7 @@ import { format, reader } from "../reader.js";
 import type { ExerciseSpec } from "../spec.js";
 import { words } from "../words.js";
 import { element, placeOf } from "./element.js";
+import { fill } from "./trusted.js";
 
 function feedback(spec: ExerciseSpec, given: number): string {
   if (!Number.isFinite(given)) return words.typeNumber;
@@ -19,7 +20,7 @@ function feedback(spec: ExerciseSpec, given: number): string {
 export function exercise(spec: ExerciseSpec): void {
   const place = placeOf(spec.id);
   if (!place) return;
-  place.innerHTML = exerciseInner(spec);
+  fill(place, exerciseInner(spec));
   const unit = unitOf(spec.quantity, reader.units);
   const box = element("input", {
     type: "number",

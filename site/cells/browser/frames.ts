@@ -4,7 +4,7 @@ import { isChart, type Layout } from "../layout.js";
 import { reader } from "../reader.js";
 import type { Panel } from "../spec.js";
 import { words } from "../words.js";
-import { element } from "./element.js";
+import { ownScript } from "./trusted.js";
 
 type DrawFrame = typeof frame;
 
@@ -21,7 +21,7 @@ export function offerFrame(draw: DrawFrame): void {
 function frameScript(): Promise<DrawFrame> {
   loading ??= new Promise((resolve, reject) => {
     arrived = resolve;
-    const script = element("script", { src: "frame.js" });
+    const script = ownScript("frame.js");
     script.addEventListener("error", () => reject(new Error(words.noAxes)));
     document.head.append(script);
   });

@@ -2,17 +2,17 @@
 export { type Cars, chosenCar, ownCars } from "../../store/cars.js";
 export { courseAddress } from "../../store/course-address.js";
 export {
-  countRefusals,
   type Document,
   documentOf,
   forget,
+  letAsideGo,
   openAll,
-  refusals,
   type Shape,
   textUnder,
 } from "../../store/document.js";
 export { allSecond, putSecond } from "../../store/second-copy.js";
 export { keep, keptBelow } from "../../store/texts.js";
+export { countRefusals, keptAside, refusals } from "../../store/told.js";
 export { chosenUnits } from "../../store/units.js";
 export { escapeHtml } from "../escape.js";
 export { exerciseInner, predictInner, workedInner } from "../inner-html.js";
@@ -30,3 +30,4 @@ export { type LivePicture, livePicture } from "./picture.js";
 export { forFileName, saveFile } from "./save-file.js";
 export { shareAddress } from "./share-link.js";
 export { type Slider, slider } from "./slider.js";
+export { fill, fillFrame, ownScript, ownWorker } from "./trusted.js";

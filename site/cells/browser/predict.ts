@@ -5,6 +5,7 @@ import { spell } from "../reader.js";
 import type { PredictSpec } from "../spec.js";
 import { words } from "../words.js";
 import { element, placeOf } from "./element.js";
+import { fill } from "./trusted.js";
 
 const { letters } = words;
 const shortestReason = 3;
@@ -62,7 +63,7 @@ function verdict({ answer }: PredictSpec, { choice, confidence, reason }: Filed)
 export function predict(spec: PredictSpec): void {
   const place = placeOf(spec.id);
   if (!place) return;
-  place.innerHTML = predictInner(spec);
+  fill(place, predictInner(spec));
   const list = place.querySelector<HTMLElement>("ol.choices");
   const reasons = place.querySelector("details");
   if (!list || !reasons) return;

@@ -2,10 +2,11 @@
 import * as signals from "@preact/signals-core";
 import * as lib from "@rollbook/chapters";
 import { chosenCar } from "../../store/cars.js";
-import { followOtherPages } from "../../store/document.js";
+import { followOtherPages, openAll } from "../../store/document.js";
 import { chosenUnits } from "../../store/units.js";
 import { reader } from "../reader.js";
 import * as cells from "./index.js";
+import { signWhatIsKept } from "./kept-sign.js";
 import { dropLeftOvers } from "./left-over.js";
 import { completeMasthead } from "./masthead.js";
 import * as page from "./page.js";
@@ -24,3 +25,5 @@ completeMasthead();
 offerWarmUp();
 dropLeftOvers();
 shareFromHere();
+signWhatIsKept((key) => key === "cars" && document.documentElement.dataset.page === "your-car");
+addEventListener("load", () => void openAll(""));

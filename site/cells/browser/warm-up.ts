@@ -1,5 +1,6 @@
 import { words } from "../words.js";
 import { element } from "./element.js";
+import { ownScript } from "./trusted.js";
 
 const scripts = ["physics.js", "views.js", "questions.js"];
 const styles = "questions.css";
@@ -8,7 +9,7 @@ const firstWithEarlier = 2; // chapter number
 /** Loads the questions into the fold; a reader who does not open it loads nothing. */
 function load(fold: HTMLElement): void {
   const wanted = scripts.map((source) => {
-    const script = element("script", { src: source });
+    const script = ownScript(source);
     script.async = false; // one after the other
     return script;
   });

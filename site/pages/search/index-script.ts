@@ -1,3 +1,4 @@
+import { ownScript } from "@rollbook/page";
 import type { SearchData } from "./index-of.js";
 
 const shared = globalThis as unknown as { rollbook: { searchData?: SearchData } };
@@ -5,8 +6,7 @@ let asked: Promise<SearchData> | undefined;
 
 function load(): Promise<SearchData> {
   return new Promise((resolve, reject) => {
-    const script = document.createElement("script");
-    script.src = "search-index.js";
+    const script = ownScript("search-index.js");
     script.addEventListener("load", () => {
       const { searchData } = shared.rollbook;
       if (searchData) resolve(searchData);

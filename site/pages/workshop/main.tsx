@@ -12,8 +12,8 @@ import { LogView } from "./log/view.js";
 import { Plan } from "./plan/view.js";
 import { ReportView } from "./report/view.js";
 import { type View, viewOf, views } from "./route.js";
+import { followDeviceClock } from "./run/device-clock.js";
 import { watchClock } from "./run/face.js";
-import { second } from "./run/state.js";
 import { RunView } from "./run/view.js";
 import { Sheets } from "./sheets/view.js";
 import { TalkView } from "./talk/view.js";
@@ -91,9 +91,7 @@ async function open(place: HTMLElement): Promise<void> {
   });
   followLog();
   watchClock();
-  setInterval(() => {
-    second.value = Date.now();
-  }, 1000);
+  followDeviceClock();
   render(<Workshop />, place);
   addEventListener("hashchange", () => goWhereTheAddressSays(true));
   goWhereTheAddressSays(false);

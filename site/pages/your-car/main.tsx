@@ -4,6 +4,7 @@ import { show } from "../../ui/show.js";
 import { openSecondCopies } from "./state/kept.js";
 import { openDraft } from "./state/open.js";
 import { followOpenCar } from "./state/worked-out.js";
+import { AsideCars } from "./view/aside.js";
 import { CarList } from "./view/cars.js";
 import { Form } from "./view/form.js";
 import { FaultyFiles } from "./view/problem.js";
@@ -15,6 +16,7 @@ function CarsAndForm() {
     <>
       <CarList />
       <Told />
+      <AsideCars />
       <FaultyFiles />
       {openDraft.value !== undefined && (
         <div class="side-by-side">

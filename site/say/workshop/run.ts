@@ -19,6 +19,8 @@ export const run = {
   left: (time: string, stage: string) => `${time} left for: ${stage}`,
   over: (time: string, stage: string) => `${time} over: ${stage}`,
   stageOver: (stage: string) => `Time is up for: ${stage}.`,
+  jumped: (minutes: number) =>
+    `This device’s clock was set by ${minutes < 1 ? "less than 1" : minutes} min; the day counts on as if it had not been.`,
   round: (round: number, of: number, drivers: string, time: string) =>
     `Round ${round} of ${of}: ${drivers} – ${time}`,
   roundLeft: (time: string) => `${time} left`,

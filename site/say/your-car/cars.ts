@@ -29,6 +29,10 @@ export const carWords = {
   renamed: (before: string, now: string) =>
     `There was a ${before} already, so it is called ${now}.`,
   faulty: (file: string) => `${file} cannot be taken as it is:`,
+  aside: (car: string) =>
+    `${car} is kept, but this course cannot show it as it is. Nothing of it was deleted.`,
+  unnamed: "A car without a name",
+  moreFaults: (count: number) => `Wrong besides: ${count}.`,
   mend: "Open it and mend it here",
   mendNote: "What it lacks is taken from the workbook’s own car and marked.",
   close: "Close",

@@ -41,6 +41,10 @@ export function endingTold(
       return told(ids, ending.message.replace(/^Uncaught /, ""), script.placeOf(ending.line));
     case "unasked":
       return { sentence: words.unasked };
+    case "rested":
+      return { sentence: words.rested };
+    case "hidden":
+      return { sentence: words.hidden };
     case "left":
       return { sentence: words.stopped };
   }

@@ -4,10 +4,21 @@
  */
 let worker: Worker | undefined;
 
+interface Makers {
+  createPolicy(name: string, rules: Rules): Rules;
+}
+interface Rules {
+  createScriptURL(address: string): string;
+}
+const rules: Rules = { createScriptURL: (address) => address };
+const { trustedTypes } = globalThis as { readonly trustedTypes?: Makers };
+const policy = trustedTypes?.createPolicy("rollbook-sandbox", rules) ?? rules;
+
 const tell = (message: unknown): void => parent.postMessage(message, "*");
 
 function start(script: string): Worker {
-  const started = new Worker(URL.createObjectURL(new Blob([script], { type: "text/javascript" })));
+  const address = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
+  const started = new Worker(policy.createScriptURL(address));
   started.onmessage = ({ data }) => tell({ said: typeof data === "string" ? data : "" });
   started.onerror = (event) => {
     event.preventDefault();

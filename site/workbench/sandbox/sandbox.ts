@@ -1,4 +1,4 @@
-import { element } from "@rollbook/page";
+import { element, fillFrame } from "@rollbook/page";
 import { type Reply, replyFrom } from "../model/results.js";
 import { relay, relayHash } from "./built.js";
 import type { Question } from "./runtime.js";
@@ -8,6 +8,8 @@ export type Ending =
   | { readonly why: "silent"; readonly cell: number | undefined }
   | { readonly why: "unasked" }
   | { readonly why: "broken"; readonly message: string; readonly line: number }
+  | { readonly why: "rested" }
+  | { readonly why: "hidden" }
   | { readonly why: "left" };
 
 export class Ended extends Error {
@@ -26,6 +28,8 @@ export interface Sandbox {
 const toStart = 10_000; // ms, for a slow phone to read the physics
 export const patience = 2_000; // ms between two signs of life
 
+export const rest = 10_000; // ms without a question after which nothing runs on
+
 const policy = `default-src 'none'; script-src '${relayHash}'; worker-src blob:`;
 const frameText =
   `<!doctype html><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}">` +
@@ -37,11 +41,7 @@ interface Pending {
 }
 
 class FramedSandbox implements Sandbox {
-  readonly #frame = element("iframe", {
-    sandbox: "allow-scripts",
-    hidden: true,
-    srcdoc: frameText,
-  });
+  readonly #frame = element("iframe", { sandbox: "allow-scripts", hidden: true });
   #pending: Pending | undefined;
   #ended: Ending | undefined;
   #cell: number | undefined;
@@ -58,6 +58,8 @@ class FramedSandbox implements Sandbox {
     private readonly whenEnded: (ending: Ending) => void,
   ) {
     addEventListener("message", this.#hear);
+    document.addEventListener("visibilitychange", this.#look);
+    fillFrame(this.#frame, frameText);
     document.body.append(this.#frame);
     this.#wait(toStart);
   }
@@ -74,16 +76,22 @@ class FramedSandbox implements Sandbox {
     this.#ended = ending;
     clearTimeout(this.#timer);
     removeEventListener("message", this.#hear);
+    document.removeEventListener("visibilitychange", this.#look);
     this.#frame.remove();
     this.#comeUp();
     this.whenEnded(ending);
     this.#pending?.reject(new Ended(ending));
   }
   #wait(milliseconds: number): void {
-    clearTimeout(this.#timer);
-    const silent = () => this.#end({ why: "silent", cell: this.#cell });
-    this.#timer = window.setTimeout(silent, milliseconds);
+    this.#timed(milliseconds, { why: "silent", cell: this.#cell });
   }
+  #timed(milliseconds: number, ending: Ending): void {
+    clearTimeout(this.#timer);
+    this.#timer = window.setTimeout(() => this.#end(ending), milliseconds);
+  }
+  #look = (): void => {
+    if (document.hidden) this.#end({ why: "hidden" });
+  };
   #answer(reply: Reply | undefined): void {
     const step = reply?.kind === "at";
     if (step) this.stepsLeft -= 1;
@@ -92,7 +100,7 @@ class FramedSandbox implements Sandbox {
       this.#cell = reply.cell;
       this.#wait(patience);
     } else {
-      clearTimeout(this.#timer);
+      this.#timed(rest, { why: "rested" });
       this.#pending.resolve(reply);
       this.#pending = undefined;
     }

@@ -39,6 +39,6 @@ export function takeFromDevice(cells: readonly CellView[]): void {
 
 export function keepOnDevice(cells: readonly CellView[]): void {
   const edits = editsOf(cells);
-  if (Object.keys(edits).length > 0) void kept.set(edits);
+  if (Object.keys(edits).length > 0) void kept.setTyped(edits);
   else kept.clear();
 }

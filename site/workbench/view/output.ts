@@ -1,4 +1,4 @@
-import { element, exerciseInner, predictInner, workedInner } from "@rollbook/page";
+import { element, exerciseInner, fill, predictInner, workedInner } from "@rollbook/page";
 import type { Output, Reply } from "../model/results.js";
 import { liveFigure } from "./figure.js";
 
@@ -7,7 +7,7 @@ type Values = Readonly<Record<string, number>>;
 /** A box whose inside the cells' own templates write, which escape every text. */
 function box(kind: string, id: string, inner: string): HTMLElement {
   const made = element("div", { class: kind, id });
-  made.innerHTML = inner;
+  fill(made, inner);
   return made;
 }
 

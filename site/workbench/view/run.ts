@@ -24,7 +24,10 @@ async function answer(from: Sandbox, question: Question): Promise<Reply | undefi
 
 class Runner {
   readonly #ids: readonly string[];
+  #script: RunScript | undefined;
+  /** The sandbox of that script, or nothing while the cells rest. */
   #sandbox: Sandbox | undefined;
+  #waking: Promise<Sandbox> | undefined;
 
   constructor(
     private readonly cells: readonly CellView[],
@@ -37,28 +40,54 @@ class Runner {
     for (const cell of this.cells) cell.tell();
     this.tell(words.running);
     const script = this.#scriptOfCells();
+    this.#script = script;
     if (!script) return;
     const started = performance.now();
-    const whenEnded = (ending: Ending) => this.#stopped(ending, script);
-    const own = openSandbox(script.text, this.cells.length, whenEnded);
-    this.#sandbox = own;
-    const { car, units } = reader;
-    const reply = await answer(own, { kind: "run", car, units });
-    if (reply?.kind !== "ran") return;
-    this.#place(reply, own, script);
+    const reply = await this.#ran(this.#open(script));
+    if (!reply) return;
+    this.#place(reply, script);
     const seconds = ((performance.now() - started) / 1000).toFixed(1);
     if (reply.fault) this.#show(faultTold(this.#ids, reply.fault, script));
     else this.tell(words.ran(reply.outputs.length, seconds));
+  }
+  #open(script: RunScript): Sandbox {
+    const whenEnded = (ending: Ending) => this.#stopped(ending, script);
+    this.#sandbox = openSandbox(script.text, this.cells.length, whenEnded);
+    return this.#sandbox;
+  }
+  async #ran(sandbox: Sandbox): Promise<Ran | undefined> {
+    const { car, units } = reader;
+    const reply = await answer(sandbox, { kind: "run", car, units });
+    return reply?.kind === "ran" ? reply : undefined;
+  }
+  /** The sandbox in which a script has run; cells that rest run again. */
+  #awake(script: RunScript): Promise<Sandbox> | Sandbox {
+    if (this.#sandbox && !this.#waking) return this.#sandbox;
+    this.#waking ??= this.#again(script).finally(() => {
+      this.#waking = undefined;
+    });
+    return this.#waking;
+  }
+  async #again(script: RunScript): Promise<Sandbox> {
+    this.tell(words.running);
+    const sandbox = this.#open(script);
+    if (await this.#ran(sandbox)) this.tell(words.ranAgain);
+    return sandbox;
   }
   #show({ sentence, cell, line }: Told): void {
     this.tell(sentence);
     if (cell !== undefined) this.cells[cell]?.tell(sentence, line);
   }
   #stopped(ending: Ending, script: RunScript): void {
+    const rests = ending.why === "rested" || ending.why === "hidden";
+    if (rests) this.#sandbox = undefined;
+    else this.#disable();
+    if (ending.why !== "left") this.#show(endingTold(this.#ids, ending, script, patience / 1000));
+  }
+  #disable(): void {
     for (const { results } of this.cells) {
       for (const controls of results.querySelectorAll("fieldset")) controls.disabled = true;
     }
-    if (ending.why !== "left") this.#show(endingTold(this.#ids, ending, script, patience / 1000));
   }
   #scriptOfCells(): RunScript | undefined {
     const present = this.cells.map(({ id, editor }) => ({ id, source: editor.text() }));
@@ -70,11 +99,17 @@ class Runner {
       return undefined;
     }
   }
-  #place({ outputs }: Ran, from: Sandbox, script: RunScript): void {
+  #place({ outputs }: Ran, script: RunScript): void {
     for (const { results } of this.cells) results.replaceChildren();
     outputs.forEach(({ cell, output: given }, index) => {
       const draw = async (values: Values) => {
-        const reply = await answer(from, { kind: "draw", cell, index, values });
+        if (this.#script !== script) return words.stopped;
+        const reply = await answer(await this.#awake(script), {
+          kind: "draw",
+          cell,
+          index,
+          values,
+        });
         if (reply?.kind === "failed") return faultTold(this.#ids, reply.fault, script).sentence;
         return reply ?? words.stopped;
       };

@@ -11,31 +11,45 @@ describe("the policy of a page", () => {
       document.addEventListener("securitypolicyviolation", ({ effectiveDirective }) => {
         kinds.push(effectiveDirective);
       });
-      const script = document.createElement("script");
-      script.textContent = "window.smuggled = true";
       const style = document.createElement("style");
       style.textContent = "body { color: red }";
-      const far = document.createElement("script");
-      far.src = "https://example.invalid/x.js";
-      document.body.append(script, style, far);
-      document.body.insertAdjacentHTML(
-        "beforeend",
-        '<img src="https://example.invalid/x.png"><button onclick="window.smuggled = true">x</button>',
-      );
-      document.body.querySelector<HTMLButtonElement>("button:last-of-type")?.click();
+      const picture = new Image();
+      picture.src = "https://example.invalid/x.png";
+      document.body.append(style, picture);
       await fetch("https://example.invalid/").catch(() => {});
-      for (let waited = 0; kinds.length < 6 && waited < 100; waited += 1) {
+      const refused = ["script", "address", "handler", "html", "worker", "frame"].filter((way) => {
+        const [script, button] = [
+          document.createElement("script"),
+          document.createElement("button"),
+        ];
+        try {
+          if (way === "script") script.textContent = "window.smuggled = true";
+          if (way === "address") script.src = "https://example.invalid/x.js";
+          if (way === "handler") button.setAttribute("onclick", "window.smuggled = true");
+          if (way === "html") button.innerHTML = "<b onclick='window.smuggled = true'>x</b>";
+          if (way === "worker") new Worker("course.js");
+          if (way === "frame") document.createElement("iframe").srcdoc = "<script></script>";
+          document.body.append(script, button);
+          button.click();
+          return false;
+        } catch (error) {
+          return error instanceof TypeError;
+        }
+      });
+      for (let waited = 0; kinds.length < 9 && waited < 100; waited += 1) {
         await new Promise((wait) => setTimeout(wait, 100));
       }
-      return { kinds: [...new Set(kinds)].sort(), smuggled: "smuggled" in window };
+      return { kinds: [...new Set(kinds)].sort(), refused, smuggled: "smuggled" in window };
     });
     expect(stopped.smuggled).toBe(false);
-    expect(stopped.kinds).toEqual([
-      "connect-src",
-      "img-src",
-      "script-src-attr",
-      "script-src-elem",
-      "style-src-elem",
-    ]);
+    expect(stopped.refused).toEqual(expect.arrayContaining(["address", "html", "worker", "frame"]));
+    expect(stopped.kinds).toEqual(
+      expect.arrayContaining([
+        "connect-src",
+        "img-src",
+        "require-trusted-types-for",
+        "style-src-elem",
+      ]),
+    );
   });
 });

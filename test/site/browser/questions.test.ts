@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { eachChapter, useBrowser } from "./browser.js";
+import { eachChapter, savedText, useBrowser } from "./browser.js";
 import { fileEvery } from "./file-every.js";
 
 const { open } = useBrowser();
@@ -72,3 +72,34 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
     expect(await row.locator("input[type=number]").inputValue()).toBe("99999");
   });
 });
+
+it.each(eachChapter.slice(0, 1))(
+  "a prediction that the device refuses is named at the foot of %s with a file, and one that cannot be read is put aside",
+  async (chapter) => {
+    const strange = '{"stamp":3,"version":9,"value":{"choice":"later"}}';
+    const { page } = await open(chapter);
+    const id = await page.locator(".predict").first().getAttribute("id");
+    await page.evaluate(
+      ([name, text]) => localStorage.setItem(name ?? "", text ?? ""),
+      [`rollbook:filed:${chapter}:${id}`, strange],
+    );
+    await page.reload();
+    await page
+      .locator(".put-aside", { hasText: "cannot be read as it is: your prediction" })
+      .waitFor();
+    await page.locator(".put-aside").getByRole("button", { name: "Let it go" }).click();
+    await page.locator(".put-aside").waitFor({ state: "hidden" });
+    await page.evaluate(() => {
+      const full = () => {
+        throw new DOMException("full", "QuotaExceededError");
+      };
+      Storage.prototype.setItem = full;
+      IDBObjectStore.prototype.put = full;
+    });
+    await fileAllPredictions(page);
+    const sign = page.locator(".not-kept", { hasText: "Not kept: your prediction." });
+    const download = page.waitForEvent("download");
+    await sign.getByRole("button", { name: "Save it as a file" }).click();
+    expect(await savedText(await download)).toContain("it feels so");
+  },
+);

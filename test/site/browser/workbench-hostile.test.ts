@@ -164,6 +164,28 @@ describe("hostile cells", () => {
     await lives(page);
   });
 
+  it("run on unseen for ten seconds at most, not at all out of sight, and again for a slider", async () => {
+    const { page } = await open(listing, { userAgent: "with a clock of its own" });
+    await page.clock.install();
+    await page.reload();
+    const { open: openBench, says, status } = bench(page);
+    await openBench();
+    const sandboxes = page.locator("iframe[sandbox]");
+    expect(await sandboxes.count()).toBe(1);
+    await page.clock.fastForward(11_000);
+    await says("nothing was asked of them for 10 seconds");
+    expect(await sandboxes.count()).toBe(0);
+    await page.locator(".results input[type=range]").first().press("ArrowRight");
+    await says("All cells ran again.");
+    expect(await sandboxes.count()).toBe(1);
+    await page.evaluate(() => {
+      Object.defineProperty(document, "hidden", { value: true, configurable: true });
+      document.dispatchEvent(new Event("visibilitychange"));
+    });
+    expect(await status.textContent()).toContain("out of sight");
+    expect(await sandboxes.count()).toBe(0);
+  });
+
   it("put text where they meant HTML", async () => {
     const bad = '<img src=x onerror="document.title=1"><script>document.title=1</script>';
     const { page, says, resultsOf } = await running(`

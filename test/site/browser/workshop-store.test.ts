@@ -186,6 +186,49 @@ describe("what the device keeps", () => {
     expect(reports).toHaveLength(2);
   });
 
+  it("brings together what two open pages do to one plan, and shows it in both at once", async () => {
+    const { page } = await open("workshop");
+    await openExample(page);
+    await kept(page);
+    const other = await page.context().newPage();
+    await other.goto(page.url());
+    await goTo(other, "plan");
+    await other.locator("#step-5-outcome .when").waitFor();
+    await other.locator("#day-name").fill("Sunday");
+    await page.locator("#step-1-note").fill("ask Dana");
+    for (const one of [page, other]) {
+      await expect.poll(() => one.locator("#day-name").inputValue()).toBe("Sunday");
+      await expect.poll(() => one.locator("#step-1-note").inputValue()).toBe("ask Dana");
+    }
+    await page.reload();
+    await page.locator("#step-5-outcome .when").waitFor();
+    expect(await page.locator("#day-name").inputValue()).toBe("Sunday");
+    expect(await page.locator("#step-1-note").inputValue()).toBe("ask Dana");
+  });
+
+  it("writes a note durably once for many letters, and at once when the page is left", async () => {
+    const { page } = await open("workshop");
+    await goTo(page, "log");
+    await page.evaluate(() => {
+      const put = IDBObjectStore.prototype.put;
+      Object.assign(globalThis, { puts: 0 });
+      IDBObjectStore.prototype.put = function (...given) {
+        Object.assign(globalThis, { puts: (globalThis as unknown as { puts: number }).puts + 1 });
+        return put.apply(this, given);
+      };
+    });
+    const puts = () => page.evaluate(() => (globalThis as unknown as { puts: number }).puts);
+    await page.evaluate(() => {
+      const field = document.querySelector<HTMLTextAreaElement>("#log-note");
+      for (let letters = 1; field && letters <= 40; letters++) {
+        field.value = "x".repeat(letters);
+        field.dispatchEvent(new Event("input", { bubbles: true }));
+      }
+      dispatchEvent(new Event("pagehide"));
+    });
+    await expect.poll(puts).toBe(1);
+  });
+
   it("keeps a report that was begun, and a plan that was not filed", async () => {
     const { page } = await open("workshop");
     await openExample(page);

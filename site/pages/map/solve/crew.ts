@@ -1,3 +1,4 @@
+import { ownWorker } from "@rollbook/page";
 import type { Job } from "./job.js";
 import type { RowAnswer, RowAsk } from "./row-ask.js";
 
@@ -21,7 +22,7 @@ export function startCrew(file: string, onFailed: () => void): Crew | undefined 
   const count = Math.min(most, Math.max(1, navigator.hardwareConcurrency || 1));
   const workers: Worker[] = [];
   try {
-    for (let i = 0; i < count; i++) workers.push(new Worker(file));
+    for (let i = 0; i < count; i++) workers.push(ownWorker(file));
   } catch {
     for (const worker of workers) worker.terminate();
     return undefined;

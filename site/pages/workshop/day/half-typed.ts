@@ -27,8 +27,8 @@ export function useHalfTyped<Own extends Value>(id: string): TypedIn<Own> {
     now: () => own.value,
     keep: (typed) => {
       const { [id]: before, ...others } = kept.now.value;
-      if (typed !== undefined) void kept.set({ ...others, [id]: typed });
-      else if (before !== undefined) void kept.set(others);
+      if (typed !== undefined) void kept.setTyped({ ...others, [id]: typed });
+      else if (before !== undefined) void kept.setTyped(others);
     },
   };
 }

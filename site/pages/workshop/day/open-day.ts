@@ -31,7 +31,7 @@ export function reopenDay(): void {
 }
 
 /** Changes the open day; it is kept at once and filed later. */
-export const change = (changed: Draft): void => void kept.set(changed);
+export const change = (changed: Draft): void => void kept.setTyped(changed);
 
 /** Changes the open day, where one is, as it is now. */
 export function edit(with_: (day: Draft) => Draft): void {

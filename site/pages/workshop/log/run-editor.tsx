@@ -10,7 +10,7 @@ import { log as said } from "../../../say/workshop/log.js";
 import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { ChoiceField, TextField } from "../../../ui/field.js";
-import { say } from "../../../ui/notice.js";
+import { sayKept } from "../parts/say-kept.js";
 import { type RunDraft, runDraft } from "./drafts.js";
 
 /** What can be added to a run after it was driven. */
@@ -24,7 +24,7 @@ export function RunEditor({ entry }: { readonly entry: RunEntry }) {
     if ("fault" in read) return;
     write(versionOf(entry, conditionsOf(draft), read.laps));
     runDraft.clear();
-    say(said.runSaved);
+    sayKept(said.runSaved);
   };
   return (
     <>
@@ -54,7 +54,7 @@ function RunFields({
   readonly draft: RunDraft;
   readonly lapsFault: string | undefined;
 }) {
-  const keep = (changed: RunDraft) => void runDraft.set(changed);
+  const keep = (changed: RunDraft) => void runDraft.setTyped(changed);
   return (
     <>
       <ChoiceField

@@ -5,7 +5,7 @@ import { log as said } from "../../../say/workshop/log.js";
 import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { LinesField } from "../../../ui/field.js";
-import { say } from "../../../ui/notice.js";
+import { sayKept } from "../parts/say-kept.js";
 import { note } from "./drafts.js";
 import { timeOf } from "./time.js";
 import { Withdraw } from "./withdraw.js";
@@ -49,7 +49,7 @@ function NoteField() {
     if (text === "") return;
     write({ kind: "note", words: text });
     note.clear();
-    say(said.noteAdded);
+    sayKept(said.noteAdded);
   };
   return (
     <>
@@ -60,7 +60,7 @@ function NoteField() {
         maxLength={5000}
         value={note.now.value}
         fault={fault.value}
-        type={(text) => void note.set(text)}
+        type={(text) => void note.setTyped(text)}
       />
       <p class="tools">
         <Button id="add-note" work={add}>

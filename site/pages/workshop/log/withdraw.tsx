@@ -1,7 +1,7 @@
 import { log as said } from "../../../say/workshop/log.js";
 import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
-import { say } from "../../../ui/notice.js";
+import { sayKept } from "../parts/say-kept.js";
 
 /** Takes an entry out of what counts; it stays in the log. */
 export function Withdraw({
@@ -15,7 +15,7 @@ export function Withdraw({
 }) {
   const withdraw = () => {
     write({ kind: "withdrawal", of, reason: said.withdrawReason });
-    say(said.withdrawn);
+    sayKept(said.withdrawn);
   };
   return (
     <Button id={id} work={withdraw} aria-label={said.withdrawThis(what)}>

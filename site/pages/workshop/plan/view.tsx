@@ -1,10 +1,10 @@
 import type { ComponentChildren } from "preact";
 import { logNow } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
-import { say } from "../../../ui/notice.js";
 import { canFile, type Draft, isFiled } from "../day/draft.js";
 import { dayNow, fileDay } from "../day/open-day.js";
 import { DayToPhones } from "../handing/day-to-phones.js";
+import { sayKept } from "../parts/say-kept.js";
 import { views } from "../route.js";
 import { words } from "../words.js";
 import { Candidates } from "./candidates.js";
@@ -104,7 +104,7 @@ function Filing({ day }: { readonly day: Draft }) {
   if (!canFile(day)) return <p class="quiet">{plan.cannotFile}</p>;
   const file = () => {
     fileDay();
-    say(plan.filed);
+    sayKept(plan.filed);
   };
   return (
     <>

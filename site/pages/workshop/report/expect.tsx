@@ -7,6 +7,7 @@ import { TextField } from "../../../ui/field.js";
 import { Fold } from "../../../ui/fold.js";
 import { say } from "../../../ui/notice.js";
 import { driverRun, setUpFor } from "../day/reporter.js";
+import { sayKept } from "../parts/say-kept.js";
 import { words } from "../words.js";
 import { reporting } from "./state.js";
 
@@ -50,7 +51,7 @@ function begun(): Expecting {
   return kept.driver === driver && kept.run === run ? kept : { driver, run, reason: "" };
 }
 
-const change = (more: Partial<Expecting>): void => void expecting.set({ ...begun(), ...more });
+const change = (more: Partial<Expecting>): void => void expecting.setTyped({ ...begun(), ...more });
 
 function file(): void {
   const { driver, run, expects, confidence, reason } = begun();
@@ -70,7 +71,7 @@ function file(): void {
     ...sure,
   });
   expecting.clear();
-  say(said.predicted);
+  sayKept(said.predicted);
 }
 
 /** What a driver expects of the change before driving it, filed once, with a reason. */

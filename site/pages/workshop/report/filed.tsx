@@ -1,8 +1,8 @@
 import { reportLine } from "../../../say/workshop/report-line.js";
 import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
-import { say } from "../../../ui/notice.js";
 import { driverRun } from "../day/reporter.js";
+import { sayKept } from "../parts/say-kept.js";
 import { words } from "../words.js";
 import { reporting } from "./state.js";
 
@@ -10,7 +10,7 @@ const { report: said } = words;
 
 function withdraw(id: string): void {
   write({ kind: "withdrawal", of: id, reason: said.withdrawReason });
-  say(said.withdrawn);
+  sayKept(said.withdrawn);
 }
 
 /** What this driver filed in this run; nobody else's. */

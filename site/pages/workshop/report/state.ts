@@ -23,14 +23,14 @@ export const triedToFile = signal(false);
 export function answer<Field extends keyof Report>(field: Field, value: Report[Field]): void {
   const now = reporting.now.value;
   const report = withAnswer(now.report, field, value, knownDay()?.venue);
-  void reporting.set({ ...now, report });
+  void reporting.setTyped({ ...now, report });
 }
 
 /** A name under way may be for a moment that of a corner: what was answered stays until it is done. */
 export function typeCorner(corner: string): void {
   const now = reporting.now.value;
   typingCorner.value = true;
-  void reporting.set({ ...now, report: { ...now.report, corner } });
+  void reporting.setTyped({ ...now, report: { ...now.report, corner } });
 }
 
 /** The corner is one that the venue knows. */

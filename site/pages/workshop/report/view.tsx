@@ -5,6 +5,7 @@ import { Button } from "../../../ui/button.js";
 import { focusSoon } from "../../../ui/focus.js";
 import { say } from "../../../ui/notice.js";
 import { runFor } from "../day/reporter.js";
+import { sayKept } from "../parts/say-kept.js";
 import { words } from "../words.js";
 import { ExpectationAsked } from "./expect.js";
 import { FiledReports } from "./filed.js";
@@ -21,7 +22,7 @@ function file(): void {
   const { id } = runFor(driver, run);
   write({ kind: "report", author: driver, run: id, report: tidied(report) });
   emptyReport(driver, run);
-  say(said.filed);
+  sayKept(said.filed);
   scrollTo(0, 0);
   focusSoon("#report h2");
 }

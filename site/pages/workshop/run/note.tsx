@@ -2,7 +2,7 @@ import { textUnder } from "@rollbook/page";
 import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { LinesField } from "../../../ui/field.js";
-import { say } from "../../../ui/notice.js";
+import { sayKept } from "../parts/say-kept.js";
 import { words } from "../words.js";
 
 const { run: said } = words;
@@ -13,7 +13,7 @@ function keep(): void {
   if (text === "") return;
   write({ kind: "note", words: text });
   note.clear();
-  say(said.noted);
+  sayKept(said.noted);
 }
 
 /** A note that goes into the log while it is fresh. */
@@ -26,7 +26,7 @@ export function Note() {
         rows={2}
         maxLength={5000}
         value={note.now.value}
-        type={(text) => void note.set(text)}
+        type={(text) => void note.setTyped(text)}
       />
       <p class="tools">
         <Button id="keep-note" work={keep}>

@@ -76,7 +76,7 @@ export const vote = documentOf({ key: "workshop/vote", empty: noVote, read: asVo
 
 /** Changes what is put to the vote; another question is counted anew. */
 export const changeVote = (more: Partial<Vote>): void =>
-  void vote.set({
+  void vote.setTyped({
     ...vote.now.value,
     ...more,
     ...(more.ready !== undefined && { cards: noVote.cards, filed: {} }),

@@ -9,12 +9,21 @@ import { freeName } from "../model/save.js";
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
+function asDrafts(kept: unknown, aside: (draft: unknown) => void): Draft[] | undefined {
+  if (!Array.isArray(kept)) return undefined;
+  return kept.flatMap((one) => {
+    const draft = asDraft(one);
+    if (!draft) aside(one);
+    return draft ?? [];
+  });
+}
+
 /** Cars that are being typed. */
 export const drafts = documentOf<readonly Draft[]>({
   key: "car-drafts",
   formerKey: "garage-drafts",
   empty: [],
-  read: (kept) => (Array.isArray(kept) ? kept.flatMap((one) => asDraft(one) ?? []) : undefined),
+  read: asDrafts,
 });
 
 /** The draft that is open, or the name of the kept car; empty for none. */
@@ -33,12 +42,12 @@ export async function openSecondCopies(): Promise<void> {
   await Promise.all([ownCars.open(), drafts.open(), ownPlaces.open(), openId.open()]);
 }
 
-/** Keeps a draft in its place among the others; false where the device refused. */
+/** Keeps a draft in its place among the others, while it is typed; false where the device refused. */
 export function keepDraft(draft: Draft): Promise<boolean> {
   const others = drafts.now.value;
   const known = others.some(({ id }) => id === draft.id);
   const all = known ? others.map((one) => (one.id === draft.id ? draft : one)) : [...others, draft];
-  return drafts.set(all);
+  return drafts.setTyped(all);
 }
 
 export const dropDraft = (id: string): Promise<boolean> =>
@@ -49,7 +58,7 @@ function ownOf(name: string): Path[] {
   return Array.isArray(own) ? own.filter((path) => typeof path === "string") : [];
 }
 
-export const newId = (): string => `new-${Date.now().toString(36)}`;
+export const newId = (): string => `new-${Math.random().toString(36).slice(2)}`;
 
 /** Every name in use: the demo car's, those of kept cars and those of cars only begun. */
 export const namesInUse = (): string[] => [

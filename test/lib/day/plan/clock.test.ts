@@ -7,6 +7,7 @@ import {
   paused,
   readClock,
   sheetOf,
+  shifted,
   stages,
   started,
   stoppedClock,
@@ -53,6 +54,16 @@ describe("the clock of a day", () => {
     expect(readClock(started(stoppedClock, 0), first, 3, 0).round).toBeUndefined();
     const none = { ...first, minutes: { ...first.minutes, drive: 0 } };
     expect(readClock(drive, none, 3, MINUTE).round).toEqual({ round: 3, of: 3, left: -1 });
+  });
+
+  it("counts on where the device's clock was set by an hour, forward or back", () => {
+    const running = started(stoppedClock, 1000);
+    for (const by of [60 * MINUTE, -60 * MINUTE]) {
+      const now = 1000 + MINUTE + by;
+      const { left, behind } = readClock(shifted(running, by), first, 3, now);
+      expect([left, behind]).toEqual([3, 0]);
+    }
+    expect(shifted(stoppedClock, 5)).toEqual(stoppedClock);
   });
 
   it("stands still while it is held, and goes on from there", () => {
