@@ -5,8 +5,8 @@ import { openSecondCopies } from "./state/kept.js";
 import { openDraft } from "./state/open.js";
 import { followOpenCar } from "./state/worked-out.js";
 import { CarList } from "./view/cars.js";
+import { FileResults } from "./view/file-results.js";
 import { Form } from "./view/form.js";
-import { FaultyFiles } from "./view/problem.js";
 import { SummaryBeside } from "./view/summary.js";
 import { Told } from "./view/told.js";
 
@@ -15,7 +15,7 @@ function CarsAndForm() {
     <>
       <CarList />
       <Told />
-      <FaultyFiles />
+      <FileResults />
       {openDraft.value !== undefined && (
         <div class="side-by-side">
           <Form />

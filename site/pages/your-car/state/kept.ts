@@ -49,7 +49,12 @@ function ownOf(name: string): Path[] {
   return Array.isArray(own) ? own.filter((path) => typeof path === "string") : [];
 }
 
-export const newId = (): string => `new-${Date.now().toString(36)}`;
+let given = 0;
+/** A name for a draft that no other has, of this visit or another. */
+export const newId = (): string => {
+  given += 1;
+  return `new-${Date.now().toString(36)}-${given}`;
+};
 
 /** Every name in use: the demo car's, those of kept cars and those of cars only begun. */
 export const namesInUse = (): string[] => [
