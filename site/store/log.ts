@@ -7,6 +7,7 @@ import {
   type LogEntry,
   mergeLogs,
   nextId,
+  readEntry,
   withEntry,
 } from "@rollbook/lib";
 import { countRefusals, forget } from "@rollbook/page";
@@ -50,9 +51,14 @@ export async function openLog(): Promise<void> {
   unread.value = kept.unreadable;
 }
 
-/** Writes one entry: it counts at once, and `keptLast` tells when the device has it. */
+/**
+ * Writes one entry: it counts at once, and `keptLast` tells when the device has it. What could not be
+ * read again is not written: forms keep it from coming here, so that it is a fault of the program.
+ */
 export function write<B extends EntryBody>(body: B): B & Pick<EntryHead, Written> {
   const entry = { ...body, author: body.author ?? deviceName, ...fresh() };
+  const { faults } = readEntry(entry);
+  if (faults !== undefined) throw new Error(`An entry cannot be written: ${faults.join(" ")}`);
   grow(withEntry(log.value, entry as unknown as LogEntry), [entry as unknown as LogEntry]);
   return entry;
 }

@@ -1,5 +1,6 @@
 import { quantities } from "../../units.js";
 import { certaintyShape } from "./car-shape.js";
+import { inShort } from "./in-short.js";
 import { type Content, numberAt } from "./place.js";
 import { validatorOf } from "./validate.js";
 
@@ -28,7 +29,7 @@ function entriesOf({ known }: Content): [string, unknown][] {
 
 function entryFaults(content: Content, path: string, entry: unknown): string[] {
   const place = numberAt(content, path);
-  if (place === undefined) return [`known has ${brief(path)}, but the car has no such number.`];
+  if (place === undefined) return [`known has ${inShort(path)}, but the car has no such number.`];
   const faults = faultsOfEntry(entry);
   if (faults.length > 0) return faults.map((fault) => `known.${path}.${fault}`);
   const { spread = 0 } = entry as { spread?: number };
@@ -38,6 +39,3 @@ function entryFaults(content: Content, path: string, entry: unknown): string[] {
   if (spread <= max - min) return [];
   return [`known.${path}.spread is ${spread} but must be from 0 to ${`${most} ${unit}`.trim()}.`];
 }
-
-/** A name from a file, short enough for a sentence. */
-const brief = (name: string) => JSON.stringify(name.length > 60 ? `${name.slice(0, 60)}…` : name);

@@ -1,3 +1,4 @@
+import { inShort } from "./in-short.js";
 import { type Content, type Path, valueAtPlace, withValueAtPlace } from "./place.js";
 
 /** What a file needs to become one of the next version. */
@@ -51,7 +52,7 @@ export function migrate(
   const { version = present, ...rest } = file;
   if (typeof version !== "number" || !Number.isInteger(version) || version < 1 || version > present)
     return {
-      fault: `version is ${JSON.stringify(version)} but must be a whole number from 1 to ${present}.`,
+      fault: `version is ${inShort(version)} but must be a whole number from 1 to ${present}.`,
     };
   let content: Content = rest;
   const notes: string[] = [];

@@ -1,7 +1,8 @@
 import type { Car } from "../car.js";
 import { carShape } from "./car-shape.js";
 import { inconsistenciesOf } from "./consistency.js";
-import { readJson } from "./json.js";
+import { cut } from "./in-short.js";
+import { deeperThan, readJson } from "./json.js";
 import { withLinkageGeometry } from "./linkage-geometry.js";
 import { CAR_FILE_VERSION, migrate } from "./migrate.js";
 import { unknownFieldsOf } from "./unknown-fields.js";
@@ -12,7 +13,8 @@ export type ReadCar =
   | { readonly car: Car; readonly notes: readonly string[]; readonly faults?: undefined }
   | { readonly car?: undefined; readonly faults: readonly string[] };
 
-const LONGEST_FILE = 1_000_000; // characters, far above any car
+/** The longest car file that is read, characters: far above any car. */
+export const LONGEST_CAR_FILE = 1_000_000;
 const DEEPEST = 40; // parts inside parts, far above any car
 const faultsOfCar = validatorOf(carShape);
 
@@ -24,8 +26,8 @@ const faultsOfCar = validatorOf(carShape);
  * writing it again loses nothing.
  */
 export function parseCar(text: string): ReadCar {
-  if (text.length > LONGEST_FILE)
-    return { faults: [`The file is longer than ${LONGEST_FILE} characters.`] };
+  if (text.length > LONGEST_CAR_FILE)
+    return { faults: [`The file is longer than ${LONGEST_CAR_FILE} characters.`] };
   const { json, fault } = readJson(text);
   return fault === undefined ? carFromJson(json) : { faults: [fault] };
 }
@@ -48,13 +50,8 @@ export function carFromJson(json: unknown): ReadCar {
   return { car: guided.car, notes: [...notes, ...guided.notes, ...unknown] };
 }
 
-/** Whether a value has parts inside parts inside parts, more than so many times. */
-function deeperThan(value: unknown, levels: number): boolean {
-  if (typeof value !== "object" || value === null) return false;
-  return levels === 0 || Object.values(value).some((part) => deeperThan(part, levels - 1));
-}
-
-const kept = (path: string) => `${path} is not a field this workbook knows: it is kept as it is.`;
+const kept = (path: string) =>
+  `${cut(path)} is not a field this workbook knows: it is kept as it is.`;
 
 /** Writes a car file: what `parseCar` reads, with its version, nothing left out. */
 export function formatCar(car: Car): string {

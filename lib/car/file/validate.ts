@@ -1,5 +1,6 @@
 import * as v from "valibot";
 import { quantities } from "../../units.js";
+import { cut, inShort } from "./in-short.js";
 import {
   type GroupShape,
   type ListShape,
@@ -19,7 +20,9 @@ export function validatorOf(shape: Shape): (value: unknown) => string[] {
 }
 
 function sentences(issues: readonly v.BaseIssue<unknown>[] | undefined): string[] {
-  return (issues ?? []).map((issue) => `${v.getDotPath(issue) ?? "The file"} ${issue.message}`);
+  return (issues ?? []).map(
+    (issue) => `${cut(v.getDotPath(issue) ?? "The file")} ${issue.message}`,
+  );
 }
 
 function schemaOf(shape: Shape): v.GenericSchema {
@@ -93,17 +96,19 @@ function fieldsSchema({ fields }: GroupShape): v.GenericSchema {
 function listSchema({ item, most }: ListShape): v.GenericSchema {
   const say = ({ input }: { input: unknown }) => `is ${inShort(input)} but must be a list.`;
   return v.pipe(
-    v.array(schemaOf(item), say),
+    v.custom<unknown[]>(Array.isArray, say),
     v.minLength(1, "must have at least one entry."),
-    v.maxLength(most, `must have at most ${most} entries.`),
+    v.maxLength(most, `must have at most ${most} entries.`), // else its entries are not looked at
+    v.array(schemaOf(item)),
   );
 }
 
 function recordSchema({ item, names, most }: RecordShape): v.GenericSchema {
   const few = (value: object) => Object.keys(value).length <= most;
   const noList = v.custom<object>((value) => !Array.isArray(value), notAGroup);
-  const entries = v.record(v.string(), schemaOf(item), notAGroup);
-  return v.pipe(noList, entries, v.check(few, `must have at most ${most} ${names}.`));
+  const group = v.custom<object>((value) => typeof value === "object" && value !== null, notAGroup);
+  const short = v.check(few, `must have at most ${most} ${names}.`);
+  return v.pipe(noList, group, short, v.record(v.string(), schemaOf(item)));
 }
 
 function variantSchema({ kinds }: VariantShape): v.GenericSchema {
@@ -118,10 +123,4 @@ function notAGroup({ input, received }: { input: unknown; received: string }): s
   return received === "undefined"
     ? "is missing."
     : `is ${inShort(input)} but must be a group of fields.`;
-}
-
-/** A value from a file, short enough for a sentence. */
-function inShort(value: unknown): string {
-  const json = JSON.stringify(value) ?? String(value);
-  return json.length > 40 ? `${json.slice(0, 40)}…` : json;
 }

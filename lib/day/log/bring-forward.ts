@@ -6,7 +6,7 @@ type Fields = Readonly<Record<string, unknown>>;
  */
 export function broughtForward(entry: Fields): Fields {
   if ("author" in entry) return entry;
-  const [author] = String(entry.id).split("-");
+  const [author] = typeof entry.id === "string" ? entry.id.split("-") : [""];
   return entry.kind === "run" ? { ...runNow(entry), author } : { ...entry, author };
 }
 

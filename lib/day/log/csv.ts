@@ -21,35 +21,45 @@ function formatCell(cell: string): string {
 
 /** A table that was read, or what is wrong with its text. */
 export type ReadTable =
-  | { readonly table: Table; readonly fault?: undefined }
+  | { readonly table: Table; readonly lines: readonly number[]; readonly fault?: undefined }
   | { readonly table?: undefined; readonly fault: string };
 
 /**
  * Reads what `formatCsv` wrote, or what a spreadsheet made of it: commas, semicolons or tabs (the
- * first line tells which), any line ends, with or without a byte order mark.
+ * first line tells which), any line ends, with or without a byte order mark. An empty line is a row
+ * with one empty cell. `lines` gives the line of the text on which each row begins; 1 is the first.
  */
 export function parseCsv(text: string): ReadTable {
   const clean = text.replace(/^\uFEFF/, "");
   const separator = separatorOf(clean);
   const rows: string[][] = [];
+  const lines: number[] = [];
   let row: string[] = [];
-  let at = 0;
+  let [at, start, line] = [0, 0, 1];
   while (at < clean.length) {
     const cell = cellAt(clean, at, separator);
     if (cell === undefined)
-      return { fault: `Line ${rows.length + 1} has a quote that is not closed properly.` };
+      return {
+        fault: `Line ${line + lineEndsIn(clean, start, at)} has a quote that is not closed properly.`,
+      };
     row.push(unguarded(cell.text));
     at = cell.end;
     if (clean[at] === separator && at + 1 < clean.length) at += 1;
     else {
       if (clean[at] === separator) row.push("");
       rows.push(row);
+      lines.push(line);
       row = [];
       at = clean.startsWith("\r\n", at) ? at + 2 : at + 1;
+      line += lineEndsIn(clean, start, at);
+      start = at;
     }
   }
-  return { table: rows };
+  return { table: rows, lines };
 }
+
+const lineEndsIn = (text: string, from: number, to: number): number =>
+  text.slice(from, to).match(/\r\n|\r|\n/g)?.length ?? 0;
 
 /** The separator that is most frequent in the first line. */
 function separatorOf(text: string): string {

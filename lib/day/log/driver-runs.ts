@@ -14,9 +14,10 @@ export interface DriverRun {
   readonly predictions: readonly PredictionEntry[];
 }
 
-/** Names are the same when they differ in capitals or space around them only. */
+/** Names are the same when they differ in capitals or space only. */
 export const sameName = (a: string, b: string): boolean => keyOf(a) === keyOf(b);
-const keyOf = (name: string): string => name.trim().toLowerCase();
+const keyOf = (name: string): string =>
+  name.normalize("NFC").trim().replace(/\s+/g, " ").toLowerCase();
 
 /** The runs of a day, by number, then in the order in which drivers come in its list. */
 export function driverRuns(log: Log, event: EventEntry): DriverRun[] {

@@ -1,3 +1,5 @@
+import { inShort } from "../../car/file/in-short.js";
+import { deeperThan } from "../../car/file/json.js";
 import { carFromJson } from "../../car/file/parse.js";
 import { validatorOf } from "../../car/file/validate.js";
 import { carLenses } from "../../change/levers.js";
@@ -23,6 +25,7 @@ const faultsOfHead = validatorOf(headShape);
 export function readEntry(value: unknown): ReadEntry {
   if (typeof value !== "object" || value === null || Array.isArray(value))
     return { faults: ["An entry must be a group of fields."] };
+  if (deeperThan(value, DEEPEST)) return { faults: [`is nested deeper than ${DEEPEST}.`] };
   const { kind, author } = value as { kind?: unknown; author?: unknown };
   const known = isEntryKind(kind);
   if (!known && (author === undefined || typeof kind !== "string" || !KIND.test(kind)))
@@ -37,9 +40,10 @@ export function readEntry(value: unknown): ReadEntry {
 }
 
 function unknownKind(kind: unknown): string {
-  return `kind is ${JSON.stringify(kind) ?? "missing"} but must be one of: ${entryKinds.join(", ")}.`;
+  return `kind is ${inShort(kind)} but must be one of: ${entryKinds.join(", ")}.`;
 }
 
+const DEEPEST = 60; // parts inside parts, far above any entry
 const KIND = /^[a-z][a-z0-9-]{0,39}$/;
 const ID = /^[a-z0-9]{2,16}-[1-9][0-9]{0,8}$/;
 const TIME = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/;
@@ -47,12 +51,12 @@ const TIME = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/;
 function headFaults({ id, at, replaces }: LogEntry): string[] {
   const ofId = ID.test(id)
     ? []
-    : [`id is ${JSON.stringify(id)} but must be like "k3f9-12": a device, a dash, a number.`];
+    : [`id is ${inShort(id)} but must be like "k3f9-12": a device, a dash, a number.`];
   const isTime = TIME.test(at) && !Number.isNaN(Date.parse(at));
   const ofTime = isTime
     ? []
-    : [`at is ${JSON.stringify(at)} but must be a time like "2031-05-04T09:12:33.000Z".`];
-  const ofItself = replaces === id ? [`replaces is ${JSON.stringify(id)}, the entry itself.`] : [];
+    : [`at is ${inShort(at)} but must be a time like "2031-05-04T09:12:33.000Z".`];
+  const ofItself = replaces === id ? [`replaces is ${inShort(id)}, the entry itself.`] : [];
   return [...ofId, ...ofTime, ...ofItself];
 }
 

@@ -1,14 +1,20 @@
 import { formatNumber } from "../../units.js";
 
+/** Lap times that a run has room for. */
+export const MOST_LAPS = 500;
+
 const LEAST = 1;
 const GREATEST = 10_000; // s
 
-/** Lap times in seconds from a line of text, or the part of it that is none. */
-export function readLaps(text: string): { laps: readonly number[] } | { fault: string } {
+/** Lap times in seconds from a line of text, the part of it that is none, or how many are too many. */
+export function readLaps(
+  text: string,
+): { laps: readonly number[] } | { fault: string } | { tooMany: number } {
   const parts = text.split(/[\s;]+/).filter((part) => part !== "");
   const laps = parts.map(secondsIn);
   const wrong = laps.findIndex((lap) => !(lap >= LEAST && lap <= GREATEST));
-  return wrong < 0 ? { laps } : { fault: parts[wrong] ?? "" };
+  if (wrong >= 0) return { fault: parts[wrong] ?? "" };
+  return laps.length > MOST_LAPS ? { tooMany: laps.length } : { laps };
 }
 
 /** Seconds, or minutes and seconds such as 1:21.4; a comma may stand for the point. */

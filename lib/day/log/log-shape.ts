@@ -11,7 +11,9 @@ import {
 } from "../../car/file/shape.js";
 import { carLenses, endLenses } from "../../change/levers.js";
 import { stages } from "../plan/minutes.js";
+import { MOST_STEPS } from "../plan/plan.js";
 import { venueShape } from "../plan/venue-file.js";
+import { MOST_LAPS } from "./lap-times.js";
 import { type EntryKind, expectations, roadStates } from "./log.js";
 import { confidences } from "./report.js";
 import { reportShape } from "./report-file.js";
@@ -86,7 +88,7 @@ export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
     minutes: numberWithin("Minutes of the day", "ratio", 0, 10_000),
     drivers: list("Names", text("A name"), 200),
     cars: count("How many cars", 1, 50),
-    steps: list("The runs", step, 100),
+    steps: list("The runs", step, MOST_STEPS),
     setUp: text("The set-up it starts from"),
   }),
   "set-up": group("A version of a set-up", {
@@ -100,7 +102,7 @@ export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
     setUp: text("The set-up that was driven"),
     driver: text("Who drove"),
     runNumber: optional(count("Which run of the plan", 1, 1000)),
-    lapTimes: optional(list("Lap times", numberWithin("A lap", "time", 1, 10_000), 500)),
+    lapTimes: optional(list("Lap times", numberWithin("A lap", "time", 1, 10_000), MOST_LAPS)),
   }),
   report: group("A report", {
     ...head,

@@ -1,33 +1,17 @@
-import { formatCsv, parseCsv } from "./csv.js";
-import { readEntry } from "./entry-file.js";
-import type { EntryHead, Log, ReportEntry } from "./log.js";
-import type { Report } from "./report.js";
+import { formatCsv, parseCsv, type Table } from "./csv.js";
+import { FaultList, type Faulty, refused } from "./faulty.js";
+import { type EntryHead, type EventEntry, emptyLog, type Log, type LogEntry } from "./log.js";
+import { LONGEST_LOG_FILE, MOST_ENTRIES } from "./log-file.js";
+import {
+  cellsByColumn,
+  columnsOf,
+  handColumns,
+  reportColumns,
+  reportTableColumns,
+} from "./report-columns.js";
+import { ReportLines } from "./report-lines.js";
 import { nowStandingFor, standing } from "./standing.js";
-
-const reportColumns = [
-  "corner",
-  "phase",
-  "speedClass",
-  "input",
-  "grade",
-  "balance",
-  "howOften",
-  "againstLastRun",
-  "confidence",
-  "words",
-] as const satisfies readonly (keyof Report)[];
-
-/** Columns of the table of reports; driver and set-up are there for the reader, and not read back. */
-export const reportTableColumns: readonly string[] = [
-  "id",
-  "at",
-  "author",
-  "replaces",
-  "run",
-  "driver",
-  "setUp",
-  ...reportColumns,
-];
+import type { TableDay } from "./table-runs.js";
 
 /** All reports that count, one line each, for a spreadsheet. */
 export function formatReports(log: Log): string {
@@ -48,66 +32,66 @@ export function formatReports(log: Log): string {
   return formatCsv([reportTableColumns, ...rows]);
 }
 
-/** Reports that were read from a table, or what is wrong with it, one sentence for each fault. */
-export type ReadReports =
-  | { readonly entries: readonly ReportEntry[]; readonly faults?: undefined }
-  | { readonly entries?: undefined; readonly faults: readonly string[] };
+/** A table to fill in by hand: a line for each driver in each run of the day, or none without a day. */
+export function tableToFillIn(event?: EventEntry): string {
+  const runs = event?.steps.map((_, i) => String(i + 1)) ?? [];
+  const rest = handColumns.slice(2).map(() => "");
+  const rows = runs.flatMap((run) => event?.drivers.map((driver) => [driver, run, ...rest]) ?? []);
+  return formatCsv([handColumns, ...rows]);
+}
+
+/** Reports that were read from a table, or what is wrong with it and which lines are sound. */
+export type ReadReports = { readonly log: Log; readonly faults?: undefined } | Faulty;
 
 /**
  * Reads a table of reports. Columns may come in any order and may be left out, but not `run`.
  *
- * @param fresh - gives id and time to a line that has none
+ * A line with an id is one that the workbook wrote, and is read as it was. Any other names its run by
+ * the number in the day, with the driver, or by its entry; a run that the plan has and the log does
+ * not comes with it. A line that says nothing of a corner is passed over, and one that the log has
+ * already gives the entry that it has.
+ *
+ * Never throws: each fault is one sentence with the line of the text on which its row begins.
+ *
+ * @param fresh - gives id and time to an entry that has none
+ * @param day - where runs and drivers are looked up
  */
-export function parseReports(text: string, fresh: () => Pick<EntryHead, "id" | "at">): ReadReports {
-  const { table, fault } = parseCsv(text);
-  if (table === undefined) return { faults: [fault] };
-  const [header = [], ...lines] = table;
-  const wrong = headerFaults(header);
-  if (wrong.length > 0) return { faults: wrong };
-  const filled = lines.filter((line) => line.some((cell) => cell !== ""));
-  const read = filled.map((line) => readEntry(entryOf(header, line, fresh)));
-  const faults = read.flatMap(({ faults = [] }, i) => faults.map((one) => `Line ${i + 2}: ${one}`));
-  if (faults.length > 0) return { faults };
-  return { entries: read.flatMap(({ entry }) => (entry?.kind === "report" ? [entry] : [])) };
-}
-
-function headerFaults(header: readonly string[]): string[] {
-  const unknown = header.filter((name) => !reportTableColumns.includes(name));
-  const faults = unknown.map(
-    (name) =>
-      `Column ${JSON.stringify(name)} is not known; known are: ${reportTableColumns.join(", ")}.`,
-  );
-  return header.includes("run") ? faults : [...faults, "The first line has no column run."];
-}
-
-function entryOf(
-  header: readonly string[],
-  line: readonly string[],
+export function parseReports(
+  text: string,
   fresh: () => Pick<EntryHead, "id" | "at">,
-) {
-  const cell = (name: string) => line[header.indexOf(name)] ?? "";
-  const given = { id: cell("id"), at: cell("at") };
-  const { id, at } = given.id === "" ? fresh() : given;
-  const author = cell("author") || (given.id === "" ? cell("driver") : "");
-  const fields = reportColumns.filter((name) => cell(name) !== "");
-  const report = fields.map((name) => [
-    name,
-    name === "balance" ? toNumber(cell(name)) : cell(name),
-  ]);
-  const replaces = cell("replaces");
-  return {
-    kind: "report",
-    id,
-    at,
-    ...(author !== "" && { author }),
-    ...(replaces !== "" && { replaces }),
-    run: cell("run"),
-    report: Object.fromEntries(report),
-  };
+  day: TableDay = { log: emptyLog },
+): ReadReports {
+  if (text.length > LONGEST_LOG_FILE)
+    return refused([`The table is longer than ${LONGEST_LOG_FILE} characters.`]);
+  const read = parseCsv(text);
+  if (read.table === undefined) return refused([read.fault]);
+  const rows = filledRows(read.table, read.lines);
+  if (rows.length - 1 > MOST_ENTRIES)
+    return refused([`The table has ${rows.length - 1} lines but may have ${MOST_ENTRIES}.`]);
+  return fromRows(rows, new ReportLines(day, fresh));
 }
 
-/** A number as spreadsheets write it, the true minus sign included; what is none stays as it is. */
-function toNumber(text: string): number | string {
-  const number = Number(text.trim().replace("\u2212", "-"));
-  return Number.isNaN(number) ? text : number;
+interface Row {
+  readonly line: number;
+  readonly cells: readonly string[];
+}
+
+const filledRows = (table: Table, lines: readonly number[]): Row[] =>
+  table
+    .map((cells, i) => ({ cells, line: lines[i] ?? 0 }))
+    .filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
+
+function fromRows([header, ...rows]: readonly Row[], lines: ReportLines): ReadReports {
+  const columns = columnsOf(header?.cells ?? []);
+  if ("faults" in columns) return refused(columns.faults);
+  const entries = new Set<LogEntry>();
+  const found = new FaultList();
+  for (const { line, cells } of rows) {
+    const given = cellsByColumn(columns, cells);
+    const read = "fault" in given ? { faults: [given.fault] } : lines.read(given);
+    if (read.faults !== undefined) found.add(`Line ${line}: `, read.faults);
+    else for (const entry of read.entries) entries.add(entry);
+  }
+  const log = { entries: [...entries] };
+  return found.count === 0 ? { log } : found.faulty(log);
 }

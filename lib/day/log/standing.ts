@@ -93,5 +93,5 @@ export function nextId({ entries }: Log, device: string): string {
     .map(({ id }) => id.split("-"))
     .filter(([name]) => name === device)
     .map(([, number]) => Number(number));
-  return `${device}-${Math.max(0, ...own) + 1}`;
+  return `${device}-${own.reduce((most, number) => Math.max(most, number), 0) + 1}`;
 }

@@ -3,6 +3,9 @@ import type { Change } from "../../change/change.js";
 import type { StageMinutes } from "./minutes.js";
 import type { Venue } from "./venue.js";
 
+/** Runs that a day has room for. */
+export const MOST_STEPS = 100;
+
 /** What is done to the car before a run. */
 export type StepKind = "baseline" | "change" | "return" | "no change";
 

@@ -1,3 +1,4 @@
+import { inShort } from "../../car/file/in-short.js";
 import {
   group,
   list,
@@ -44,6 +45,6 @@ function sharedNames({ corners }: Venue): string[] {
   return names.flatMap((name, i) =>
     names.indexOf(name) === i
       ? []
-      : [`corners.${i}.name is ${JSON.stringify(name)} but another corner has that name already.`],
+      : [`corners.${i}.name is ${inShort(name)} but another corner has that name already.`],
   );
 }

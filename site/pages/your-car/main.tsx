@@ -6,8 +6,8 @@ import { openDraft } from "./state/open.js";
 import { followOpenCar } from "./state/worked-out.js";
 import { AsideCars } from "./view/aside.js";
 import { CarList } from "./view/cars.js";
+import { FileResults } from "./view/file-results.js";
 import { Form } from "./view/form.js";
-import { FaultyFiles } from "./view/problem.js";
 import { SummaryBeside } from "./view/summary.js";
 import { Told } from "./view/told.js";
 
@@ -17,7 +17,7 @@ function CarsAndForm() {
       <CarList />
       <Told />
       <AsideCars />
-      <FaultyFiles />
+      <FileResults />
       {openDraft.value !== undefined && (
         <div class="side-by-side">
           <Form />

@@ -11,10 +11,14 @@ export const log = {
   logName: (day: string) => `rollbook-log-${day}.json`,
   reportsName: (day: string) => `rollbook-reports-${day}.csv`,
   setUpsName: (day: string) => `rollbook-set-ups-${day}.csv`,
+  logPartName: (day: string, part: number, of: number) =>
+    `rollbook-log-${day}-${part}-of-${of}.json`,
   saved: (name: string) => `${name} is saved among your downloads.`,
+  savedInParts: (parts: number) =>
+    `The log is longer than one file may be: it is saved in ${parts} files among your downloads, which make it whole when all of them are taken in.`,
   takeIn: "Take in files",
   takeInHelp:
-    "Logs from other phones (JSON) and tables of reports (CSV). Whatever is here already stays; whatever is new is added.",
+    "Logs from other phones (JSON, or the link of a code) and tables of reports (CSV). Whatever is here already stays; whatever is new is added.",
   files: "Files to take in",
   paste: "Or paste what was copied",
   takePasted: "Take in what is pasted",
@@ -23,6 +27,7 @@ export const log = {
   refusedFile: (name: string, faults: number) =>
     `${name} was not taken in: ${faults === 1 ? "one fault" : `${faults} faults`}.`,
   pasted: "What was pasted",
+  pastedLink: (number: number, of: number) => (of === 1 ? "The link" : `Link ${number} of ${of}`),
   tooLarge: (name: string) => `${name} is larger than any log: 50 MB are the most.`,
   unreadFile: (name: string) => `${name} cannot be read.`,
   soundOnes: (count: number) =>
@@ -76,6 +81,7 @@ export const log = {
   lapsNote: "after the reports are in; divided by spaces",
   lapsFault: (text: string) =>
     `“${text}” is no lap time; write seconds, such as 81.4, from 1 to 10 000.`,
+  tooManyLaps: (most: number) => `A run has room for ${most} lap times.`,
   runSaved: "Saved as a new version of the run.",
   withdraw: "Withdraw",
   withdrawThis: (what: string) => `Withdraw ${what}`,

@@ -26,6 +26,7 @@ export const plan = {
   newDriver: "Driver 1",
   noDriver: "A day needs at least one driver.",
   twice: (name: string) => `${name} stands twice.`,
+  tooManyRuns: (most: number) => `A day has room for ${most} runs.`,
   tooManyDrivers: "A day has room for 200 drivers.",
   noName: "A name is needed.",
   venue: "Place and corners",

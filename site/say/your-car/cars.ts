@@ -26,6 +26,9 @@ export const carWords = {
   widened: (lever: string, value: string) =>
     `${lever} is set to ${value}, so its range of adjustment now reaches that far.`,
   cameIn: (car: string, file: string) => `${car} came in from ${file}.`,
+  cameInOf: (count: number, of: number) => `${count} of ${of} files came in.`,
+  tooLarge: (file: string) => `${file} is larger than any car file.`,
+  moreLines: (count: number) => `and ${count} more`,
   renamed: (before: string, now: string) =>
     `There was a ${before} already, so it is called ${now}.`,
   faulty: (file: string) => `${file} cannot be taken as it is:`,

@@ -2,6 +2,12 @@ import { exampleLog, mergeLogs, standing } from "@rollbook/lib";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { entriesInCodes, LONGEST_CODE } from "../../../site/hand-over/entries-in-codes.js";
+import {
+  dayNamedIn,
+  handOverText,
+  lettersIn,
+  lettersOfLinks,
+} from "../../../site/hand-over/log-text.js";
 import { pack, unpack } from "../../../site/hand-over/packed.js";
 import { readFile } from "../../../site/pages/workshop/log/take-in.js";
 import { viewOf } from "../../../site/pages/workshop/route.js";
@@ -45,7 +51,7 @@ describe("handing entries over in a link", () => {
     const texts = await Promise.all(packed.map(unpack));
     const logs = texts.map((text) => {
       const taken = readFile(text ?? "", fresh);
-      return "log" in taken ? taken.log : { entries: [] };
+      return taken.log ?? { entries: [] };
     });
     expect(mergeLogs(...logs)).toEqual(mergeLogs({ entries: own }));
   });
@@ -55,9 +61,41 @@ describe("handing entries over in a link", () => {
     expect([packed.length, tooLarge.length]).toEqual([1, 0]);
   });
 
+  it("names the day they belong to, in every code and in a file, and nothing else is read as a day", async () => {
+    const [event] = standing(exampleLog, "event");
+    const own = exampleLog.entries.filter(({ id }) => id.startsWith("phone1-"));
+    const { packed } = await entriesInCodes(own, event);
+    const texts = await Promise.all(packed.map(unpack));
+    const day = { id: event?.id, name: event?.name };
+    for (const text of texts) expect(dayNamedIn(text ?? "")).toEqual(day);
+    expect(readFile(handOverText(own, event), fresh)).toEqual({ log: mergeLogs({ entries: own }) });
+    const others = [
+      "",
+      "{",
+      "null",
+      "[]",
+      '{"day":3}',
+      '{"day":{"id":1,"name":{}}}',
+      handOverText(own),
+    ];
+    for (const text of others) expect(dayNamedIn(text)).toBeUndefined();
+  });
+
+  it("finds what pasted links bring, and takes no other text for links", () => {
+    const link = "https://club.example/rollbook/workshop.html#log?take=zab-_1";
+    expect(lettersIn(link)).toBe("zab-_1");
+    expect(lettersOfLinks(` ${link}\n${link} `)).toEqual(["zab-_1", "zab-_1"]);
+    for (const text of ["", "run,balance\n1,2", `${link} and more`, "{}", "#log?take=a b"])
+      expect(lettersOfLinks(text)).toBeUndefined();
+  });
+
   it("says which entries are too large for any code", async () => {
     const [setUp] = standing(exampleLog, "set-up");
-    const { packed, tooLarge } = await entriesInCodes(setUp === undefined ? [] : [setUp], 500);
+    const { packed, tooLarge } = await entriesInCodes(
+      setUp === undefined ? [] : [setUp],
+      undefined,
+      500,
+    );
     expect([packed.length, tooLarge.length]).toEqual([0, 1]);
   });
 });

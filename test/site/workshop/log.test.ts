@@ -1,4 +1,4 @@
-import { exampleLog, formatLog, formatReports, mergeLogs } from "@rollbook/lib";
+import { exampleLog, formatLog, formatReports, mergeLogs, standing } from "@rollbook/lib";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readFile } from "../../../site/pages/workshop/log/take-in.js";
@@ -17,9 +17,10 @@ describe("taking in a file", () => {
   });
 
   it("gives each line without an id its own", () => {
-    const taken = readFile("run;corner;balance\nphone1-1;Dip;1\nphone1-1;Barn;-2\n", fresh);
+    const text = "run;corner;balance\nphone1-1;Dip;1\nphone1-1;Barn;-2\n";
+    const taken = readFile(text, fresh, { log: exampleLog });
     expect(taken.faults).toBeUndefined();
-    expect("log" in taken && taken.log.entries.map(({ id }) => id)).toEqual(["new-7", "new-8"]);
+    expect(taken.log?.entries.map(({ id }) => id)).toEqual(["new-7", "new-8"]);
   });
 
   it("tells what is wrong in sentences, and hands out what is sound", () => {
@@ -27,6 +28,10 @@ describe("taking in a file", () => {
     const taken = readFile(formatLog({ entries } as never), fresh);
     expect(taken.faults?.length).toBeGreaterThan(0);
     expect("sound" in taken && taken.sound.entries).toHaveLength(3);
+    const table = "run,driver,balance\n3,Ada,1\n3,Zed,1\n";
+    const [event] = standing(exampleLog, "event");
+    const read = readFile(table, fresh, { log: exampleLog, event });
+    expect("sound" in read && read.sound.entries).toHaveLength(1);
   });
 
   it("refuses whatever else it is given, and never throws", () => {

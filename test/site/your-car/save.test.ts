@@ -98,6 +98,29 @@ describe("a car file that comes in", () => {
     },
   );
 
+  it.each(["constructor", "__proto__", "toString"])(
+    "keeps an adjuster that this workbook does not know as it is: %s",
+    (name) => {
+      const odd = `{"${name}":{"min":0,"max":1,"step":1}}`;
+      const content = { ...JSON.parse(formatCar(demoCar)), adjusters: "@" };
+      const read = takeIn(JSON.stringify(content).replace('"@"', odd), [], "x");
+      expect("car" in read && JSON.stringify(read.car)).toContain(odd);
+    },
+  );
+
+  it("may begin with a byte order mark", () => {
+    expect(takeIn(`\uFEFF${formatCar(demoCar)}`, [], "x")).toEqual({ car: demoCar, notes: [] });
+  });
+
+  it("with a list beyond all length tells that once, and is mended with as many entries as there may be", () => {
+    const content = JSON.parse(formatCar(demoCar));
+    content.front.bar.positions = Array.from({ length: 400_000 }, () => 1);
+    const read = takeIn(JSON.stringify(content), [], "x");
+    if ("car" in read || !read.mend) throw new Error("it should be faulty, and mendable");
+    expect(read.faults).toEqual(["front.bar.positions must have at most 12 entries."]);
+    expect(contentOf(read.mend)).toMatchObject({ front: { bar: { positions: { length: 12 } } } });
+  });
+
   it("of whatever content never ends in an error", () => {
     fc.assert(
       fc.property(fc.jsonValue(), (value) => {

@@ -1,7 +1,8 @@
-import type { PlanStep, Venue } from "@rollbook/lib";
+import type { EventEntry, PlanStep, Venue } from "@rollbook/lib";
 import { theLog } from "../../../store/log.js";
 import { daysOf } from "./draft.js";
 import { theDay } from "./open-day.js";
+import { filedDay } from "./reporter.js";
 
 /** What a report form needs to know of a day. */
 export interface KnownDay {
@@ -12,3 +13,6 @@ export interface KnownDay {
 
 /** The open day; on a phone that has no car of it, the latest day that was handed to it. */
 export const knownDay = (): KnownDay | undefined => theDay() ?? daysOf(theLog())[0];
+
+/** The day as the log has it: the open one, else the latest that was handed to this device. */
+export const eventKnown = (): EventEntry | undefined => filedDay() ?? daysOf(theLog())[0];

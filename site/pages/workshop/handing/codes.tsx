@@ -1,4 +1,4 @@
-import type { LogEntry } from "@rollbook/lib";
+import type { EventEntry, LogEntry } from "@rollbook/lib";
 import { courseAddress } from "@rollbook/page";
 import { useEffect, useState } from "preact/hooks";
 import { courseAt, isOnlyHere } from "../../../hand-over/course.js";
@@ -20,19 +20,22 @@ function course(): URL | undefined {
 /** Codes that bring entries to whoever points a camera at them; they are links, and nothing is sent. */
 export function Codes({
   entries,
+  day,
   view,
 }: {
   readonly entries: readonly LogEntry[];
+  /** The day they belong to, where it is known and not among them. */
+  readonly day?: EventEntry | undefined;
   readonly view: View;
 }) {
   const [made, setMade] = useState<InCodes | undefined>();
   useEffect(() => {
     let wanted = true;
-    void entriesInCodes(entries).then((inCodes) => wanted && setMade(inCodes));
+    void entriesInCodes(entries, day).then((inCodes) => wanted && setMade(inCodes));
     return () => {
       wanted = false;
     };
-  }, [entries]);
+  }, [entries, day]);
   const address = course();
   if (address === undefined)
     return (

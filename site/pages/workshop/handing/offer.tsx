@@ -1,5 +1,7 @@
 import { signal } from "@preact/signals";
 import type { Log } from "@rollbook/lib";
+import { addressCopied } from "@rollbook/page";
+import { lettersIn } from "../../../hand-over/log-text.js";
 import { unpack } from "../../../hand-over/packed.js";
 import { fresh, takeIn } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
@@ -7,27 +9,38 @@ import { say } from "../../../ui/notice.js";
 import { kindName } from "../log/kind-name.js";
 import { readFile } from "../log/take-in.js";
 import { words } from "../words.js";
+import { whichDay } from "./which-day.js";
 
 const { handing: said } = words;
 
+interface Brought {
+  /** The whole address. */
+  readonly link: string;
+  readonly text: string;
+  readonly log: Log;
+}
+
 /** What a link has brought and nobody has answered yet. */
-const brought = signal<Log | "unreadable" | undefined>(undefined);
+const brought = signal<Brought | "unreadable" | undefined>(undefined);
 
 /** Reads what the address brings along, after "?take=", and lets the address forget it. */
 export async function readAddress(): Promise<void> {
-  const packed = /\?take=([\w-]+)$/.exec(location.hash)?.[1];
+  const link = location.href;
+  const packed = lettersIn(link);
   if (packed === undefined) return;
   history.replaceState(null, "", location.hash.replace(/\?.*$/s, ""));
   const text = await unpack(packed);
-  const read = text === undefined ? undefined : readFile(text, fresh);
-  brought.value = read === undefined || read.faults !== undefined ? "unreadable" : read.log;
+  const { log } = text === undefined ? {} : readFile(text, fresh);
+  brought.value = text === undefined || log === undefined ? "unreadable" : { link, text, log };
 }
 
 /** Asks whether to take in what a link brought; nothing is taken in by itself. */
 export function Offer() {
-  const log = brought.value;
-  if (log === undefined) return null;
-  if (log === "unreadable") return <p class="beware">{said.unreadable}</p>;
+  const now = brought.value;
+  if (now === undefined) return null;
+  if (now === "unreadable") return <p class="beware">{said.unreadable}</p>;
+  const { link, text, log } = now;
+  const { sentence: day, here } = whichDay(text, log);
   const leave = () => {
     brought.value = undefined;
   };
@@ -36,9 +49,11 @@ export function Offer() {
     leave();
     say(words.log.tookIn(said.title, added, log.entries.length - added));
   };
+  const copy = async () => say((await addressCopied(link)) ? said.copied : said.inAddress);
   return (
     <div class="offer" role="region" aria-label={said.title}>
       <p>{said.brings(inWords(log))}</p>
+      <p class={here ? "" : "beware"}>{day ?? said.noDayNamed}</p>
       <p class="tools">
         <Button id="take-offer" work={take}>
           {said.take}
@@ -46,6 +61,11 @@ export function Offer() {
         <Button id="leave-offer" work={leave}>
           {said.leave}
         </Button>
+        {!here && (
+          <Button id="copy-offer" work={() => void copy()}>
+            {said.copyLink}
+          </Button>
+        )}
       </p>
     </div>
   );

@@ -1,25 +1,29 @@
-import { formatLog, formatReports } from "@rollbook/lib";
+import { formatReports, logFiles } from "@rollbook/lib";
 import { reader, saveFile } from "@rollbook/page";
 import { setUpsTable } from "../../../say/set-ups-table.js";
 import { log as said } from "../../../say/workshop/log.js";
 import { theLog } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
+import { saveTable } from "./save-table.js";
 import { TakeIn } from "./take-in-fields.js";
 
 const today = (): string => new Date().toISOString().slice(0, 10);
 
 function saveLog(): void {
-  const name = said.logName(today());
-  saveFile(name, formatLog(theLog()));
-  say(said.saved(name));
+  const files = logFiles(theLog());
+  const of = files.length;
+  const nameOf = (part: number) =>
+    of === 1 ? said.logName(today()) : said.logPartName(today(), part, of);
+  for (const [i, text] of files.entries()) saveFile(nameOf(i + 1), text);
+  say(of === 1 ? said.saved(nameOf(1)) : said.savedInParts(of));
 }
 
-const saveReports = (): void => saveTable(said.reportsName(today()), formatReports(theLog()));
-const saveSetUps = (): void => saveTable(said.setUpsName(today()), setUpsTable(theLog(), reader));
+const saveReports = (): void => save(said.reportsName(today()), formatReports(theLog()));
+const saveSetUps = (): void => save(said.setUpsName(today()), setUpsTable(theLog(), reader));
 
-function saveTable(name: string, table: string): void {
-  saveFile(name, `\uFEFF${table}`, "text/csv"); // the mark tells spreadsheets that it is UTF-8
+function save(name: string, table: string): void {
+  saveTable(name, table);
   say(said.saved(name));
 }
 

@@ -1,6 +1,7 @@
 import { useSignal } from "@preact/signals";
 import {
   type Conditions,
+  MOST_LAPS,
   type RoadState,
   type RunEntry,
   readLaps,
@@ -20,8 +21,8 @@ export function RunEditor({ entry }: { readonly entry: RunEntry }) {
   if (draft === undefined) return null;
   const save = () => {
     const read = readLaps(draft.laps);
-    fault.value = "fault" in read ? said.lapsFault(read.fault) : undefined;
-    if ("fault" in read) return;
+    fault.value = "laps" in read ? undefined : lapsFault(read);
+    if (!("laps" in read)) return;
     write(versionOf(entry, conditionsOf(draft), read.laps));
     runDraft.clear();
     sayKept(said.runSaved);
@@ -41,6 +42,9 @@ export function RunEditor({ entry }: { readonly entry: RunEntry }) {
     </>
   );
 }
+
+const lapsFault = (read: { fault: string } | { tooMany: number }): string =>
+  "fault" in read ? said.lapsFault(read.fault) : said.tooManyLaps(MOST_LAPS);
 
 const roads = [["", said.roadNotSaid], ...roadStates.map((one) => [one, one] as const)] as const;
 

@@ -3,8 +3,9 @@ import { log as said } from "../../../say/workshop/log.js";
 import { Button } from "../../../ui/button.js";
 import { Field, LinesField } from "../../../ui/field.js";
 import { pasted } from "./drafts.js";
+import { ReportTableHelp } from "./report-table-help.js";
 import { LARGEST_FILE } from "./take-in.js";
-import { Result, type TakenIn, takeFile, takeText } from "./taken-in.js";
+import { Result, type TakenIn, takeFile, takePasted } from "./taken-in.js";
 
 const accepted = ".json,.csv,application/json,text/csv";
 
@@ -20,6 +21,7 @@ export function TakeIn() {
     <>
       <Files tell={tell} />
       <Pasted tell={tell} />
+      <ReportTableHelp />
       <div id="taken-in">
         {results.value.map((result, i) => (
           <Result key={i} result={result} replace={(other) => replace(i, other)} />
@@ -55,10 +57,12 @@ function Files({ tell }: Taking) {
 
 /** What was pasted stays where it is until it is taken in. */
 function Pasted({ tell }: Taking) {
-  const take = () => {
-    const result = takeText(said.pasted, pasted.now.value);
-    tell([result]);
-    if (result.faults === undefined) pasted.clear();
+  const take = async () => {
+    const text = pasted.now.value;
+    const results = await takePasted(text);
+    tell(results);
+    const all = results.every(({ refused }) => refused === undefined);
+    if (all && pasted.now.value === text) pasted.clear();
   };
   return (
     <>
@@ -71,7 +75,7 @@ function Pasted({ tell }: Taking) {
         type={(text) => void pasted.set(text)}
       />
       <p class="tools">
-        <Button id="take-pasted" work={take}>
+        <Button id="take-pasted" work={() => void take()}>
           {said.takePasted}
         </Button>
       </p>

@@ -1,21 +1,30 @@
-import { type EntryHead, type Log, parseReports, readLog } from "@rollbook/lib";
+import {
+  type EntryHead,
+  type Faulty,
+  type Log,
+  parseReports,
+  readLog,
+  type TableDay,
+} from "@rollbook/lib";
 
 /** What a file holds, or what is wrong with it; then also what in it is sound. */
-export type Taken =
-  | { readonly log: Log; readonly faults?: undefined }
-  | { readonly faults: readonly string[]; readonly sound: Log };
+export type Taken = { readonly log: Log; readonly faults?: undefined } | Faulty;
 
 /** Larger files are no logs, bytes. */
 export const LARGEST_FILE = 50_000_000;
 
-/** Reads a log or a table of reports, whichever the text is. Never throws. */
-export function readFile(text: string, fresh: () => Pick<EntryHead, "id" | "at">): Taken {
-  if (/^\s*[[{]/.test(text)) {
-    const { log, faults = [], sound = { entries: [] } } = readLog(text);
-    return log === undefined ? { faults, sound } : { log };
-  }
-  const { entries, faults } = parseReports(text, numbering(fresh()));
-  return entries === undefined ? { faults, sound: { entries: [] } } : { log: { entries } };
+/**
+ * Reads a log or a table of reports, whichever the text is. Never throws.
+ *
+ * @param day - where a table's runs and drivers are looked up
+ */
+export function readFile(
+  text: string,
+  fresh: () => Pick<EntryHead, "id" | "at">,
+  day?: TableDay,
+): Taken {
+  if (/^\s*[[{]/.test(text)) return readLog(text); // a byte order mark counts as space
+  return parseReports(text, numbering(fresh()), day);
 }
 
 /** One head after the other, from the first. */

@@ -1,4 +1,5 @@
 import {
+  MOST_STEPS,
   type PlanStep,
   proposePlan,
   Refusal,
@@ -42,8 +43,11 @@ export function removeStep(index: number): void {
   say(plan.removed(plan.run(index + 1)), () => setSteps(() => before));
 }
 
-/** Adds a step at the end. */
-export const appendStep = (step: PlanStep): void => setSteps(({ steps }) => [...steps, step]);
+/** Adds a step at the end, where the day has room for it. */
+export function appendStep(step: PlanStep): void {
+  if ((theDay()?.steps.length ?? 0) >= MOST_STEPS) say(plan.tooManyRuns(MOST_STEPS));
+  else setSteps(({ steps }) => [...steps, step]);
+}
 
 /** Adds a run: the baseline first, then returns to it. */
 export const addRun = (): void =>

@@ -1,10 +1,12 @@
 import { useSignal } from "@preact/signals";
-import { formatLog, type Log, type LogEntry } from "@rollbook/lib";
+import type { Log, LogEntry } from "@rollbook/lib";
 import { copied, forFileName, saveFile } from "@rollbook/page";
+import { handOverText } from "../../../hand-over/log-text.js";
 import { deviceName } from "../../../store/device-name.js";
 import { theLog } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
+import { eventKnown } from "../day/known-day.js";
 import { Codes } from "../handing/codes.js";
 import { words } from "../words.js";
 import { reporting } from "./state.js";
@@ -16,15 +18,13 @@ const ownEntries = ({ entries }: Log): Log => ({
   entries: entries.filter(({ id }) => id.startsWith(deviceName)),
 });
 
+const text = (): string => handOverText(ownEntries(theLog()).entries, eventKnown());
+
 const save = (): void =>
-  saveFile(
-    said.fileName(forFileName(reporting.now.value.driver, "log")),
-    formatLog(ownEntries(theLog())),
-  );
+  saveFile(said.fileName(forFileName(reporting.now.value.driver, "log")), text());
 
 async function copy(): Promise<void> {
-  const text = JSON.stringify(JSON.parse(formatLog(ownEntries(theLog()))));
-  say((await copied(text)) ? said.copied : said.notCopied);
+  say((await copied(text())) ? said.copied : said.notCopied);
 }
 
 /** Ways to give the reports to whoever keeps the log. */
@@ -48,7 +48,7 @@ export function HandOver() {
           {words.handing.show}
         </Button>
       </p>
-      {shown.value && <Codes entries={shown.value} view="log" />}
+      {shown.value && <Codes entries={shown.value} day={eventKnown()} view="log" />}
     </div>
   );
 }

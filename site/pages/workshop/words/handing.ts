@@ -3,6 +3,14 @@ export const handing = {
   title: "What the link brings",
   brings: (what: string) => `This link brings entries for the log: ${what}.`,
   count: (count: number, kind: string) => `${count} × ${kind}`,
+  isDay: (day: string) => `It is the day “${day}”.`,
+  dayHere: (day: string) => `They belong to the day “${day}”, which is in this log.`,
+  dayNotHere: (day: string, address: string) =>
+    `They belong to the day “${day}”, which is not in the log of this address, ${address}. Each address of the workbook has a log of its own, also on the same device: if the day is under another one, open Log there and paste the link.`,
+  noDayNamed: "The link does not say to which day they belong.",
+  copyLink: "Copy the link",
+  copied: "The link is copied.",
+  inAddress: "This browser does not copy here; the link is in the address bar.",
   take: "Take them in",
   leave: "Leave them",
   unreadable:

@@ -38,7 +38,7 @@ function whole(shape: Shape, value: unknown, spare: unknown): unknown {
       return typeof value === "object" ? (value ?? undefined) : undefined;
     case "list":
       if (!Array.isArray(value) || value.length === 0) return instead;
-      return value.map((item) => whole(shape.item, item, undefined));
+      return value.slice(0, shape.most).map((item) => whole(shape.item, item, undefined));
     case "group":
       return wholeGroup(shape, value, instead as Content);
   }

@@ -43,7 +43,8 @@ export function widened(
   let wide = content;
   const notes: string[] = [];
   for (const group of ["front.adjusters", "rear.adjusters", "adjusters"]) {
-    for (const lever of Object.keys((valueAt(content, group) as Content | undefined) ?? {})) {
+    for (const lever of Object.keys(places)) {
+      if (shapeAt(`${group}.${lever}`) === undefined) continue;
       for (const value of valuesOf(content, group, lever)) {
         const end = endToMove(wide, `${group}.${lever}`, value);
         if (end === undefined) continue;

@@ -1,4 +1,11 @@
-import { type Car, migrate, parseCar, type UnitSystem } from "@rollbook/lib";
+import {
+  type Car,
+  LONGEST_CAR_FILE,
+  migrate,
+  parseCar,
+  readJson,
+  type UnitSystem,
+} from "@rollbook/lib";
 import { carWords as words } from "../../../say/your-car/cars.js";
 import { type Draft, draftOf } from "./draft.js";
 import { mended } from "./mend.js";
@@ -40,13 +47,12 @@ function named(car: Car, notes: readonly string[], taken: readonly string[]): Ta
 
 /** The content of a file that has something of a car, in today's version; else nothing to mend. */
 function contentOfFile(text: string): Content | undefined {
-  try {
-    const migrated = migrate({ ...(JSON.parse(text) as Content | null) });
-    if ("fault" in migrated) return undefined;
-    const { content } = migrated;
-    const ofCar = ["wheelbase", "body", "front", "rear"].some((name) => name in content);
-    return ofCar ? content : undefined;
-  } catch {
-    return undefined;
-  }
+  if (text.length > LONGEST_CAR_FILE) return undefined;
+  const { json } = readJson(text);
+  if (typeof json !== "object" || json === null) return undefined;
+  const migrated = migrate({ ...json });
+  if ("fault" in migrated) return undefined;
+  const { content } = migrated;
+  const ofCar = ["wheelbase", "body", "front", "rear"].some((name) => Object.hasOwn(content, name));
+  return ofCar ? content : undefined;
 }

@@ -58,6 +58,7 @@ function ownOf(name: string): Path[] {
   return Array.isArray(own) ? own.filter((path) => typeof path === "string") : [];
 }
 
+/** A name for a draft that no other has, of this page or another. */
 export const newId = (): string => `new-${Math.random().toString(36).slice(2)}`;
 
 /** Every name in use: the demo car's, those of kept cars and those of cars only begun. */

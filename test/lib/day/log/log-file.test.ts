@@ -3,7 +3,7 @@ import { describe, expect, test, vi } from "vitest";
 import { exampleLog } from "../../../../lib/day/example/example-event.js";
 import { readEntry } from "../../../../lib/day/log/entry-file.js";
 import { emptyLog, type LogEntry } from "../../../../lib/day/log/log.js";
-import { formatLog, logFromJson, readLog } from "../../../../lib/day/log/log-file.js";
+import { formatLog, logFiles, logFromJson, readLog } from "../../../../lib/day/log/log-file.js";
 import { mergeLogs } from "../../../../lib/day/log/merge.js";
 import { standing } from "../../../../lib/day/log/standing.js";
 import { FUZZ_RUNS } from "../../../fuzz.js";
@@ -113,7 +113,54 @@ test("sound entries of a corrupt log are kept for those who want them", () => {
   const entries = [...exampleLog.entries.slice(0, 3), { kind: "run" }];
   const read = logFromJson({ kind: "rollbook log", version: 3, entries });
   expect(read.faults?.[0]).toMatch(/^Entry 4: id /);
-  expect(read.sound?.entries).toHaveLength(3);
+  expect(read.faults === undefined ? [] : read.sound.entries).toHaveLength(3);
+});
+
+test("a file tells a hundred faults and how many there are", () => {
+  const entries = Array.from({ length: 500 }, () => ({ kind: "rum" }));
+  const read = logFromJson({ kind: "rollbook log", version: 3, entries });
+  expect(read.faults).toHaveLength(100);
+  expect(read.faults === undefined ? 0 : read.faultCount).toBe(500);
+});
+
+test("a byte order mark in front is no fault", () => {
+  expect(readLog(`\uFEFF${formatLog(exampleLog)}`).log).toEqual(exampleLog);
+});
+
+test("a log that is too long for one file is whole again from several", () => {
+  const files = logFiles(exampleLog, 20_000);
+  expect(files.length).toBeGreaterThan(2);
+  expect(mergeLogs(...files.map((text) => readLog(text).log ?? emptyLog))).toEqual(exampleLog);
+  expect(logFiles(exampleLog)).toEqual([formatLog(exampleLog)]);
+  expect(logFiles(emptyLog)).toEqual([formatLog(emptyLog)]);
+});
+
+describe("whatever its parts are, a log is refused in short sentences:", () => {
+  const deep = (levels: number) => JSON.parse("[".repeat(levels) + "]".repeat(levels));
+  const long = "x".repeat(1_000_000);
+  const [event] = standing(exampleLog, "event");
+  const many = Array.from({ length: 125_000 }, () => 1);
+  const file = (entry: object) => ({ kind: "rollbook log", version: 3, entries: [entry] });
+  test.each<[string, unknown]>([
+    ["a kind that is deep", { kind: deep(20_000) }],
+    ["a version that is deep", { kind: "rollbook log", version: deep(20_000) }],
+    ["a version that is no number", { kind: "rollbook log", version: { toString: 1 } }],
+    ["entries that are deep", { kind: "rollbook log", version: 3, entries: { a: deep(20_000) } }],
+    ["an entry of a long kind", file({ kind: long })],
+    ["an entry of a deep kind", file({ kind: deep(20_000) })],
+    ["an id that is no text", file({ kind: "run", id: { toString: 1 } })],
+    ["an id that is long", file({ ...event, id: "y".repeat(9_000) })],
+    [
+      "a car of a version that is no number",
+      file({ kind: "set-up", car: { version: { toString: 1 } } }),
+    ],
+    ["many drivers", file({ ...event, drivers: many })],
+    ["many corners", file({ ...event, venue: { ...event?.venue, corners: many } })],
+  ])("%s", (_, json) => {
+    const { faults = [] } = logFromJson(json);
+    expect(faults.length).toBeGreaterThan(0);
+    for (const fault of faults) expect(fault.length).toBeLessThan(300);
+  });
 });
 
 test("an entry nested without end is refused, not followed", () => {
