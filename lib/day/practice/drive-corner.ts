@@ -88,7 +88,7 @@ export function driveCorner(
 }
 
 const SLOWER = 15;
-const MOST_WORK = 60_000; // times that all four wheels may be worked out, besides those for the pace
+const MOST_WORK = 45_000; // times that all four wheels may be worked out, besides those for the pace
 
 function momentsAt(
   handling: HandlingCar,

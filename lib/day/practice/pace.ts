@@ -11,7 +11,7 @@ export interface FoundPace extends Pace {
 }
 
 /** Times that all four wheels may be worked out in search of a pace: then the best so far is taken. */
-const MOST_WORK = 60_000;
+const MOST_WORK = 45_000;
 
 /** Share of what the car can do that a driver uses where it is least – common practice, no source. */
 const USED = 0.96;
