@@ -342,12 +342,12 @@ test("wheels pressed against their stops farther than a number can tell apart st
         unsprungMass: 173.5775467264466,
         independent: false,
       },
-      ...{ unsprungHeight: 0.38639269445557145, leftExcessLoad: 1144.8522104163673 },
+      ...{ unsprungHeight: 0.38639269445557145, leftExcessLoad: 1144.8522104163674 },
       downforceFactor: 0.24529368407092988,
       stops: {
         bumpLeft: { left: 0.2517888428125454, right: 0.21162994143947866 },
         droopLeft: { left: 0.18786635699505752, right: 0.22802525836812426 },
-        ...{ bumpStop: 5e6, droopStop: 518613810.062 },
+        ...{ bumpStop: 5e6, droopStop: 518613810.0623386 },
       },
     },
   };
