@@ -14,6 +14,7 @@ export type RefusalCode =
   | "no-bar-rate"
   | "no-best-pressure"
   | "no-crossing"
+  | "no-level-equal"
   | "no-roll-centre"
   | "no-samples"
   | "no-turn"

@@ -12,7 +12,7 @@ import { type NumberedCar, numberedCar } from "./held-numbers.js";
 import { type MostSideForce, mostSideForce } from "./most-side-force.js";
 import type { AxleStance } from "./stance.js";
 import { isFarFromTippingAt, tipsOverAt } from "./stance-in-turn.js";
-import { wholeCar } from "./whole-car.js";
+import { type Work, wholeCar } from "./whole-car.js";
 
 /** How hard a car can turn to the left, and which end would give up first. */
 export interface CarBalance {
@@ -59,6 +59,7 @@ export type BalanceStart = Pick<CarBalance, "turn" | "most" | "given">;
  * along and across the path; yaw acceleration zero by definition.
  *
  * @param start - the balance of a similar car makes it several times faster
+ * @param work - counts how often the wheels were worked out
  * @throws Refusal when a number is out of range, the springs cannot hold the body up, or not even
  * straight on the car can hold its speed
  * @see docs/model.md, "The whole car in balance"
@@ -66,13 +67,19 @@ export type BalanceStart = Pick<CarBalance, "turn" | "most" | "given">;
  * const round = carBalance(handlingCarOf(demoCar), { cornerRadius: 50 });
  * round.speed ** 2 / 50 - round.lateralAcceleration // → 0.000000, by definition: V² = ay·R
  */
-export function carBalance(car: HandlingCar, driving: Driving, start?: BalanceStart): CarBalance {
-  const found = start?.given === false ? undefined : balanceFrom(car, driving, start);
-  return found === undefined ? eased(car, driving) : { ...found, given: true };
+export function carBalance(
+  car: HandlingCar,
+  driving: Driving,
+  start?: BalanceStart,
+  work?: Work,
+): CarBalance {
+  const found = start?.given === false ? undefined : balanceFrom(car, driving, start, work);
+  return found === undefined ? eased(car, driving, work) : { ...found, given: true };
 }
 
 const CANNOT_HOLD_SPEED =
-  "The car cannot be balanced even straight ahead: its tyres cannot give what air, hill or brakes ask.";
+  "The car cannot be balanced even straight ahead: its tyres cannot give what air, hill or brakes ask " +
+  "(see speed, air and tyre.grip).";
 
 type Found = Omit<CarBalance, "given">;
 
@@ -80,8 +87,9 @@ function balanceFrom(
   car: HandlingCar,
   driving: Driving,
   start: BalanceStart | undefined,
+  work: Work | undefined,
 ): Found | undefined {
-  const whole = numberedCar(wholeCar(car, driving));
+  const whole = numberedCar(wholeCar(car, driving, work));
   const near = start && mostSideForce(whole, start.most.at, start.most);
   const turn = findTurn(whole, driving, isSameWay(near, start?.most) ? start : undefined);
   if (turn === undefined) return undefined;
@@ -154,29 +162,35 @@ function wheelsOf({ left, right }: AxleStance): Sides<WheelInTurn> {
 
 const SPARE = 0.98; // of the most: at the most itself there is nothing left to turn with
 const FEWER = 0.9; // of that, where even so nothing is found
+const MOST_TRIES = 12;
 
 /** The balance with all that was asked, or else with nearly the most that the car can brake or drive. */
-function eased(car: HandlingCar, driving: Driving): CarBalance {
+function eased(car: HandlingCar, driving: Driving, work: Work | undefined): CarBalance {
   const asked = driving.longitudinalAcceleration ?? 0;
   const driven = (share: number): Driving => ({
     ...driving,
     longitudinalAcceleration: share * asked,
   });
-  for (let share = mostAble(car, driven); share > 0.01; share *= FEWER) {
-    const found = balanceFrom(car, driven(share), undefined);
+  let share = asked === 0 ? 0 : mostAble(car, driven, work);
+  for (let i = 0; i < MOST_TRIES && share > 0.01; i++, share *= FEWER) {
+    const found = balanceFrom(car, driven(share), undefined, work);
     if (found !== undefined) return { ...found, given: share === 1 };
     if (share === 1) share = SPARE;
   }
-  const found = balanceFrom(car, driven(0), undefined);
+  const found = balanceFrom(car, driven(0), undefined, work);
   if (found === undefined) throw new Refusal("cannot-hold-speed", CANNOT_HOLD_SPEED);
   return { ...found, given: asked === 0 };
 }
 
 /** The share of what is asked with which a car can still turn gently: 1, or a little less than the most. */
-function mostAble(car: HandlingCar, driven: (share: number) => Driving): number {
+function mostAble(
+  car: HandlingCar,
+  driven: (share: number) => Driving,
+  work: Work | undefined,
+): number {
   const able = (share: number): boolean => {
     const driving = driven(share);
-    const whole = numberedCar(wholeCar(car, driving));
+    const whole = numberedCar(wholeCar(car, driving, work));
     return gentleTurn(whole, driving.longitudinalAcceleration ?? 0) !== undefined;
   };
   if (able(1)) return 1;

@@ -8,6 +8,7 @@ import { stopsOf } from "../car/stops.js";
 import { tyreCoefficientsOf } from "../car/tyres.js";
 import type { AxleInRoll } from "../load/car-in-roll.js";
 import type { Sides } from "../load/wheels.js";
+import { Refusal } from "../refusal.js";
 import { type Rest, restOf } from "../statics/rest.js";
 import { axleRollDamping } from "./axle-roll-damping.js";
 import type { HandlingAxle, HandlingCar } from "./handling-car.js";
@@ -32,9 +33,11 @@ export function handlingCarOf(
   rest: Rest = restOf(car, measured),
 ): HandlingCar {
   const roll = carInRoll(car);
+  const sprungHeight = roll.sprungHeight + rest.heave;
+  if (sprungHeight < 0) throw new Refusal("cannot-stand", onTheGround(sprungHeight));
   return {
     ...roll,
-    sprungHeight: roll.sprungHeight + rest.heave,
+    sprungHeight,
     wheelbase: car.wheelbase,
     ...inertias(car),
     brakeFrontShare: car.brakeFrontShare,
@@ -44,6 +47,16 @@ export function handlingCarOf(
     rear: handlingAxle(car.rear, roll.rear, rest, "rear", car.air?.rearDownforce ?? 0),
   };
 }
+
+const onTheGround = (height: number) =>
+  `The body comes down on its springs until its centre of gravity is ${height.toFixed(3)} m above the ` +
+  "ground, but must be at least 0 m: see the heights of the masses and spring.seatTurns.";
+
+const FARTHEST_ROLL_CENTRE = 2; // m
+
+const rollCentreGone = (end: string, height: number) =>
+  `The ${end} roll centre comes to ${height.toFixed(3)} m above the ground as the car settles on its ` +
+  `springs, but must be from -2 to 2 m: see ${end}.geometry.rollCentreMigration and spring.seatTurns.`;
 
 function handlingAxle(
   axle: Axle,
@@ -55,9 +68,12 @@ function handlingAxle(
   const { geometry } = axle;
   const load = rest.load[end];
   const moved = meanOf(rest.travel[end]) * (geometry.rollCentreMigration ?? 0);
+  const rollCentreHeight = inRoll.rollCentreHeight + moved;
+  if (Math.abs(rollCentreHeight) > FARTHEST_ROLL_CENTRE)
+    throw new Refusal("cannot-stand", rollCentreGone(end, rollCentreHeight));
   return {
     ...inRoll,
-    rollCentreHeight: inRoll.rollCentreHeight + moved,
+    rollCentreHeight,
     tyre: tyreCoefficientsOf(axle),
     pressure: axle.tyre.pressure,
     leftExcessLoad: (load.left - load.right) / 2,

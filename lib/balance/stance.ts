@@ -1,3 +1,4 @@
+import { CANNOT_STAND } from "../load/distribution.js";
 import { leanInRoll, turnInRoll } from "../load/wheels-in-roll.js";
 import { Refusal } from "../refusal.js";
 import { GRAVITY } from "../units.js";
@@ -95,14 +96,14 @@ export function stanceFinder(car: HandlingCar, lateralJerk = 0): StanceFinder {
   const respond: Respond = (liftedFront, liftedRear, ay) =>
     rollResponse(car, { front: liftedFront, rear: liftedRear }, ay);
   const onFour = respond(false, false, 0);
-  if (onFour === undefined) throw new Refusal("falls-over", FALLS_OVER);
+  if (onFour === undefined) throw new Refusal("falls-over", CANNOT_STAND);
   front.damper = car.front.rollDamping * onFour.front.turn.suspension * lateralJerk;
   rear.damper = car.rear.rollDamping * onFour.rear.turn.suspension * lateralJerk;
   return ({ forward, left, pressed, speedSquared }) => {
     const moved = lever * forward; // ΔF = Fx·h/L – Milliken 1995, ch. 18
     loadEnd(front, pressed, speedSquared, -moved);
     loadEnd(rear, pressed, speedSquared, moved);
-    const total = front.load + rear.load;
+    const total = Math.max(0, front.load + rear.load);
     front.load = Math.min(Math.max(0, front.load), total);
     rear.load = Math.max(0, total - front.load);
     settle(front, rear, left, respond, onFour, stance);
@@ -111,10 +112,6 @@ export function stanceFinder(car: HandlingCar, lateralJerk = 0): StanceFinder {
     return stance;
   };
 }
-
-const FALLS_OVER =
-  "roll stiffness of the two axles together must be greater than sprung mass × gravity × " +
-  "height above the roll axis, or the body falls over at rest.";
 
 function endOf(axle: HandlingAxle, mass: number): End {
   const wheel = (): WheelStance => ({ load: 0, inclination: 0, points: 0, travel: 0 });
@@ -299,6 +296,7 @@ function pressStops(end: End, roll: number): number {
     if (step > 0) low = end.heave;
     else high = end.heave;
     const next = end.heave + step;
+    if (next === end.heave) break; // finer than a number can say
     end.heave = next > low && next < high ? next : (low + high) / 2;
   }
   return rate;

@@ -15,7 +15,7 @@ import { mirrorCar } from "./mirror-car.js";
 import { mirrorDriving } from "./mirror-driving.js";
 import { mirrorTrim } from "./mirror-trim.js";
 import type { Trim, WheelAtWork } from "./trimmed-car.js";
-import { type WheelForces, wholeCar } from "./whole-car.js";
+import { type WheelForces, type Work, wholeCar } from "./whole-car.js";
 
 /**
  * The steady balance of a car at a speed or round a corner, with a lateral acceleration across and a
@@ -26,6 +26,7 @@ import { type WheelForces, wholeCar } from "./whole-car.js";
  *
  * @param lateralAcceleration - m/s² across the path, above 0 to the left
  * @param start - a trim of a similar car or turn, for a quick start
+ * @param work - counts how often the wheels were worked out
  * @returns nothing when the tyres cannot do it, or the car tips over before
  * @throws Refusal when a number is out of range or the springs cannot hold the body up
  * @example
@@ -36,10 +37,12 @@ export function trim(
   driving: Driving,
   lateralAcceleration: number,
   start?: Trim,
+  work?: Work,
 ): Trim | undefined {
   requireInRange("lateral acceleration", lateralAcceleration, -100, 100, "m/s²");
-  if (lateralAcceleration >= 0) return leftTrim(car, driving, lateralAcceleration, start);
-  const mirrored = leftTrim(mirrorCar(car), mirrorDriving(driving), -lateralAcceleration, start);
+  if (lateralAcceleration >= 0) return leftTrim(car, driving, lateralAcceleration, start, work);
+  const [mirror, facing] = [mirrorCar(car), mirrorDriving(driving)];
+  const mirrored = leftTrim(mirror, facing, -lateralAcceleration, start, work);
   return mirrored && mirrorTrim(mirrored);
 }
 
@@ -50,8 +53,9 @@ function leftTrim(
   driving: Driving,
   ay: number,
   start: Trim | undefined,
+  work: Work | undefined,
 ): Trim | undefined {
-  const numbered = numberedCar(wholeCar(car, driving));
+  const numbered = numberedCar(wholeCar(car, driving, work));
   const turn = ay / SCALES[3];
   const push = (driving.longitudinalAcceleration ?? 0) / SCALES[2];
   const guess: HeldNumbers = start

@@ -64,16 +64,23 @@ export interface WholeCar {
   readonly hold: (held: Held) => LeftOver;
 }
 
+/** A count of what was worked out, kept by whoever asks. */
+export interface Work {
+  /** times that all four wheels were worked out */
+  done: number;
+}
+
 const ENGINE_BRAKING = 0.06 * GRAVITY; // m/s² of the whole car – common practice, no source
 
 /**
  * The four-wheel balance of a car on a path: every wheel in its place with its own load, lean, toe,
  * slip angle and push, accelerations along and across the path, yaw acceleration zero.
  *
+ * @param count - counts each call of `hold`
  * @throws Refusal when a number is out of range or the springs cannot hold the body up
  * @see docs/model.md, "The whole car in balance"
  */
-export function wholeCar(car: HandlingCar, driving: Driving): WholeCar {
+export function wholeCar(car: HandlingCar, driving: Driving, count?: Work): WholeCar {
   requireDriving(driving);
   const { longitudinalAcceleration = 0, lateralJerk = 0, grade = 0, bank = 0 } = driving;
   const mass = carMass(car);
@@ -101,6 +108,7 @@ export function wholeCar(car: HandlingCar, driving: Driving): WholeCar {
     speed: 0,
     yawRate: 0,
     hold(held) {
+      if (count !== undefined) count.done++;
       if (held.rear !== placed.rear || held.lateralAcceleration !== placed.lateralAcceleration)
         place(held.rear, held.lateralAcceleration);
       const push = held.push * mass;

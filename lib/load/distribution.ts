@@ -68,7 +68,8 @@ export function distributeLoadTransfer(car: CarInRoll, lateralAcceleration: numb
 /** The sentence for springs that a body falls over on. */
 export const CANNOT_STAND =
   "roll stiffness of the two axles together must be greater than sprung mass × gravity × " +
-  "height above the roll axis, or the body falls over at rest.";
+  "height above the roll axis, or the body falls over at rest: see spring and bar of both axles and the " +
+  "heights of the masses.";
 
 function report(car: CarInRoll, state: Rolled, ay: number, turn: 1 | -1): Distribution {
   const loads = axleLoads(car);

@@ -37,17 +37,17 @@ export function tippingAcceleration(
   requireCarInRoll(car);
   eachAxle(inner, (load, end) => requireInRange(`${end} inner load`, load, 0, 1e6, "N"));
   if (rollEquilibrium(car, 0) === undefined) throw new Refusal("cannot-stand", CANNOT_STAND);
-  let [tip, shape] = [0, car];
+  let tip: number | undefined;
+  let shape = car;
   for (let i = 0; i < ROUNDS; i++) {
-    const state = tipped(shape, inner, 1.2 * tip) ?? tipped(shape, inner, TOO_HARD);
-    if (state === undefined && tip === 0) return Infinity;
+    const state = tipped(shape, inner, 1.2 * (tip ?? 0)) ?? tipped(shape, inner, TOO_HARD);
     if (state === undefined) break;
-    const before = tip;
+    const before = tip ?? 0;
     tip = state.lateralAcceleration;
     if (Math.abs(tip - before) < CLOSE * tip) break;
     shape = halfWay(shape, onOuterWheels(car, state));
   }
-  return tip;
+  return tip ?? Infinity;
 }
 
 const SAFELY = 0.8;

@@ -7,7 +7,8 @@ import { bodyRow, endsOf, type Position, wheelRow } from "./position.js";
 import type { Elastic } from "./springs-of-car.js";
 
 const CANNOT_STAND =
-  "The car cannot stand on its springs: they are too soft for its weight, or set too unevenly.";
+  "The car cannot stand on its springs: they are too soft for its weight, or set too unevenly " +
+  "(see spring and bar of both axles, and the heights of the masses).";
 const MOST_ROUNDS = 12;
 const ROUNDING = 1e-12; // m
 

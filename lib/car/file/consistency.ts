@@ -5,7 +5,7 @@ import { parameters } from "../../parameters.js";
 import { barRateOf, isBeamAxle } from "../axle.js";
 import { carInRoll } from "../axle-loads.js";
 import type { AntiRollBar, Axle, AxleTyre, Car, Differential } from "../car.js";
-import { frontShareOf, totalMassOf } from "../masses.js";
+import { sprungMassOf } from "../masses.js";
 import { bestPressureRange, tyreNamed } from "../tyres.js";
 import { geometryShape } from "./car-shape.js";
 import { knownFaultsOf } from "./known.js";
@@ -91,12 +91,18 @@ function linkageFaults(linkage: SpaceAxle, before: string): string[] {
 
 function barFaults(bar: AntiRollBar, path: string): string[] {
   const places = bar.positions.map((_, i) => i + 1);
-  const each = places.flatMap((position) =>
-    thrown(() => barRateOf({ ...bar, position }), `${path}: `),
-  );
+  const each = places.flatMap((position) => barRateFaults({ ...bar, position }, path));
   return bar.position <= places.length
     ? each
     : [...each, ...thrown(() => barRateOf(bar), `${path}: `)];
+}
+
+const STIFFEST_BAR = 1e7; // N/m, fifty times what a file may give as a rate
+
+function barRateFaults(bar: AntiRollBar, path: string): string[] {
+  const rate = () =>
+    requireInRange("its rate, from tube and arm,", barRateOf(bar), 0, STIFFEST_BAR, "N/m");
+  return thrown(rate, `${path}: `);
 }
 
 function adjusterFaults(adjusters: Car["adjusters"] | Axle["adjusters"], path: string): string[] {
@@ -105,11 +111,17 @@ function adjusterFaults(adjusters: Car["adjusters"] | Axle["adjusters"], path: s
     .map(([lever]) => `${path}.${lever}.min must not be greater than its max.`);
 }
 
+const metres = (value: number) => Number(value.toFixed(3));
+
 /** What keeps a car from standing on its wheels and springs, one sentence each. */
 export function standingFaultsOf(car: Car): string[] {
-  const share = frontShareOf(totalMassOf(car), car.wheelbase);
-  if (!(share > 0 && share < 1))
-    return ["The centre of gravity must lie between the axles: see the masses and where they are."];
+  const { behindFrontAxle } = sprungMassOf(car);
+  if (!(behindFrontAxle >= 0 && behindFrontAxle <= car.wheelbase))
+    return [
+      `The centre of gravity of all on the springs is ${metres(behindFrontAxle)} m behind the front ` +
+        `axle but must be from 0 to ${car.wheelbase} m: see behindFrontAxle of body, driver, passenger, ` +
+        "fuel and ballast.",
+    ];
   return thrown(() => distributeLoadTransfer(carInRoll(car), 0), "The car as a whole: ");
 }
 

@@ -3,6 +3,7 @@ import { mirrorCar } from "../../balance/mirror-car.js";
 import { type PhaseName, phaseNames, phases } from "../../balance/phases.js";
 import type { StandingCar } from "../../balance/standing-car.js";
 import type { Axles } from "../../load/wheels.js";
+import { orUndefined } from "../../refusal.js";
 import { levelRoadAccelerationOf, type Venue, type VenueCorner } from "../plan/venue.js";
 
 /** What the model says of one part of one corner. */
@@ -15,8 +16,11 @@ export interface Cell {
   readonly lateralAcceleration: number;
   /** axles whose inner wheel is in the air at that limit */
   readonly lifted: Axles<boolean>;
-  /** m/s² that it can do more than the middle of the corner asks for; below 0: too fast for it */
-  readonly spare: number;
+  /**
+   * m/s² that it can do more than the middle of the corner asks for; below 0: too fast for it; left
+   * out where the road falls away so much that no level one asks as much
+   */
+  readonly spare?: number;
   /** where the search for a similar car begins */
   readonly start: BalanceStart;
 }
@@ -47,13 +51,14 @@ function drivingIn({ speed, grade = 0 }: VenueCorner, phase: PhaseName) {
 }
 
 function cellOf(corner: VenueCorner, phase: PhaseName, found: CarBalance): Cell {
+  const asked = orUndefined(() => levelRoadAccelerationOf(corner));
   return {
     corner: corner.name,
     phase,
     balance: found.understeerMargin,
     lateralAcceleration: found.lateralAcceleration,
     lifted: found.lifted,
-    spare: found.lateralAcceleration - levelRoadAccelerationOf(corner),
+    ...(asked !== undefined && { spare: found.lateralAcceleration - asked }),
     start: found,
   };
 }

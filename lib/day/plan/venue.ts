@@ -1,3 +1,4 @@
+import { Refusal } from "../../refusal.js";
 import { GRAVITY } from "../../units.js";
 import type { Grade, SpeedClass } from "../log/report.js";
 
@@ -42,8 +43,10 @@ export function lateralAccelerationOf({ speed, radius }: VenueCorner): number {
  * m/s²; below 0 when the banking alone more than holds the car.
  *
  * Along the leaning road the tyres hold m(v²/R·cos β − g·sin β), pressed on it with
- * m(g·cos β + v²/R·sin β) – balance of forces.
+ * m(g·cos β + v²/R·sin β) – balance of forces. A road that falls away so much that nothing presses the
+ * car on it has no level one that asks as much.
  *
+ * @throws Refusal when the corner is driven so fast off its camber that the car leaves the road
  * @example
  * levelRoadAccelerationOf({ speed: 20, radius: 50 }) // → 8, by hand: 20²/50, without banking
  */
@@ -52,7 +55,23 @@ export function levelRoadAccelerationOf(corner: VenueCorner): number {
   const { banking = 0 } = corner;
   const side = inward * Math.cos(banking) - GRAVITY * Math.sin(banking);
   const pressed = GRAVITY * Math.cos(banking) + inward * Math.sin(banking);
+  if (!(pressed > LEAST_PRESSED)) throw offTheRoad(corner);
   return (GRAVITY * side) / pressed;
+}
+
+const LEAST_PRESSED = 0.1; // m/s², a hundredth of the weight: less holds no car on a road
+
+function offTheRoad(corner: VenueCorner): Refusal {
+  const { name, speed, radius, banking = 0 } = corner;
+  const inward = lateralAccelerationOf(corner);
+  const least =
+    Math.asin(LEAST_PRESSED / Math.hypot(GRAVITY, inward)) - Math.atan(GRAVITY / inward);
+  return new Refusal(
+    "no-level-equal",
+    `${name} is driven at ${speed} m/s round ${radius} m, and its banking is ${banking} rad but must be ` +
+      `at least ${least.toFixed(3)} rad: a road that falls away more does not hold a car so fast.`,
+    { field: "banking", value: banking, least, most: Math.PI / 2, unit: "rad" },
+  );
 }
 
 /** Speeds between slow, medium and fast corners, m/s: 70 and 110 km/h – common practice, no source. */

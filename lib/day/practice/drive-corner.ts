@@ -6,6 +6,7 @@ import { mirrorTrim } from "../../balance/mirror-trim.js";
 import type { PhaseName } from "../../balance/phases.js";
 import { trim } from "../../balance/trim.js";
 import type { Trim } from "../../balance/trimmed-car.js";
+import type { Work } from "../../balance/whole-car.js";
 import type { Car } from "../../car/car.js";
 import { eachAxle, type Wheels } from "../../load/wheels.js";
 import { Refusal } from "../../refusal.js";
@@ -46,6 +47,11 @@ export interface CornerMoment {
 
 /** A corner as it was driven. */
 export interface DrivenCorner extends Pace {
+  /**
+   * "cut short" where finding out took more work than is allowed: the driver may then be slower than
+   * the car, and `balance` and `used` of a place those of a place before
+   */
+  readonly search: "whole" | "cut short";
   /** s from the start of braking to the end */
   readonly time: number;
   readonly moments: readonly CornerMoment[];
@@ -69,28 +75,39 @@ export function driveCorner(
 ): DrivenCorner {
   const straight = handlingCarOf(car, options.measured ?? car);
   const handling = corner.direction === "left" ? straight : mirrorCar(straight);
-  let pace = paceOf(handling, corner, options.wanted);
-  for (let i = 0; i < SLOWER; i++) {
-    const moments = momentsAt(handling, car, corner, pace);
-    if (moments !== undefined) return { ...pace, time: moments.at(-1)?.time ?? 0, moments };
+  const work: Work = { done: 0 };
+  let pace = paceOf(handling, corner, options.wanted, work);
+  const most = work.done + MOST_WORK;
+  for (let i = 0; i < SLOWER && work.done < most; i++) {
+    const moments = momentsAt(handling, car, corner, pace, { work, most });
+    const search = work.done > most ? "cut short" : pace.search;
+    if (moments !== undefined) return { ...pace, search, time: moments.at(-1)?.time ?? 0, moments };
     pace = { ...pace, speed: pace.speed * 0.98 };
   }
   throw new Refusal("cannot-be-driven", `The car cannot be driven through ${corner.name}.`);
 }
 
 const SLOWER = 15;
+const MOST_WORK = 45_000; // times that all four wheels may be worked out, besides those for the pace
 
-function momentsAt(handling: HandlingCar, car: Car, corner: VenueCorner, pace: Pace) {
+function momentsAt(
+  handling: HandlingCar,
+  car: Car,
+  corner: VenueCorner,
+  pace: Pace,
+  { work, most }: { work: Work; most: number },
+) {
   const path = cornerPath(corner, pace.speed);
   const stations = stationsOf(corner, path, pace);
-  const trims = trimsAt(handling, stations);
+  const trims = trimsAt(handling, stations, work);
   if (trims === undefined) return undefined;
   const moments: CornerMoment[] = [];
   let found: CarBalance | undefined;
   stations.forEach((station, i) => {
     const before = stations[i - 1];
-    if (found === undefined || before === undefined || !isAlike(before, station))
-      found = carBalance(handling, station.driving, found);
+    const isNew = before === undefined || !isAlike(before, station);
+    if (found === undefined || (isNew && work.done < most))
+      found = carBalance(handling, station.driving, found, work);
     const plan = nextPlace(moments.at(-1), station, corner);
     const phase = phaseAt(path, station.distance);
     moments.push({ ...momentOf(station, trims[i] as Trim, found, car, corner), phase, ...plan });
@@ -105,10 +122,14 @@ function isAlike({ driving: a }: Station, { driving: b }: Station): boolean {
 }
 
 /** The steady balance at every station; nothing where there is none at one of them. */
-function trimsAt(handling: HandlingCar, stations: readonly Station[]): Trim[] | undefined {
+function trimsAt(
+  handling: HandlingCar,
+  stations: readonly Station[],
+  work: Work,
+): Trim[] | undefined {
   const trims: Trim[] = [];
   for (const { driving, lateralAcceleration } of stations) {
-    const found = trim(handling, driving, lateralAcceleration, trims.at(-1));
+    const found = trim(handling, driving, lateralAcceleration, trims.at(-1), work);
     if (found === undefined) return undefined;
     trims.push(found);
   }

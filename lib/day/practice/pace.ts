@@ -1,8 +1,17 @@
 import { type BalanceStart, type CarBalance, carBalance } from "../../balance/car-balance.js";
 import type { HandlingCar } from "../../balance/handling-car.js";
+import type { Work } from "../../balance/whole-car.js";
 import type { VenueCorner } from "../plan/venue.js";
 import { cornerPath } from "./corner-path.js";
 import { type Pace, roadOf, type Station, stationsOf } from "./stations.js";
+
+/** A pace, and whether the search for it came to its end. */
+export interface FoundPace extends Pace {
+  readonly search: "whole" | "cut short";
+}
+
+/** Times that all four wheels may be worked out in search of a pace: then the best so far is taken. */
+const MOST_WORK = 45_000;
 
 /** Share of what the car can do that a driver uses where it is least – common practice, no source. */
 const USED = 0.96;
@@ -18,10 +27,28 @@ const LOOK_EVERY = 8; // m between places where a driver looks at what is left
  * then slower, where braking or power would ask for more than there is.
  *
  * @param wanted - m/s in the middle; not more than this
+ * @param work - counts how often the wheels were worked out
  */
-export function paceOf(car: HandlingCar, corner: VenueCorner, wanted: number = FASTEST): Pace {
-  const middle = Math.min(wanted, fastestMiddle(car, corner));
-  const used = lookAhead(car, corner);
+export function paceOf(
+  car: HandlingCar,
+  corner: VenueCorner,
+  wanted: number = FASTEST,
+  work: Work = { done: 0 },
+): FoundPace {
+  const most = work.done + MOST_WORK;
+  const pace = searchedPace(car, corner, wanted, work, () => work.done > most);
+  return { ...pace, search: work.done > most ? "cut short" : "whole" };
+}
+
+function searchedPace(
+  car: HandlingCar,
+  corner: VenueCorner,
+  wanted: number,
+  work: Work,
+  isSpent: () => boolean,
+): Pace {
+  const middle = Math.min(wanted, fastestMiddle(car, corner, work));
+  const used = lookAhead(car, corner, work, isSpent);
   const effort = EFFORTS.find((one) => used({ speed: middle, effort: one }) <= USED + SLACK);
   if (effort !== undefined) return { speed: middle, effort };
   const least = Math.min(...EFFORTS);
@@ -31,13 +58,13 @@ export function paceOf(car: HandlingCar, corner: VenueCorner, wanted: number = F
 const ROUNDS = 12;
 
 /** The speed in the middle that uses just what a driver uses, m/s: V² = used·ay·R, ay at that speed. */
-function fastestMiddle(car: HandlingCar, corner: VenueCorner): number {
+function fastestMiddle(car: HandlingCar, corner: VenueCorner, work: Work): number {
   const road = roadOf(corner);
   const { radius: cornerRadius } = corner;
-  let found = carBalance(car, { ...road, cornerRadius });
+  let found = carBalance(car, { ...road, cornerRadius }, undefined, work);
   let speed = Math.sqrt(USED * found.lateralAcceleration * cornerRadius);
   for (let i = 0; i < ROUNDS; i++) {
-    found = carBalance(car, { ...road, speed }, found);
+    found = carBalance(car, { ...road, speed }, found, work);
     const next = Math.sqrt(USED * found.lateralAcceleration * cornerRadius);
     if (Math.abs(next - speed) < 1e-4) break;
     speed = next;
@@ -56,13 +83,22 @@ function greatestSpeed(fastest: number, used: (speed: number) => number): number
   return slow;
 }
 
-/** The greatest share of its grip that a car uses anywhere in a corner, up to where it is too much. */
-function lookAhead(car: HandlingCar, corner: VenueCorner): (pace: Pace) => number {
+/**
+ * The greatest share of its grip that a car uses anywhere in a corner, up to where it is too much;
+ * too much itself where nobody may look any more.
+ */
+function lookAhead(
+  car: HandlingCar,
+  corner: VenueCorner,
+  work: Work,
+  isSpent: () => boolean,
+): (pace: Pace) => number {
   let last: BalanceStart | undefined;
   return (pace) => {
     let greatest = 0;
     for (const station of stationsOf(corner, cornerPath(corner, pace.speed), pace, LOOK_EVERY)) {
-      const found = carBalance(car, station.driving, last);
+      if (isSpent()) return Infinity;
+      const found = carBalance(car, station.driving, last, work);
       last = found;
       greatest = Math.max(greatest, shareOf(station, found));
       if (greatest > 1) break;

@@ -18,6 +18,7 @@ export interface Station {
 }
 
 const STEP = 2; // m between stations
+const MOST_STATIONS = 250; // further apart where there would be more
 
 /** How hard a corner is driven. */
 export interface Pace {
@@ -34,7 +35,7 @@ export function stationsOf(
   pace: Pace,
   apart: number = STEP,
 ): Station[] {
-  const count = Math.ceil(path.end / apart);
+  const count = Math.min(MOST_STATIONS, Math.ceil(path.end / apart));
   const at = (i: number) => (path.end * i) / count;
   const squares = speedSquares(path, pace, count);
   let time = 0;

@@ -54,6 +54,8 @@ export const words = {
   drives: "Drive",
   driveKnown: "Drive the car you know",
   driveChanged: "Drive the changed car",
+  cutShort:
+    "This car is so far from usual that the search for its pace was cut short: it may be driven slower than it could be, and its balance is not worked out at every place.",
   known: "the car you know",
   changed: "the changed car",
   again: "with your change",

@@ -298,3 +298,62 @@ test("a car that cannot stand is refused", () => {
   const car = { ...lightCar, front: soft("front"), rear: soft("rear") };
   expect(() => stanceFinder(car)).toThrow(RangeError);
 });
+
+test("a car that the air lifts off the road presses on it with no wheel", () => {
+  const lifting = (end: "front" | "rear") => ({ ...lightCar[end], downforceFactor: -1 });
+  const car = { ...lightCar, front: lifting("front"), rear: lifting("rear") };
+  const stance = stanceFinder(car)({
+    forward: 0,
+    left: 3,
+    pressed: gravity,
+    speedSquared: 120 ** 2,
+  });
+  expect(ofFour(stance)).toBe(0); // by hand: 2·120² N of lift are nearly three times its weight
+});
+
+test("wheels pressed against their stops farther than a number can tell apart stand in finite numbers", () => {
+  const endless = { left: Infinity, right: Infinity };
+  const car: HandlingCar = {
+    ...lightCar,
+    sprungMass: 813.5779912117869,
+    sprungHeight: 1.2394718030473102,
+    sprungFrontShare: 0.7750299455861068,
+    wheelbase: 3.5046167792752385,
+    torsionStiffness: 1476293.323359956,
+    front: {
+      ...lightCar.front,
+      ...{ track: 1.0288000601343812, rollStiffness: 242968.28701404048 },
+      ...{ tyreRollStiffness: 125253.2328650227, ownForceShare: 1, wheelRate: 392922.1710270634 },
+      ...{ rollCentreHeight: 0.26614325032569464, unsprungMass: 400, independent: false },
+      ...{ unsprungHeight: 0.3217052018968388, leftExcessLoad: 3253.096725383455 },
+      downforceFactor: 2.8125539077445865,
+      stops: {
+        bumpLeft: { left: -0.045623817233614576, right: -0.0813947294664468 },
+        droopLeft: endless,
+        ...{ bumpStop: 5e6, droopStop: 5e6 },
+      },
+    },
+    rear: {
+      ...lightCar.rear,
+      ...{ track: 1.1071282711811365, rollStiffness: 1750.7002078715575 },
+      ...{ tyreRollStiffness: 121781.68175932016, ownForceShare: 1, wheelRate: 1656.348194072618 },
+      ...{
+        rollCentreHeight: 0.287207140866667,
+        unsprungMass: 173.5775467264466,
+        independent: false,
+      },
+      ...{ unsprungHeight: 0.38639269445557145, leftExcessLoad: 1144.8522104163674 },
+      downforceFactor: 0.24529368407092988,
+      stops: {
+        bumpLeft: { left: 0.2517888428125454, right: 0.21162994143947866 },
+        droopLeft: { left: 0.18786635699505752, right: 0.22802525836812426 },
+        ...{ bumpStop: 5e6, droopStop: 518613810.0623386 },
+      },
+    },
+  };
+  const asked = { forward: -7.0483338288969755, pressed: gravity, speedSquared: 9.670821561751122 };
+  const { front, rear } = stanceFinder(car)({ ...asked, left: 2.7087367066365275 });
+  for (const { left, right, roll } of [front, rear])
+    for (const number of [roll, left.travel, right.travel, left.load, right.load])
+      expect(number).toSatisfy(Number.isFinite);
+});

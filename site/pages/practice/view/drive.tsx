@@ -1,8 +1,12 @@
+import { type Drives, namedDrives } from "@rollbook/lib";
 import { words } from "../../../say/practice/words.js";
 import { Button } from "../../../ui/button.js";
 import type { Round } from "../state.js";
 import { Part } from "./part.js";
 import { Traces } from "./traces.js";
+
+const isCutShort = (drives: Drives) =>
+  namedDrives(drives).some(([, { search }]) => search === "cut short");
 
 /** The drives of a round, the known car first. */
 export function DrivePart({ round, drive }: { readonly round: Round; readonly drive: () => void }) {
@@ -18,6 +22,7 @@ export function DrivePart({ round, drive }: { readonly round: Round; readonly dr
       ) : (
         <Traces round={round} drives={drives} />
       )}
+      {drives && isCutShort(drives) && <p>{words.cutShort}</p>}
       {step === 1 && (
         <Button id="drive-changed" large work={drive}>
           {words.driveChanged}

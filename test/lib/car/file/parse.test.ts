@@ -140,7 +140,8 @@ describe("faults that only show when fields are seen together", () => {
     const content = file();
     content.body.behindFrontAxle = -1.4;
     expect(faultsOf(content)).toEqual([
-      "The centre of gravity must lie between the axles: see the masses and where they are.",
+      "The centre of gravity of all on the springs is -1.043 m behind the front axle but must be from 0 to " +
+        "2.4 m: see behindFrontAxle of body, driver, passenger, fuel and ballast.",
     ]);
   });
 

@@ -9,6 +9,8 @@ import {
   type VenueCorner,
 } from "../../../../lib/day/plan/venue.js";
 import { faultsOfVenue } from "../../../../lib/day/plan/venue-file.js";
+import { orUndefined } from "../../../../lib/refusal.js";
+import { between } from "../../evenly.js";
 
 const corner: VenueCorner = { name: "One", direction: "left", radius: 50, speed: 20 };
 
@@ -36,6 +38,28 @@ test("more banking always asks less", () => {
     fc.property(fc.double({ min: -0.3, max: 0.6, noNaN: true }), (banking) => {
       const less = levelRoadAccelerationOf({ ...corner, banking: banking + 0.01 });
       expect(less).toBeLessThan(levelRoadAccelerationOf({ ...corner, banking }));
+    }),
+  );
+});
+
+test("a road that falls away more than the car leans out is refused, and never said to push inwards", () => {
+  const steep = { ...corner, speed: 40, banking: -0.35 };
+  // by hand: nothing presses from tan β = −g·R/v² on, −0.297 rad; a hundredth of the weight 0.003 rad before
+  expect(() => levelRoadAccelerationOf(steep)).toThrow(
+    "One is driven at 40 m/s round 50 m, and its banking is -0.35 rad but must be at least -0.294 rad: " +
+      "a road that falls away more does not hold a car so fast.",
+  );
+  expect(levelRoadAccelerationOf({ ...steep, banking: -0.29 })).toBeGreaterThan(32); // 40²/50 on the level
+});
+
+test("off camber a corner asks for more than on the level, or is refused", () => {
+  const anyCorner = fc.record({ speed: between(5, 60), radius: between(5, 500) });
+  fc.assert(
+    fc.property(anyCorner, between(-0.8, 0), (driven, banking) => {
+      const off = { ...corner, ...driven, banking };
+      const asked = orUndefined(() => levelRoadAccelerationOf(off));
+      if (asked !== undefined)
+        expect(asked).toBeGreaterThanOrEqual(lateralAccelerationOf(off) - 1e-9);
     }),
   );
 });
