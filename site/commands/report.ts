@@ -1,11 +1,14 @@
 import { readFileSync } from "node:fs";
-import { resolve } from "node:path";
-import { parseArgs } from "node:util";
 import { parseCar } from "../../lib/car/file/parse.js";
 import { requireInRange } from "../../lib/check.js";
+import { Refusal } from "../../lib/refusal.js";
+import { CourseError } from "../build/notebook.js";
 import { howSure, SEED, USUAL_SAMPLES } from "../report/how-sure.js";
 import { reportText } from "../report/report-text.js";
 import { setUpReport } from "../report/set-up-report.js";
+import { forTerminal, inOneLine } from "./for-terminal.js";
+import { reportFaults } from "./report-faults.js";
+import { codeOf, fromCaller, optionsOf, UsageError } from "./usage.js";
 
 const USAGE = `Usage: npm run report -- car.json [--ay 9] [--speed 25] [--samples 25] [--us] [--json]
 
@@ -16,26 +19,38 @@ const USAGE = `Usage: npm run report -- car.json [--ay 9] [--speed 25] [--sample
   --us      US units in the text
   --json    all figures as JSON in SI units; docs/report.md lists the keys`;
 
-/** Prints the report of a car file; everything that went wrong in sentences, and 1 as exit code. */
+/** Prints the report of a car file; what is wrong with the file in sentences, and 1 as exit code. */
 function main(): void {
   const asked = question();
-  const read = parseCar(readFileSync(fromCaller(asked.file), "utf8"));
-  if (read.faults !== undefined) throw new Error(read.faults.join("\n"));
+  if (asked === "help") {
+    console.log(USAGE);
+    return;
+  }
+  const read = parseCar(textOf(asked.file));
+  if (read.faults !== undefined) throw new CourseError(read.faults.map(inOneLine).join("\n"));
   const report = setUpReport(read.car, asked.corner);
-  for (const note of read.notes) console.error(`Note: ${note}`);
+  for (const note of read.notes) console.error(`Note: ${inOneLine(note)}`);
   const sure = asked.samples > 0 ? howSure(read.car, report, asked.samples) : undefined;
   const all = { notes: read.notes, ...report, ...(sure && { howSure: sure }) };
   const json = () => `${JSON.stringify(all, null, 2)}\n`;
-  process.stdout.write(
-    asked.json ? json() : reportText(report, read.car, asked.us ? "us" : "metric", sure),
-  );
+  const text = () => {
+    const named = { ...report, car: inOneLine(report.car) };
+    return reportText(named, read.car, asked.us ? "us" : "metric", sure);
+  };
+  process.stdout.write(forTerminal(asked.json ? json() : text()));
 }
 
-/** A path as the person who typed it means it: npm itself works at the top of the repository. */
-const fromCaller = (path: string): string => resolve(process.env.INIT_CWD ?? ".", path);
+function textOf(file: string): string {
+  const path = fromCaller(file);
+  try {
+    return readFileSync(path, "utf8");
+  } catch (error) {
+    throw new UsageError(`${path} cannot be read (${codeOf(error)}).`);
+  }
+}
 
 function question() {
-  const { values, positionals } = parseArgs({
+  const { values, positionals } = optionsOf({
     allowPositionals: true,
     options: {
       ay: { type: "string", default: "9" },
@@ -43,12 +58,14 @@ function question() {
       samples: { type: "string", default: String(USUAL_SAMPLES) },
       us: { type: "boolean", default: false },
       json: { type: "boolean", default: false },
+      help: { type: "boolean", default: false },
     },
   });
+  if (values.help) return "help";
   const [file, ...more] = positionals;
-  if (file === undefined || more.length > 0) throw new Error(USAGE);
-  const lateralAcceleration = requireInRange("--ay", numberOf(values.ay), 0, 30, "m/s²");
-  const speed = requireInRange("--speed", numberOf(values.speed), 1, 100, "m/s");
+  if (file === undefined || more.length > 0) throw new UsageError(USAGE);
+  const lateralAcceleration = requireWithin("--ay", values.ay, 0, 30, "m/s²");
+  const speed = requireWithin("--speed", values.speed, 1, 100, "m/s");
   const samples = requireWhole("--samples", numberOf(values.samples), 500);
   return {
     file,
@@ -59,18 +76,27 @@ function question() {
   };
 }
 
+function requireWithin(name: string, text: string, least: number, most: number, unit: string) {
+  try {
+    return requireInRange(name, numberOf(text), least, most, unit);
+  } catch (error) {
+    throw error instanceof Refusal ? new UsageError(error.message) : error;
+  }
+}
+
 function requireWhole(name: string, value: number, max: number): number {
   if (Number.isInteger(value) && value >= 0 && value <= max) return value;
-  throw new RangeError(`${name} is ${value} but must be a whole number from 0 to ${max}.`);
+  throw new UsageError(`${name} is ${value} but must be a whole number from 0 to ${max}.`);
 }
 
 function numberOf(text: string): number {
   return text.trim() === "" ? Number.NaN : Number(text);
 }
 
-try {
-  main();
-} catch (error) {
-  console.error(error instanceof Error ? error.message : String(error));
-  process.exitCode = 1;
-}
+await reportFaults(() => {
+  try {
+    main();
+  } catch (error) {
+    throw error instanceof Refusal ? new CourseError(error.message) : error;
+  }
+});
