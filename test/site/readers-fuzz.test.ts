@@ -59,7 +59,7 @@ it("an entry with anything in the place of any of its parts is read or refused i
   const broken = fc.oneof(hostile, ...entries.map(withHostile));
   fc.assert(
     fc.property(broken, (value) => areShort(readEntry(value).faults)),
-    { numRuns: FUZZ_RUNS / 2 },
+    { numRuns: FUZZ_RUNS / 10 },
   );
 });
 
@@ -106,7 +106,7 @@ it("whatever a link, a code or an address holds, its reader answers", async () =
       viewIn(course, given);
       expect(courseAt(given)?.pathname.endsWith("/") ?? true).toBe(true);
     }),
-    { numRuns: FUZZ_RUNS / 4 },
+    { numRuns: FUZZ_RUNS / 20 },
   );
 });
 
