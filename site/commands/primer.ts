@@ -1,12 +1,9 @@
-import { writeFileSync } from "node:fs";
-import { resolve } from "node:path";
-import { parseArgs } from "node:util";
-import { CourseError } from "../build/notebook.js";
 import { dateFrom, nameFrom, numbersFrom } from "../primer/options.js";
 import { partsOfCourse, scriptsOf } from "../primer/parts.js";
 import { primerHtml } from "../primer/primer.js";
 import { progressTo } from "./progress.js";
 import { reportFaults } from "./report-faults.js";
+import { optionsOf, outFrom, UsageError, writeOut } from "./usage.js";
 
 const usage = `Usage: npm run primer -- --name "Club" --date 2026-11-25 --chapters 01,03 --out primer.html
 
@@ -18,30 +15,32 @@ const usage = `Usage: npm run primer -- --name "Club" --date 2026-11-25 --chapte
 /** What a club can send by mail. */
 const mostBytes = 2_000_000;
 
-const { values } = parseArgs({
-  options: {
-    name: { type: "string", default: "" },
-    date: { type: "string", default: new Date().toISOString().slice(0, 10) },
-    chapters: { type: "string", default: "" },
-    out: { type: "string", default: "primer.html" },
-    help: { type: "boolean", default: false },
-  },
-});
+const asked = () =>
+  optionsOf({
+    options: {
+      name: { type: "string", default: "" },
+      date: { type: "string", default: new Date().toISOString().slice(0, 10) },
+      chapters: { type: "string", default: "" },
+      out: { type: "string", default: "primer.html" },
+      help: { type: "boolean", default: false },
+    },
+  });
 
 async function writePrimer(): Promise<void> {
+  const { values } = asked();
   if (values.help) return console.log(usage);
   const [name, date] = [nameFrom(values.name), dateFrom(values.date)];
+  const out = outFrom(values.out);
   const parts = await partsOfCourse(numbersFrom(values.chapters), progressTo(process.stdout));
   const scripts = await scriptsOf(parts.chapters);
   const html = primerHtml({ ...parts, name, date, scripts });
   const bytes = Buffer.byteLength(html);
   if (bytes > mostBytes) {
-    throw new CourseError(
+    throw new UsageError(
       `The primer would take ${(bytes / 1e6).toFixed(1)} MB, and 2 MB is the most; name fewer --chapters.`,
     );
   }
-  const out = resolve(process.env.INIT_CWD ?? ".", values.out);
-  writeFileSync(out, html);
+  writeOut(out, html);
   console.log(`${out}: ${parts.chapters.length} chapters, ${(bytes / 1e6).toFixed(2)} MB`);
 }
 

@@ -1,4 +1,4 @@
-import { CourseError } from "../build/notebook.js";
+import { UsageError } from "../commands/usage.js";
 
 const longestName = 80;
 
@@ -6,7 +6,7 @@ const longestName = 80;
 export function nameFrom(given: string): string {
   const name = given.trim();
   if (name.length > longestName) {
-    throw new CourseError(`name takes up to ${longestName} characters, not ${name.length}.`);
+    throw new UsageError(`name takes up to ${longestName} characters, not ${name.length}.`);
   }
   return name;
 }
@@ -16,7 +16,7 @@ export function dateFrom(given: string): string {
   const day = new Date(`${given}T00:00:00Z`);
   const exact = /^\d{4}-\d\d-\d\d$/.test(given) && !Number.isNaN(day.getTime());
   if (!exact || day.toISOString().slice(0, 10) !== given) {
-    throw new CourseError(`date takes a day such as 2026-11-25, not ${given}.`);
+    throw new UsageError(`date takes a day such as 2026-11-25, not ${given}.`);
   }
   return new Intl.DateTimeFormat("en-GB", { dateStyle: "long", timeZone: "UTC" }).format(day);
 }
@@ -27,7 +27,7 @@ export function numbersFrom(given: string): string[] {
   const wanted = numbers.filter(Boolean);
   const strange = wanted.find((number) => !/^\d{1,2}$/.test(number));
   if (strange) {
-    throw new CourseError(`chapters takes numbers such as 01,03, not ${strange}.`);
+    throw new UsageError(`chapters takes numbers such as 01,03, not ${strange}.`);
   }
   return wanted;
 }

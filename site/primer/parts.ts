@@ -7,6 +7,7 @@ import { type Chapter, chapterOf } from "../build/chapter.js";
 import { glossary } from "../build/glossary.js";
 import { CourseError } from "../build/notebook.js";
 import { inRoot } from "../build/paths.js";
+import { UsageError } from "../commands/usage.js";
 import type { Progress } from "../kernel/run.js";
 import { prefixOf } from "./own-ids.js";
 import type { Primer } from "./primer.js";
@@ -24,7 +25,7 @@ export function chosen<Named extends { readonly name: string }>(
   const wanted = numbers.map((number) => number.padStart(2, "0"));
   const strange = wanted.find((number) => !known.includes(number));
   if (strange !== undefined) {
-    throw new CourseError(`chapters: there is no ${strange}; the course has ${known.join(", ")}.`);
+    throw new UsageError(`chapters: there is no ${strange}; the course has ${known.join(", ")}.`);
   }
   return chapters.filter((chapter) => wanted.length === 0 || wanted.includes(numberOf(chapter)));
 }

@@ -1,8 +1,10 @@
 import { readFileSync } from "node:fs";
-import { resolve } from "node:path";
-import { parseArgs } from "node:util";
 import { parseCar } from "../../lib/car/file/parse.js";
 import { requireInRange } from "../../lib/check.js";
+import { Refusal } from "../../lib/refusal.js";
+import { CourseError } from "../build/notebook.js";
+import { forTerminal, inOneLine } from "../commands/for-terminal.js";
+import { codeOf, fromCaller, optionsOf, UsageError } from "../commands/usage.js";
 import { howSure, SEED, USUAL_SAMPLES } from "./how-sure.js";
 import { reportText } from "./report-text.js";
 import { setUpReport } from "./set-up-report.js";
@@ -16,37 +18,53 @@ const USAGE = `Usage: npm run report -- car.json [--ay 9] [--speed 25] [--sample
   --us      US units in the text
   --json    all figures as JSON in SI units; docs/report.md lists the keys`;
 
-/** What the command prints, where each part goes, and its exit code. */
+/** What the command prints: the report, and notes beside it. */
 export interface Printed {
   readonly out: string;
   readonly err: string;
-  readonly status: 0 | 1;
 }
 
-/** The report of a car file, as the command is asked for it in `folder`; all that went wrong in sentences, with 1 as exit code. */
-export function answerTo(args: readonly string[], folder: string): Printed {
+/**
+ * The report of a car file, as the command is asked for it in `folder`.
+ *
+ * @throws UsageError when it is asked for what cannot be, CourseError when the file is no sound car
+ */
+export function answerTo(args: readonly string[], folder?: string): Printed {
   try {
-    return { ...printedFor(question(args), folder), status: 0 };
+    const asked = question(args);
+    return asked === "help" ? { out: `${USAGE}\n`, err: "" } : printedFor(asked, folder);
   } catch (error) {
-    const sentence = error instanceof Error ? error.message : String(error);
-    return { out: "", err: `${sentence}\n`, status: 1 };
+    throw error instanceof Refusal ? new CourseError(error.message) : error;
   }
 }
 
-function printedFor(asked: ReturnType<typeof question>, folder: string): Omit<Printed, "status"> {
-  const read = parseCar(readFileSync(resolve(folder, asked.file), "utf8"));
-  if (read.faults !== undefined) throw new Error(read.faults.join("\n"));
-  const report = setUpReport(read.car, asked.corner);
-  const err = read.notes.map((note) => `Note: ${note}\n`).join("");
-  const sure = asked.samples > 0 ? howSure(read.car, report, asked.samples) : undefined;
-  if (!asked.json)
-    return { out: reportText(report, read.car, asked.us ? "us" : "metric", sure), err };
+type Question = Exclude<ReturnType<typeof question>, "help">;
+
+function printedFor({ file, samples, corner, us, json }: Question, folder?: string): Printed {
+  const read = parseCar(textOf(file, folder));
+  if (read.faults !== undefined) throw new CourseError(read.faults.map(inOneLine).join("\n"));
+  const report = setUpReport(read.car, corner);
+  const err = read.notes.map((note) => `Note: ${inOneLine(note)}\n`).join("");
+  const sure = samples > 0 ? howSure(read.car, report, samples) : undefined;
+  const named = { ...report, car: inOneLine(report.car) };
   const all = { notes: read.notes, ...report, ...(sure && { howSure: sure }) };
-  return { out: `${JSON.stringify(all, null, 2)}\n`, err };
+  const out = json
+    ? `${JSON.stringify(all, null, 2)}\n`
+    : reportText(named, read.car, us ? "us" : "metric", sure);
+  return { out: forTerminal(out), err };
+}
+
+function textOf(file: string, folder?: string): string {
+  const path = fromCaller(file, folder);
+  try {
+    return readFileSync(path, "utf8");
+  } catch (error) {
+    throw new UsageError(`${path} cannot be read (${codeOf(error)}).`);
+  }
 }
 
 function question(args: readonly string[]) {
-  const { values, positionals } = parseArgs({
+  const { values, positionals } = optionsOf({
     args: [...args],
     allowPositionals: true,
     options: {
@@ -55,12 +73,14 @@ function question(args: readonly string[]) {
       samples: { type: "string", default: String(USUAL_SAMPLES) },
       us: { type: "boolean", default: false },
       json: { type: "boolean", default: false },
+      help: { type: "boolean", default: false },
     },
   });
+  if (values.help) return "help" as const;
   const [file, ...more] = positionals;
-  if (file === undefined || more.length > 0) throw new Error(USAGE);
-  const lateralAcceleration = requireInRange("--ay", numberOf(values.ay), 0, 30, "m/s²");
-  const speed = requireInRange("--speed", numberOf(values.speed), 1, 100, "m/s");
+  if (file === undefined || more.length > 0) throw new UsageError(USAGE);
+  const lateralAcceleration = requireWithin("--ay", values.ay, 0, 30, "m/s²");
+  const speed = requireWithin("--speed", values.speed, 1, 100, "m/s");
   const samples = requireWhole("--samples", numberOf(values.samples), 500);
   return {
     file,
@@ -71,9 +91,17 @@ function question(args: readonly string[]) {
   };
 }
 
+function requireWithin(name: string, text: string, least: number, most: number, unit: string) {
+  try {
+    return requireInRange(name, numberOf(text), least, most, unit);
+  } catch (error) {
+    throw error instanceof Refusal ? new UsageError(error.message) : error;
+  }
+}
+
 function requireWhole(name: string, value: number, max: number): number {
   if (Number.isInteger(value) && value >= 0 && value <= max) return value;
-  throw new RangeError(`${name} is ${value} but must be a whole number from 0 to ${max}.`);
+  throw new UsageError(`${name} is ${value} but must be a whole number from 0 to ${max}.`);
 }
 
 function numberOf(text: string): number {

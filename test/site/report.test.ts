@@ -7,6 +7,7 @@ import { describe, expect, test } from "vitest";
 import type { Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { formatCar } from "../../lib/car/file/parse.js";
+import { endOf } from "../../site/commands/report-faults.js";
 import { answerTo } from "../../site/report/command.js";
 import { howSure } from "../../site/report/how-sure.js";
 import { reportText } from "../../site/report/report-text.js";
@@ -21,7 +22,12 @@ const report = setUpReport(demoCar, asked);
 
 function run(content: string, ...options: string[]) {
   writeFileSync(join(folder, "car.json"), content);
-  return answerTo(["car.json", ...options], folder);
+  try {
+    return { ...answerTo(["car.json", ...options], folder), status: 0 };
+  } catch (error) {
+    const { said, code } = endOf(error);
+    return { out: "", err: String(said), status: code };
+  }
 }
 
 describe("the command", () => {
@@ -37,7 +43,7 @@ describe("the command", () => {
     expect([printed.status, printed.stderr]).toEqual([0, ""]);
     expect(printed.stdout).toBe(reportText(report, demoCar, "metric"));
     const refused = started("demo.json", "--fast");
-    expect([refused.status, refused.stdout]).toEqual([1, ""]);
+    expect([refused.status, refused.stdout]).toEqual([2, ""]);
     expect(refused.stderr).toMatch(/^Unknown option '--fast'/);
   });
 
@@ -66,7 +72,7 @@ describe("the command", () => {
     expect(err).toBe("Note: colour is not a field this workbook knows: it is kept as it is.\n");
   });
 
-  test.each<[string, string, string[], RegExp]>([
+  test.each<[string, string, string[], RegExp, number?]>([
     ["a file that is not JSON", "{", [], /^The file is not JSON: /],
     [
       "a value out of range",
@@ -74,18 +80,45 @@ describe("the command", () => {
       [],
       /^wheelbase is 40 m but/,
     ],
-    ["an impossible corner", formatCar(demoCar), ["--ay", "99"], /^--ay is 99 m\/s² but must be/],
-    ["a corner that is no number", formatCar(demoCar), ["--ay", "fast"], /^--ay is NaN/],
-    ["too many samples", formatCar(demoCar), ["--samples", "501"], /^--samples is 501 but must be/],
-    ["half a sample", formatCar(demoCar), ["--samples", "2.5"], /^--samples is 2.5 but must be/],
-    ["an unknown option", formatCar(demoCar), ["--fast"], /^Unknown option '--fast'/],
-    ["two files", formatCar(demoCar), ["other.json"], /^Usage: /],
-  ])("ends with 1 and a sentence for %s", (_, content, options, sentence) => {
+    [
+      "an impossible corner",
+      formatCar(demoCar),
+      ["--ay", "99"],
+      /^--ay is 99 m\/s² but must be/,
+      2,
+    ],
+    ["a corner that is no number", formatCar(demoCar), ["--ay", "fast"], /^--ay is NaN/, 2],
+    [
+      "too many samples",
+      formatCar(demoCar),
+      ["--samples", "501"],
+      /^--samples is 501 but must be/,
+      2,
+    ],
+    ["half a sample", formatCar(demoCar), ["--samples", "2.5"], /^--samples is 2.5 but must be/, 2],
+    ["an unknown option", formatCar(demoCar), ["--fast"], /^Unknown option '--fast'/, 2],
+    ["two files", formatCar(demoCar), ["other.json"], /^Usage: /, 2],
+  ])("ends with a sentence for %s", (_, content, options, sentence, code = 1) => {
     const { status, out, err } = run(content, ...options);
-    expect([status, out]).toEqual([1, ""]);
+    expect([status, out]).toEqual([code, ""]);
     expect(err).toMatch(sentence);
     expect(err).not.toContain("    at ");
   });
+});
+
+test("what a terminal would obey is written out, in names and unknown fields, in text and in JSON", () => {
+  const name = "Wren\u001b[2J\u202e\nNote: all is well";
+  const car = { ...demoCar, name, "\u009b31m\ncolour": 1 } as typeof demoCar;
+  for (const options of [[], ["--json"]]) {
+    const { out, err } = run(formatCar(car), "--samples", "0", ...options);
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
+    expect(out + err).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202e]/);
+    expect(out).toContain("Wren\\u001b[2J\\u202e\\nNote");
+    expect(err).toBe(
+      "Note: \\u009b31m\\ncolour is not a field this workbook knows: it is kept as it is.\n",
+    );
+    if (options.length > 0) expect(JSON.parse(out).car).toBe(name);
+  }
 });
 
 test("the loads in the turn sum to the weight, in a left turn and in a right one", () => {

@@ -1,6 +1,27 @@
+import { spawnSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
+import { optionsOf, outFrom, UsageError, writeOut } from "../../../site/commands/usage.js";
 import { dateFrom, nameFrom, numbersFrom } from "../../../site/primer/options.js";
 import { chosen } from "../../../site/primer/parts.js";
+
+describe("what cannot be asked of a command", () => {
+  it("ends it with 2 and one sentence, and no trace", () => {
+    const args = ["--import", "tsx", "site/commands/primer.ts", "--fast"];
+    const { status, stderr } = spawnSync(process.execPath, args, { encoding: "utf8" });
+    expect(stderr).toBe("Unknown option '--fast'; --help lists the options.\n");
+    expect(status).toBe(2);
+  });
+
+  it("is an option that is not known, or a file that cannot be written", () => {
+    const refused = (args: string[]) => () => optionsOf({ args, options: {} });
+    expect(refused(["more"])).toThrow("Unexpected argument 'more'; --help lists the options.");
+    expect(() => outFrom("/nowhere/a.html")).toThrow(
+      "--out is /nowhere/a.html, which cannot be written (ENOENT).",
+    );
+    expect(() => outFrom("/")).toThrow("--out is /, which cannot be written (EISDIR).");
+    expect(() => writeOut("/", "")).toThrow(UsageError);
+  });
+});
 
 describe("what a primer is asked for", () => {
   it("reads a day as it is said, and refuses what is none", () => {

@@ -1,0 +1,125 @@
+import { exampleLog, formatLog, formatReports, parseReports, standing } from "@rollbook/lib";
+import fc from "fast-check";
+import { expect, it, vi } from "vitest";
+import { inShort } from "../../lib/car/file/in-short.js";
+import { readEntry } from "../../lib/day/log/entry-file.js";
+import { asReporting } from "../../lib/day/log/report-answers.js";
+import { courseAt, viewIn } from "../../site/hand-over/course.js";
+import { dayNamedIn, lettersIn, lettersOfLinks } from "../../site/hand-over/log-text.js";
+import { unpack } from "../../site/hand-over/packed.js";
+import { readFile } from "../../site/pages/workshop/log/take-in.js";
+import { takeIn } from "../../site/pages/your-car/model/take-in.js";
+import { FUZZ_RUNS, hurt, junk } from "../fuzz.js";
+
+vi.setConfig({ testTimeout: 60_000 + 10 * FUZZ_RUNS });
+
+const [event] = standing(exampleLog, "event");
+const day = { log: exampleLog, event };
+const fresh = () => ({ id: "new-1", at: "2031-05-11T08:00:00.000Z" });
+
+/** Names that every object has from its prototype, and values that break what trusts them. */
+const names = fc.constantFrom("constructor", "__proto__", "toString", "hasOwnProperty", "a");
+const deep = fc.integer({ min: 1, max: 3000 }).map((levels) => {
+  let value: unknown = 1;
+  for (let level = 0; level < levels; level++) value = level % 2 === 0 ? [value] : { a: value };
+  return value;
+});
+const hostile: fc.Arbitrary<unknown> = fc.oneof(
+  junk,
+  deep,
+  fc.record({ toString: junk, toJSON: junk }, { requiredKeys: [] }),
+  fc.integer({ min: 1, max: 20_000 }).map((length) => "x".repeat(length)),
+  fc.array(junk, { minLength: 100, maxLength: 600 }),
+  fc.dictionary(names, junk),
+);
+
+/** A value with something hostile in the place of one of its parts. */
+function withHostile(value: unknown): fc.Arbitrary<unknown> {
+  return fc.tuple(fc.nat(), hostile).map(([at, put]) => {
+    const copy = structuredClone(value) as Record<string, unknown>;
+    const holders: Record<string, unknown>[] = [copy];
+    for (const holder of holders)
+      for (const part of Object.values(holder))
+        if (typeof part === "object" && part !== null)
+          holders.push(part as Record<string, unknown>);
+    const holder = holders[at % holders.length] ?? copy;
+    const keys = [...Object.keys(holder), "constructor"];
+    holder[keys[Math.floor(at / holders.length) % keys.length] ?? "a"] = put;
+    return copy;
+  });
+}
+
+/** Every fault is a sentence that repeats little of what was given. */
+function areShort(faults: readonly string[] = []): void {
+  for (const fault of faults) expect(fault.length).toBeLessThan(1000);
+}
+
+it("an entry with anything in the place of any of its parts is read or refused in short sentences", () => {
+  const entries = [...new Map(exampleLog.entries.map((one) => [one.kind, one])).values()];
+  const broken = fc.oneof(hostile, ...entries.map(withHostile));
+  fc.assert(
+    fc.property(broken, (value) => areShort(readEntry(value).faults)),
+    { numRuns: FUZZ_RUNS / 10 },
+  );
+});
+
+it("a car file with anything in the place of any of its parts is taken in or refused in short sentences", () => {
+  const car = standing(exampleLog, "set-up")[0]?.car;
+  fc.assert(
+    fc.property(withHostile(car), (value) => {
+      const read = takeIn(JSON.stringify(value), [], "x");
+      areShort("car" in read ? read.notes : read.faults);
+    }),
+    { numRuns: FUZZ_RUNS / 20 },
+  );
+});
+
+it("a table of reports, cut, doubled or written over, is taken in or refused line by line", () => {
+  const saved = formatReports({ entries: exampleLog.entries.slice(0, 40) });
+  const hand = "driver,run,corner,phase,input,balance\nAda,3,Gate,middle,steady,2\n\nBela,2,,,,\n";
+  const any = fc.string({
+    unit: fc.constantFrom(",", ";", "\t", '"', "\n", "\r", "1", "run", "'"),
+  });
+  fc.assert(
+    fc.property(fc.oneof(hurt(saved), hurt(hand), any), (text) => {
+      const read = parseReports(text, fresh, day);
+      areShort(read.faults);
+      for (const entry of read.log?.entries ?? []) expect(readEntry(entry).faults).toBeUndefined();
+    }),
+    { numRuns: FUZZ_RUNS / 4 },
+  );
+});
+
+it("whatever a link, a code or an address holds, its reader answers", async () => {
+  const link = `https://club.example/rollbook/workshop.html#log?take=zab`;
+  const course = new URL("https://club.example/rollbook/");
+  const text = fc.oneof(
+    fc.string(),
+    hurt(link),
+    fc.webUrl(),
+    hostile.map((one) => inShort(one)),
+  );
+  await fc.assert(
+    fc.asyncProperty(text, async (given) => {
+      for (const letters of lettersOfLinks(given) ?? [lettersIn(given) ?? given])
+        await unpack(letters);
+      viewIn(course, given);
+      expect(courseAt(given)?.pathname.endsWith("/") ?? true).toBe(true);
+    }),
+    { numRuns: FUZZ_RUNS / 20 },
+  );
+});
+
+it("whatever is handed over or half written, its reader answers", () => {
+  const whole = formatLog({ entries: exampleLog.entries.slice(0, 3) });
+  const object = fc.oneof(hostile, fc.constant({})).map((value) => Object(value));
+  fc.assert(
+    fc.property(fc.oneof(hurt(whole), fc.json()), object, (text, value) => {
+      areShort(readFile(text, fresh, day).faults);
+      dayNamedIn(text);
+      asReporting(value);
+      expect(inShort(value).length).toBeLessThan(45);
+    }),
+    { numRuns: FUZZ_RUNS / 10 },
+  );
+});
