@@ -121,16 +121,14 @@ function topFrom(
       untried--;
     }
   }
-  if (bend !== undefined) place = polished(car, place, bend);
+  return stateAt(car, bend === undefined ? place : polished(car, place, bend), chart, bend);
+}
+
+/** The state of a place, with what a similar car's search begins with. */
+function stateAt(car: NumberedCar, { at }: Place, chart: Chart, bend: Bend = [-1, 0, -1]) {
   const left: LeftNumbers = [0, 0, 0];
-  car.at(place.at, left);
-  return {
-    at: place.at,
-    lateralAcceleration: place.at[3] * SCALES[3],
-    margin: left[2],
-    bend: bend ?? [-1, 0, -1],
-    chart,
-  };
+  car.at(at, left);
+  return { at, lateralAcceleration: at[3] * SCALES[3], margin: left[2], bend, chart };
 }
 
 /** The top itself, by a last step that gains next to nothing: the margin goes with the place, not with the gain. */

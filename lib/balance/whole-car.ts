@@ -5,7 +5,13 @@ import { type PushingWheel, pushingWheel, shareOverAxle, type Tie } from "./axle
 import { lockOnOverrun, lockUnderPower } from "./differential.js";
 import { type Driving, requireDriving } from "./driving.js";
 import { axleDistances, carMass, type HandlingCar } from "./handling-car.js";
-import { type AxleStance, type Stance, stanceFinder, type WheelStance } from "./stance.js";
+import {
+  type AxleStance,
+  type Stance,
+  type StanceFinder,
+  stanceFinder,
+  type WheelStance,
+} from "./stance.js";
 
 /** Where a car is held, and what is asked of it. */
 export interface Held {
@@ -81,21 +87,10 @@ const ENGINE_BRAKING = 0.06 * GRAVITY; // m/s² of the whole car – common prac
  * @see docs/model.md, "The whole car in balance"
  */
 export function wholeCar(car: HandlingCar, driving: Driving, count?: Work): WholeCar {
-  requireDriving(driving);
-  const { longitudinalAcceleration = 0, lateralJerk = 0, grade = 0, bank = 0 } = driving;
-  const mass = carMass(car);
-  const { front: a, rear: b } = axleDistances(car);
-  const findStance = stanceFinder(car, lateralJerk);
-  const demand = { forward: 0, left: 0, pressed: 0, speedSquared: 0 };
-  const stance = findStance({ ...demand, pressed: GRAVITY });
-  const front = axleOf(car, "front", stance.front, a, mass);
-  const rear = axleOf(car, "rear", stance.rear, -b, mass);
+  const parts = partsOf(car, requireDriving(driving));
+  const { mass, front, rear, road, stance } = parts;
   const leftOver: LeftOver = { along: 0, across: 0, outward: 0 };
-  const perMoment = -car.wheelbase / (mass * a * b);
-  const drag = car.dragFactor / mass;
-  const [alongGrade, downGrade] = [GRAVITY * Math.sin(grade), GRAVITY * Math.cos(grade)];
-  const [cosBank, sinBank] = [Math.cos(bank), Math.sin(bank)];
-  const road: Road = { curvature: 0, along: 0, across: 0, cos: 1, sin: 0, front: 0 };
+  const perMoment = -car.wheelbase / (mass * front.x * -rear.x);
   const placed = { rear: Number.NaN, lateralAcceleration: Number.NaN };
   const whole: WholeCar = {
     mass,
@@ -109,48 +104,95 @@ export function wholeCar(car: HandlingCar, driving: Driving, count?: Work): Whol
     yawRate: 0,
     hold(held) {
       if (count !== undefined) count.done++;
-      if (held.rear !== placed.rear || held.lateralAcceleration !== placed.lateralAcceleration)
-        place(held.rear, held.lateralAcceleration);
-      const push = held.push * mass;
-      const inFront = push * (push < 0 ? car.brakeFrontShare : car.driveFrontShare);
-      const steer = held.front + road.front;
-      if (steer !== front.steer || inFront !== front.push) work(front, road, steer, inFront);
-      if (push - inFront !== rear.push) work(rear, road, 0, push - inFront);
+      if (held.rear !== placed.rear || held.lateralAcceleration !== placed.lateralAcceleration) {
+        place(parts, whole, held.rear, held.lateralAcceleration);
+        placed.rear = held.rear;
+        placed.lateralAcceleration = held.lateralAcceleration;
+      }
+      whole.steer = pushWheels(parts, held);
       const forward = front.forward + rear.forward;
       const left = front.left + rear.left;
       leftOver.along = (forward * road.cos + left * road.sin) / mass - road.along;
       leftOver.across = (left * road.cos - forward * road.sin) / mass - road.across;
       leftOver.outward = (front.moment + rear.moment) * perMoment;
-      whole.steer = steer;
       return leftOver;
     },
   };
-  /** The path under the car and how it stands there: all that slip angle of the front and push leave alone. */
-  function place(slipAngle: number, ay: number): void {
-    const { cornerRadius, speed } = driving;
-    const speedSquared =
-      cornerRadius === undefined ? speed * speed : Math.max(0, ay * cornerRadius);
-    road.curvature = cornerRadius === undefined ? ay / speedSquared : 1 / cornerRadius;
-    road.along = longitudinalAcceleration + alongGrade + drag * speedSquared;
-    road.across = ay * cosBank - GRAVITY * sinBank;
-    const sideSlip = sideSlipFor(slipAngle, road.curvature * b);
-    road.cos = Math.cos(sideSlip);
-    road.sin = Math.sin(sideSlip);
-    road.front = Math.atan2(road.sin + road.curvature * a, road.cos);
-    demand.forward = road.along * road.cos - road.across * road.sin;
-    demand.left = road.along * road.sin + road.across * road.cos;
-    demand.pressed = downGrade * cosBank + ay * sinBank;
-    demand.speedSquared = speedSquared;
-    findStance(demand);
-    prepareAxle(front);
-    prepareAxle(rear);
-    placed.rear = slipAngle;
-    placed.lateralAcceleration = ay;
-    whole.sideSlip = sideSlip;
-    whole.speed = Math.sqrt(speedSquared);
-    whole.yawRate = whole.speed * road.curvature;
-  }
   return whole;
+}
+
+/** A car and the road it is on, made once. */
+interface Parts {
+  readonly car: HandlingCar;
+  readonly driving: Driving;
+  readonly mass: number;
+  readonly front: AxleAtWork;
+  readonly rear: AxleAtWork;
+  readonly stance: Stance;
+  readonly findStance: StanceFinder;
+  readonly demand: { forward: number; left: number; pressed: number; speedSquared: number };
+  readonly road: Road;
+  /** N/kg of air drag for each (m/s)² */
+  readonly drag: number;
+  /** m/s² of the weight along the path and into the road, and how the road leans */
+  readonly alongGrade: number;
+  readonly downGrade: number;
+  readonly cosBank: number;
+  readonly sinBank: number;
+}
+
+function partsOf(car: HandlingCar, driving: Driving): Parts {
+  const { lateralJerk = 0, grade = 0, bank = 0 } = driving;
+  const mass = carMass(car);
+  const { front: a, rear: b } = axleDistances(car);
+  const findStance = stanceFinder(car, lateralJerk);
+  const demand = { forward: 0, left: 0, pressed: 0, speedSquared: 0 };
+  const stance = findStance({ ...demand, pressed: GRAVITY });
+  return {
+    ...{ car, driving, mass, stance, findStance, demand },
+    front: axleOf(car, "front", stance.front, a, mass),
+    rear: axleOf(car, "rear", stance.rear, -b, mass),
+    road: { curvature: 0, along: 0, across: 0, cos: 1, sin: 0, front: 0 },
+    drag: car.dragFactor / mass,
+    alongGrade: GRAVITY * Math.sin(grade),
+    downGrade: GRAVITY * Math.cos(grade),
+    cosBank: Math.cos(bank),
+    sinBank: Math.sin(bank),
+  };
+}
+
+/** The path under the car and how it stands there: all that slip angle of the front and push leave alone. */
+function place(parts: Parts, whole: WholeCar, slipAngle: number, ay: number): void {
+  const { driving, road, demand, front, rear, cosBank, sinBank } = parts;
+  const { cornerRadius, speed, longitudinalAcceleration = 0 } = driving;
+  const speedSquared = cornerRadius === undefined ? speed * speed : Math.max(0, ay * cornerRadius);
+  road.curvature = cornerRadius === undefined ? ay / speedSquared : 1 / cornerRadius;
+  road.along = longitudinalAcceleration + parts.alongGrade + parts.drag * speedSquared;
+  road.across = ay * cosBank - GRAVITY * sinBank;
+  const sideSlip = sideSlipFor(slipAngle, road.curvature * -rear.x);
+  road.cos = Math.cos(sideSlip);
+  road.sin = Math.sin(sideSlip);
+  road.front = Math.atan2(road.sin + road.curvature * front.x, road.cos);
+  demand.forward = road.along * road.cos - road.across * road.sin;
+  demand.left = road.along * road.sin + road.across * road.cos;
+  demand.pressed = parts.downGrade * cosBank + ay * sinBank;
+  demand.speedSquared = speedSquared;
+  parts.findStance(demand);
+  prepareAxle(front);
+  prepareAxle(rear);
+  whole.sideSlip = sideSlip;
+  whole.speed = Math.sqrt(speedSquared);
+  whole.yawRate = whole.speed * road.curvature;
+}
+
+/** Works out the wheels of axles that are not as they were; the steer angle, rad. */
+function pushWheels({ car, mass, front, rear, road }: Parts, held: Held): number {
+  const push = held.push * mass;
+  const inFront = push * (push < 0 ? car.brakeFrontShare : car.driveFrontShare);
+  const steer = held.front + road.front;
+  if (steer !== front.steer || inFront !== front.push) work(front, road, steer, inFront);
+  if (push - inFront !== rear.push) work(rear, road, 0, push - inFront);
+  return steer;
 }
 
 /** The path under a car, and where it points on it. */

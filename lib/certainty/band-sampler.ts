@@ -89,13 +89,25 @@ export function bandSampler(
       const paths = numbers.map(({ path }) => path);
       return marginBandsFrom(own.behaviour.phases, samples, paths);
     },
+    ...aboutChanges(onOwn, samples),
+  };
+}
+
+/** What the samples so far say of changes. */
+function aboutChanges(
+  onOwn: readonly ReturnType<typeof ownChange>[],
+  samples: readonly Sample[],
+): Pick<BandSampler, "changes" | "ranked"> {
+  return {
     changes() {
       const movedIn = (i: number) => samples.flatMap(({ moved }) => moved[i] ?? []);
       return onOwn.map((change, i) => changeBandFrom(change, movedIn(i)));
     },
     ranked(merit) {
-      const merits = changes.map((_, i) => samples.map(({ moved }) => meritOf(moved[i], merit)));
-      return rankGroups(merits).map((group) => group.flatMap((place) => changes[place] ?? []));
+      const merits = onOwn.map((_, i) => samples.map(({ moved }) => meritOf(moved[i], merit)));
+      return rankGroups(merits).map((group) =>
+        group.flatMap((place) => onOwn[place]?.change ?? []),
+      );
     },
   };
 }
