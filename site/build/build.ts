@@ -21,6 +21,7 @@ import { CourseError, type Notebook, readNotebook } from "./notebook.js";
 import { writeOffline } from "./offline.js";
 import { inRoot } from "./paths.js";
 import { writeSearchIndex } from "./search-index.js";
+import { notices } from "./shipped.js";
 import { writeSitePages } from "./site-pages.js";
 import { typecheck, writeJoined } from "./typecheck.js";
 import { writeWorkbench } from "./workbench.js";
@@ -104,6 +105,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
       cpSync(`${folder}/${name}.ipynb`, `${next}/${name}.ipynb`);
     }
     cpSync(inRoot("LICENSE"), `${next}/LICENSE`);
+    writeFileSync(`${next}/NOTICES.txt`, notices());
     await writeOffline(next);
     replace(next, out);
     return outputs;

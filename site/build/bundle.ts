@@ -1,8 +1,9 @@
 import { basename } from "node:path";
-import { type BuildFailure, build, type Plugin } from "esbuild";
+import type { BuildFailure, Plugin } from "esbuild";
 import { cellAt, join } from "./join.js";
 import { CourseError, type Notebook, placeIn } from "./notebook.js";
 import { inRoot } from "./paths.js";
+import { bundle } from "./shipped.js";
 
 type Places = Readonly<Record<string, string>>;
 
@@ -80,7 +81,7 @@ const physics = { "@rollbook/lib": inRoot("lib/index.ts") };
 export async function bundleShared(notebooks: readonly Notebook[], outfile: string): Promise<void> {
   const entryPoints = [inRoot("site/cells/browser/shared.ts")];
   const plugins = [usedByChapters(notebooks)];
-  await build({ ...common, outfile, alias: physics, plugins, entryPoints });
+  await bundle({ ...common, outfile, alias: physics, plugins, entryPoints });
 }
 
 /** Writes the script that draws axes in the page, which only loads it where it needs its own. */
@@ -88,7 +89,7 @@ export async function bundleFrame(outfile: string): Promise<void> {
   const entryPoints = [inRoot("site/frame/main.ts")];
   const define = { "window.devicePixelRatio": "2" }; // else Plot moves its lines by half a pixel, which the curves do not
   const plugins = [loadedBefore(fromCourse)];
-  await build({ ...common, outfile, alias: physics, plugins, entryPoints, define });
+  await bundle({ ...common, outfile, alias: physics, plugins, entryPoints, define });
 }
 
 function told(failure: BuildFailure, notebooks: readonly Notebook[]): CourseError {
@@ -114,7 +115,7 @@ export async function bundleChapters(
     entryPoints,
   };
   try {
-    await build({ ...options, logLevel: "silent" });
+    await bundle({ ...options, logLevel: "silent" });
   } catch (failure) {
     throw told(failure as BuildFailure, notebooks);
   }
@@ -132,7 +133,7 @@ export async function bundlePages(
   outdir: string,
 ): Promise<Taking> {
   const plugins = [loadedBefore(forPages)];
-  const { metafile } = await build({ ...common, outdir, plugins, entryPoints, metafile: true });
+  const { metafile } = await bundle({ ...common, outdir, plugins, entryPoints });
   const taking = (path: string) => {
     const found = Object.entries(metafile.outputs).filter(
       ([, { inputs }]) => `before:${path}` in inputs,
@@ -148,13 +149,13 @@ export async function bundlePages(
 /** Writes the view library, which the pages that are drawn with it load before their own script. */
 export async function bundleViews(outfile: string): Promise<void> {
   const plugins = [loadedBefore(fromCourse)];
-  await build({ ...common, outfile, plugins, entryPoints: [inRoot("site/ui/shared.ts")] });
+  await bundle({ ...common, outfile, plugins, entryPoints: [inRoot("site/ui/shared.ts")] });
 }
 
 /** Writes the whole physics, which pages load before their own script. */
 export async function bundlePhysics(outfile: string): Promise<void> {
   const entryPoints = [inRoot("site/cells/browser/physics.ts")];
-  await build({ ...common, outfile, alias: physics, entryPoints });
+  await bundle({ ...common, outfile, alias: physics, entryPoints });
 }
 
 /** Writes the scripts with which cells are edited; `define` gives what goes into them, as JSON by name. */
@@ -164,7 +165,7 @@ export async function bundleWorkbench(
   define: Record<string, string>,
 ): Promise<void> {
   const plugins = [loadedBefore(fromCourse)];
-  await build({ ...common, outdir, alias: physics, plugins, entryPoints, define });
+  await bundle({ ...common, outdir, alias: physics, plugins, entryPoints, define });
 }
 
 /** Files by name, each with the hash of its content. */
@@ -180,12 +181,12 @@ export async function bundleWorker(
     LATER: JSON.stringify(kept.later),
     VERSION: JSON.stringify(kept.version),
   };
-  await build({ ...common, outfile, define, entryPoints: [inRoot("site/offline/worker.ts")] });
+  await bundle({ ...common, outfile, define, entryPoints: [inRoot("site/offline/worker.ts")] });
 }
 
 /** A script as text, for a page that holds its scripts in itself. */
 export async function bundledText(entryPoint: string): Promise<string> {
   const options = { ...common, alias: physics, entryPoints: [entryPoint] };
-  const { outputFiles } = await build({ ...options, write: false });
-  return outputFiles.map(({ text }) => text).join("");
+  const { outputFiles } = await bundle({ ...options, write: false });
+  return (outputFiles ?? []).map(({ text }) => text).join("");
 }

@@ -7,7 +7,7 @@ import { inRoot } from "./paths.js";
 const leftOut = /\.ipynb$|^sw\.js$|^\./;
 
 /** Large, and wanted by few: kept from the first time that it is used. */
-const keptOnceUsed = /^workbench\.|\.code\.html$/;
+const keptOnceUsed = /^workbench\.|\.code\.html$|^NOTICES\.txt$/;
 
 const icons = ["icon.svg", "icon-180.png", "icon-192.png", "icon-512.png"];
 

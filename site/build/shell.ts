@@ -80,6 +80,8 @@ export const whose = `<p class="whose" id="whose">Figures for ${escapeHtml(demoC
 export const colophon = `<footer class="colophon"><p>Rollbook explains; it does not instruct anyone to
 work on or drive a car. The maker’s manual, the class rules, local codes and licensed people come first.</p></footer>`;
 
+const notices = `<p><a href="LICENSE">Licence</a>, and <a href="NOTICES.txt">notices of what others wrote</a></p></footer>`;
+
 /** A whole page around its main part. */
 export function shell(page: Shell): string {
   const { title, description, name, main, aside = "", followsCar = false } = page;
@@ -110,7 +112,7 @@ ${followsCar ? whose : ""}
 ${main}
 </main>
 </div>
-${colophon}
+${colophon.replace("</footer>", notices)}
 </body>
 </html>
 `;

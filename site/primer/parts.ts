@@ -52,7 +52,7 @@ export async function scriptsOf(chapters: readonly Chapter[]): Promise<string[]>
   ];
 }
 
-type Parts = Pick<Primer, "chapters" | "terms" | "caution" | "style">;
+type Parts = Pick<Primer, "chapters" | "terms" | "caution" | "style" | "notices">;
 
 /** What the course gives to a file of its own, built first where something changed. */
 export async function partsOfCourse(
@@ -66,5 +66,5 @@ export async function partsOfCourse(
     chapterOf(notebook, outputs.get(notebook.name) ?? {}),
   );
   const style = dist("course.css") + readFileSync(inRoot("site/primer/style.css"), "utf8");
-  return { chapters, terms: glossary(), caution: caution(), style };
+  return { chapters, terms: glossary(), caution: caution(), style, notices: dist("NOTICES.txt") };
 }

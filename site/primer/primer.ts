@@ -19,6 +19,8 @@ export interface Primer {
   /** The caution that comes first, in markdown. */
   readonly caution: string;
   readonly style: string;
+  /** Notices of those whose work is in it. */
+  readonly notices: string;
   /** In the order in which they run; none makes a file for paper. */
   readonly scripts: readonly string[];
 }
@@ -64,6 +66,14 @@ ${render(caution)}
 ${contents(chapters)}</div>`;
 }
 
+/** Folded where it can be opened; on paper it stands there. */
+function noticesPart({ notices, scripts }: Primer): string {
+  const text = `<pre>${escapeHtml(notices)}</pre>`;
+  return scripts.length > 0
+    ? `<details class="notices"><summary>${words.notices}</summary>${text}</details>`
+    : `<section class="notices"><h1>${words.notices}</h1>${text}</section>`;
+}
+
 /** The course as one HTML file that needs nothing else. */
 export function primerHtml(primer: Primer): string {
   const { name, chapters, style, scripts } = primer;
@@ -96,6 +106,7 @@ ${whose}
 ${cover(primer)}
 ${parts.join("\n")}
 ${wordList(terms)}
+${noticesPart(primer)}
 </main>
 </div>
 ${colophon}

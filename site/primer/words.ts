@@ -5,6 +5,7 @@ export const words = {
   chapter: (number: string) => `Chapter ${number}`,
   contents: "Contents",
   wordList: "Words",
+  notices: "Notices of what others wrote",
   onPaper: "Printed from the course: figures move and answers open on a screen.",
   alone:
     "This file is the whole of it: it opens without network, prints on A4 or Letter, and its figures move where JavaScript is on.",

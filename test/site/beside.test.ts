@@ -1,8 +1,11 @@
+import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { notebookFile } from "../../site/bench/beside/notebook-file.js";
+import { locked, packages } from "../../site/bench/beside/tool.js";
 import { wrapDisplays } from "../../site/bench/beside/wrap-displays.js";
 import { keepTable } from "../../site/bench/keep-table.js";
 import { parseNotebook } from "../../site/build/notebook.js";
+import { inRoot } from "../../site/build/paths.js";
 import { notebookText } from "./small-course.js";
 
 it("wraps a call that shows something", () => {
@@ -69,4 +72,19 @@ it("keeps a table between its own marks alone", () => {
   expect(() => keepTable(document, marksOf("<!-- c -->", "<!-- end c -->"), "")).toThrow(
     "no table",
   );
+});
+
+it("the lock of the other tool has this course's own version of the plots, and a hash for all", () => {
+  const version = (file: string, name: string) =>
+    JSON.parse(readFileSync(inRoot(file), "utf8")).packages[`node_modules/${name}`].version;
+  const lock = `${locked.slice(inRoot("").length)}/package-lock.json`;
+  for (const [name, wanted] of Object.entries(packages)) expect(version(lock, name)).toBe(wanted);
+  const plot = "@observablehq/plot";
+  expect(version("package-lock.json", plot)).toBe(packages[plot]);
+  const all = JSON.parse(readFileSync(inRoot(lock), "utf8")).packages as Record<
+    string,
+    { integrity?: string }
+  >;
+  const open = Object.entries(all).filter(([at, { integrity }]) => at !== "" && !integrity);
+  expect(open).toEqual([]);
 });

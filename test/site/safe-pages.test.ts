@@ -87,6 +87,21 @@ describe("the course", () => {
     expect(foreign).toEqual([]);
   });
 
+  it("goes with the notice of every package that its scripts name, and of the formulas", () => {
+    const notices = read("NOTICES.txt");
+    for (const name of [
+      "katex",
+      "preact",
+      "@preact/signals-core",
+      "@codemirror/view",
+      "minisearch",
+    ])
+      expect(notices).toContain(`\n${name} `);
+    expect(notices.split("\n---").length).toBeGreaterThan(10);
+    expect(notices).not.toMatch(/\n(vitest|esbuild|typescript|playwright-core) \d/);
+    for (const part of notices.split(/\n-{72}\n/).slice(1)) expect(part).toMatch(/copyright/i);
+  });
+
   it("never builds code from text", () => {
     const code = files.filter((file) => file.endsWith(".js"));
     const building = code.filter((file) => /\bnew Function\b|\beval\(/.test(read(file)));

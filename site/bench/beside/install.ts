@@ -1,8 +1,8 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { build } from "esbuild";
 import { inRoot } from "../../build/paths.js";
-import { home, packages } from "./tool.js";
+import { home, locked, packages } from "./tool.js";
 
 const installed = (name: string): string | undefined => {
   try {
@@ -12,13 +12,14 @@ const installed = (name: string): string | undefined => {
   }
 };
 
-/** Installs the tool and what its pages import, unless these versions are there. */
+/** Installs the tool and what its pages import, as the lock says, unless these versions are there. */
 function installPackages(): void {
   const wanted = Object.entries(packages);
   if (wanted.every(([name, version]) => installed(name) === version)) return;
-  writeFileSync(`${home}/package.json`, JSON.stringify({ private: true, dependencies: packages }));
+  for (const file of ["package.json", "package-lock.json"])
+    cpSync(`${locked}/${file}`, `${home}/${file}`);
   const options = ["--no-fund", "--no-audit", "--loglevel=error"];
-  execFileSync("npm", ["install", "--prefix", home, ...options], { stdio: "inherit" });
+  execFileSync("npm", ["ci", "--prefix", home, ...options], { stdio: "inherit" });
 }
 
 /** Puts the physics and the adapted cell helpers where the chapters' imports find them. */

@@ -56,7 +56,8 @@ describe("the course without network", () => {
   it("keeps 3.2 megabytes at most, and no file that is not there", async () => {
     const worker = readFileSync(`${course.folder}/sw.js`, "utf8");
     const kept = readdirSync(course.folder).filter(
-      (file) => worker.includes(file) && !/^workbench\.|\.code\.html$|^sw\.js$/.test(file),
+      (file) =>
+        worker.includes(file) && !/^workbench\.|\.code\.html$|^NOTICES\.txt$|^sw\.js$/.test(file),
     );
     const sizes = kept.map((file) => statSync(`${course.folder}/${file}`).size);
     expect(sizes.length).toBeGreaterThan(10);

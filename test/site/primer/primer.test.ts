@@ -83,6 +83,7 @@ describe("the first page of a primer", () => {
     ],
     caution: "> **Caution.** Chocks first.",
     style: "",
+    notices: "a package\n<b>by somebody</b>",
     scripts: [],
   });
 
@@ -98,6 +99,10 @@ describe("the first page of a primer", () => {
     expect(places.every((place) => place > 0)).toBe(true);
     expect([...places].sort((a, b) => a - b)).toEqual(places);
     expect(html).toContain('<a href="#c01-why">Why</a>');
+  });
+
+  it("carries the notices of those whose work is in it, as text", () => {
+    expect(html).toContain("<pre>a package\n&lt;b&gt;by somebody&lt;/b&gt;</pre>");
   });
 
   it("explains the words that its chapters use, and no others", () => {
