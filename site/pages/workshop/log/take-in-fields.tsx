@@ -21,12 +21,12 @@ export function TakeIn() {
     <>
       <Files tell={tell} />
       <Pasted tell={tell} />
-      <ReportTableHelp />
       <div id="taken-in">
         {results.value.map((result, i) => (
           <Result key={i} result={result} replace={(other) => replace(i, other)} />
         ))}
       </div>
+      <ReportTableHelp />
     </>
   );
 }
