@@ -14,6 +14,7 @@ export const usualSeconds: Readonly<Record<string, number>> = {
   "test/site/build.test.ts": 25,
   "test/site/practice/why.test.ts": 18,
   "test/site/report.test.ts": 50,
+  "test/site/browser/firefox.test.ts": 45,
   "test/site/browser/figures.test.ts": 60,
   "test/site/browser/map.test.ts": 60,
   "test/site/browser/other-cars.test.ts": 60,

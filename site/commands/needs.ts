@@ -26,6 +26,15 @@ export const chromiumPath = (): string | undefined => firstOf([...withWindows, s
 export const quickChromiumPath = (): string | undefined =>
   firstOf([process.env.CHROMIUM_PATH, shell]) ?? chromiumPath();
 
+/** Path of Firefox, the second engine; its tests are left out where there is none. */
+export const firefoxPath = (): string | undefined =>
+  firstOf([
+    process.env.FIREFOX_PATH,
+    "/usr/bin/firefox-esr",
+    "/usr/bin/firefox",
+    "/Applications/Firefox.app/Contents/MacOS/firefox",
+  ]);
+
 const hasJupyterClient = (): boolean =>
   spawnSync(debianPython, ["-c", "import nbclient, jupyter_core"]).status === 0;
 
@@ -50,6 +59,11 @@ const forTests: readonly Tool[] = [
     without: "the tests take a Chromium with windows and a third longer",
   },
   { packages: ["chromium", "fonts-liberation"], there: () => chromiumPath() !== undefined },
+  {
+    packages: ["firefox-esr"],
+    there: () => firefoxPath() !== undefined,
+    without: "the course is tried in Chromium alone",
+  },
   { packages: ["jupyter-core", "python3-nbclient"], there: hasJupyterClient },
   { packages: ["python3-scipy"], there: hasScipy },
   {

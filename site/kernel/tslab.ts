@@ -5,6 +5,9 @@
 import { createRequire } from "node:module";
 
 const require = createRequire(import.meta.url);
+// Cells run on the files that are there: a file that changes meanwhile stopped them ("pending rebuildTimer").
+const { sys } = createRequire(require.resolve("tslab/package.json"))("@tslab/typescript-for-tslab");
+sys.watchFile = sys.watchDirectory = () => ({ close() {} });
 const { createConverter } = require("tslab/dist/converter");
 const { createExecutor } = require("tslab/dist/executor");
 const jupyter = require("tslab/dist/jupyter");

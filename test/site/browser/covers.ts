@@ -5,6 +5,7 @@
 export const covers: Readonly<Record<string, readonly string[]>> = {
   "figure-links.test.ts": ["01-load-transfer"],
   "figures.test.ts": ["every chapter"],
+  "firefox.test.ts": ["every chapter", "index", "your-car", "workshop"],
   "frames.test.ts": ["every chapter"],
   "your-car.test.ts": ["your-car", "01-load-transfer"],
   "lent-pages.test.ts": ["index"],
