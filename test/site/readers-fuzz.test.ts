@@ -1,4 +1,13 @@
-import { exampleLog, formatLog, formatReports, parseReports, standing } from "@rollbook/lib";
+import {
+  asClock,
+  asGiven,
+  type Car,
+  exampleLog,
+  formatLog,
+  formatReports,
+  parseReports,
+  standing,
+} from "@rollbook/lib";
 import fc from "fast-check";
 import { expect, it, vi } from "vitest";
 import { inShort } from "../../lib/car/file/in-short.js";
@@ -7,8 +16,17 @@ import { asReporting } from "../../lib/day/log/report-answers.js";
 import { courseAt, viewIn } from "../../site/hand-over/course.js";
 import { dayNamedIn, lettersIn, lettersOfLinks } from "../../site/hand-over/log-text.js";
 import { unpack } from "../../site/hand-over/packed.js";
+import { asDraft as asDay } from "../../site/pages/workshop/day/draft.js";
 import { readFile } from "../../site/pages/workshop/log/take-in.js";
+import {
+  asDraft as asOwnDraft,
+  contentOf,
+  draftOf,
+} from "../../site/pages/your-car/model/draft.js";
 import { takeIn } from "../../site/pages/your-car/model/take-in.js";
+import { asCars } from "../../site/store/cars.js";
+import { merged } from "../../site/store/merged.js";
+import { stamped } from "../../site/store/stamped.js";
 import { FUZZ_RUNS, hurt, junk } from "../fuzz.js";
 
 vi.setConfig({ testTimeout: 60_000 + 10 * FUZZ_RUNS });
@@ -119,6 +137,31 @@ it("whatever is handed over or half written, its reader answers", () => {
       dayNamedIn(text);
       asReporting(value);
       expect(inShort(value).length).toBeLessThan(45);
+    }),
+    { numRuns: FUZZ_RUNS / 10 },
+  );
+});
+
+it("whatever a device has kept, its reader answers", () => {
+  const car = standing(exampleLog, "set-up")[0]?.car as Car;
+  const draft = draftOf("new-1", car);
+  const record = { stamp: 3, version: 1, value: { cars: [car], current: car.name }, aside: [] };
+  const clock = { run: 2, stage: 1, spent: 60_000, since: 1, begun: 1 };
+  const given = { item: "bar-helps-own-end", idea: undefined, day: 20_000, occasion: "single" };
+  const plan = { ...event, car, setUp: "set-up-1" };
+  const kept = fc.oneof(hostile, ...[record, draft, clock, given, plan].map(withHostile));
+  const aside = (part: unknown) => void inShort(part);
+  fc.assert(
+    fc.property(kept, (value) => {
+      const { value: cars } = stamped(value);
+      for (const one of asCars(cars, aside)?.cars ?? []) expect(one.wheelbase).toBeGreaterThan(1);
+      const own = asOwnDraft(value);
+      if (own !== undefined) contentOf(own);
+      asDay(value);
+      asClock(value);
+      asGiven(value);
+      merged(value, record, draft);
+      merged(record, value, draft);
     }),
     { numRuns: FUZZ_RUNS / 10 },
   );

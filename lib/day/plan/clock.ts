@@ -123,7 +123,7 @@ const minutesOf = (row: SheetRow, rounds: number): number[] =>
 
 /** Reads a clock that was kept. */
 export function asClock(value: unknown): Clock | undefined {
-  const { run, stage, spent, since, begun } = value as Record<string, unknown>;
+  const { run, stage, spent, since, begun } = (value ?? {}) as Record<string, unknown>;
   const whole = (it: unknown, least: number, most: number): it is number =>
     Number.isInteger(it) && Number(it) >= least && Number(it) <= most;
   const time = (it: unknown): it is number => Number.isFinite(it) && Number(it) >= 0;

@@ -75,7 +75,7 @@ export const daysOf = (log: Log): EventEntry[] => standing(log, "event").reverse
 
 /** Reads a draft from what the device kept; nothing where it is not sound. */
 export function asDraft(value: unknown): Draft | undefined {
-  const { car, event, setUp, ...day } = value as Record<string, unknown>;
+  const { car, event, setUp, ...day } = (value ?? {}) as Record<string, unknown>;
   const read = carFromJson(car).car;
   const steps =
     Array.isArray(day.steps) && day.steps.length > 0 ? day.steps : [{ kind: "baseline" }];
