@@ -1,7 +1,6 @@
 import {
   type Car,
   type Change,
-  formatAlike,
   isEndChange,
   type Practice,
   parameters,
@@ -12,6 +11,7 @@ import { shiftInWords } from "./amount.js";
 import { changeLabel } from "./change.js";
 import type { Reader } from "./reader.js";
 import { questionFor } from "./report.js";
+import { formatAlike } from "./shown-range.js";
 
 /**
  * A change as practice names it: as on a card, but for seats, which are put back after every other

@@ -1,11 +1,6 @@
 const LONGEST = 40;
 
-/**
- * A value from a file as JSON, short enough for a sentence, however long or deep it is.
- *
- * @example
- * inShort({ mass: 80 }) // → '{"mass":80}', as JSON.stringify writes it
- */
+/** A value from a file as JSON, short enough for a sentence, however long or deep it is. */
 export function inShort(value: unknown): string {
   return cut(beginning(value, LONGEST), LONGEST);
 }

@@ -1,5 +1,6 @@
-import { type Car, demoCar, format, frontShareOf, totalMassOf } from "@rollbook/lib";
+import { type Car, demoCar, frontShareOf, totalMassOf } from "@rollbook/lib";
 import { ownCars, reader } from "@rollbook/page";
+import { format } from "../../../say/units.js";
 import { carWords as words } from "../../../say/your-car/cars.js";
 import { Button } from "../../../ui/button.js";
 import type { Draft } from "../model/draft.js";
