@@ -70,7 +70,7 @@ function CarLine({
           name="shown"
           value={car.name}
           checked={shown}
-          onChange={() => show(car.name)}
+          onChange={() => void show(car.name)}
         />
         <span>
           <b>{car.name}</b> <small>{told.join(" · ")}</small>
