@@ -1,4 +1,5 @@
 import { Refusal } from "./refusal.js";
+import { type Quantity, quantities } from "./units.js";
 
 /**
  * Passes a number through when it lies inside its range.
@@ -18,13 +19,38 @@ export function requireInRange(
   maximum: number,
   unit = "",
 ): number {
-  if (Number.isFinite(value) && value >= minimum && value <= maximum) return value;
+  if (isInRange(value, minimum, maximum)) return value;
   throw new Refusal("out-of-range", rangeSentence(field, value, minimum, maximum, unit), {
     ...{ field, value, unit },
     least: minimum,
     most: maximum,
   });
 }
+
+/**
+ * Passes an SI value through when it lies inside its range, as `requireInRange`; the refusal says
+ * what the number measures, so that a reader can be told in other units.
+ */
+export function requireQuantity(
+  field: string,
+  quantity: Quantity,
+  value: number,
+  least: number,
+  most: number,
+): number {
+  if (isInRange(value, least, most)) return value;
+  const unit = quantities[quantity].si;
+  const [is, from, to] = [value, least, most].map(tidy) as [number, number, number];
+  throw new Refusal("out-of-range", rangeSentence(field, is, from, to, unit), {
+    ...{ field, value, least, most, unit, quantity },
+  });
+}
+
+const isInRange = (value: number, least: number, most: number): boolean =>
+  Number.isFinite(value) && value >= least && value <= most;
+
+/** A number freed of the dust that sums and conversion leave. */
+const tidy = (value: number): number => Number(value.toPrecision(6));
 
 /** The sentence that says what was wrong with a number: field, value and allowed range. */
 export function rangeSentence(

@@ -208,7 +208,6 @@ export * from "./normal.js";
 export * from "./parameters.js";
 export * from "./random.js";
 export * from "./refusal.js";
-export * from "./shown-range.js";
 export * from "./solve.js";
 export * from "./spring/bar.js";
 export * from "./spring/coil.js";

@@ -1,32 +1,32 @@
-import { fromShown, type Quantity } from "./units.js";
+import { fromHandy, type Quantity } from "./units.js";
 
-/** One number that a reader may set. All numbers in SI; the step is round in the shown metric unit. */
+/** One number that a reader may set. All numbers in SI; the step is round in the handy unit. */
 export interface Parameter {
   /** What it is, in words. */
   readonly name: string;
   /** Symbol in formulas, in TeX. */
   readonly symbol: string;
-  /** What it measures: decides SI and shown units. */
+  /** What it measures: decides its SI unit and its handy one. */
   readonly quantity: Quantity;
   readonly min: number;
   readonly max: number;
   readonly step: number;
   /** Where a slider stands before anyone moved it. */
   readonly start: number;
-  /** Digits after the point in the shown metric unit. */
+  /** Digits after the point in the handy unit. */
   readonly decimals: number;
   /** What whole numbers from `min` on stand for, such as the parts of a corner; none where absent. */
   readonly names?: readonly string[];
 }
 
-/** A parameter from numbers in the shown metric unit: min, max, step, start, decimals. */
+/** A parameter from numbers in the handy unit: min, max, step, start, decimals. */
 function shown(
   name: string,
   symbol: string,
   quantity: Quantity,
   [min, max, step, start, decimals]: readonly [number, number, number, number, number],
 ): Parameter {
-  const si = (value: number) => fromShown(quantity, value);
+  const si = (value: number) => fromHandy(quantity, value);
   return {
     name,
     symbol,
@@ -41,7 +41,8 @@ function shown(
 
 /**
  * Every number the workbook knows, once: sliders, documentation and the checks of a car file all
- * read this table. The rows give min, max, step, start and decimals in the shown metric unit.
+ * read this table. The rows give min, max, step, start and decimals in the handy unit, as data sheets and
+ * gauges give them.
  */
 // biome-ignore format: a table reads by rows
 export const parameters = {

@@ -1,3 +1,5 @@
+import type { Quantity } from "./units.js";
+
 /** Why something was refused, in a word that does not change with its sentence. */
 export type RefusalCode =
   | "cannot-be-driven"
@@ -41,6 +43,8 @@ export interface RefusedNumber {
   readonly least: number;
   readonly most: number;
   readonly unit: string;
+  /** What it measures, where that is known: value and range are then SI. */
+  readonly quantity?: Quantity;
 }
 
 /**

@@ -11,7 +11,7 @@ import { type RoadDemand, type Stance, stanceFinder } from "./stance.js";
  * @param lateralAcceleration - m/s² to the left, at least 0
  * @throws Refusal for a number out of range, and when the springs cannot hold the body
  * @example
- * toShown("angle", stanceInTurn(handlingCarOf(demoCar), { speed: 25 }, 9).front.roll)
+ * stanceInTurn(handlingCarOf(demoCar), { speed: 25 }, 9).front.roll / DEGREE
  * // → 4.0, the mechanics engine: 3.99°
  */
 export function stanceInTurn(

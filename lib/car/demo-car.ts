@@ -1,7 +1,7 @@
-import { fromShown } from "../units.js";
+import { fromHandy } from "../units.js";
 import type { Axle, Car } from "./car.js";
 
-const degrees = (value: number) => fromShown("angle", value);
+const degrees = (value: number) => fromHandy("angle", value);
 const both = (value: number) => ({ left: value, right: value });
 
 const front: Axle = {

@@ -1,5 +1,5 @@
 import type { Source } from "../car/car.js";
-import { fromShown } from "../units.js";
+import { fromHandy } from "../units.js";
 
 /** How doubt about a kind of number grows: in its own unit, in proportion, or as a share of a whole. */
 export type SpreadScale = "own unit" | "in proportion" | "share of a whole";
@@ -38,7 +38,7 @@ const share = row("in proportion");
 const ofWhole = row("share of a whole");
 
 const degrees = (...values: Four): Four =>
-  values.map((value) => fromShown("angle", value)) as unknown as Four;
+  values.map((value) => fromHandy("angle", value)) as unknown as Four;
 
 const position = off("measured", [0.02, 0.03, 0.05, 0.1]); // m
 const side = off("measured", [0.01, 0.02, 0.02, 0.05]); // m

@@ -1,9 +1,8 @@
 import type { Adjuster, Car } from "../car/car.js";
-import { requireInRange } from "../check.js";
+import { requireQuantity } from "../check.js";
 import type { Sides } from "../load/wheels.js";
 import { type ParameterKey, parameters } from "../parameters.js";
 import { orUndefined, Refusal } from "../refusal.js";
-import { toShown, unitOf } from "../units.js";
 import { adjusterOf } from "./adjuster.js";
 import { type Change, type EndChange, isEndChange } from "./change.js";
 import { carLenses, endLenses } from "./levers.js";
@@ -67,7 +66,5 @@ function within({ min, max, step }: Adjuster, parameter: ParameterKey, value: nu
   const slack = step * 1e-6;
   if (value >= min - slack && value <= max + slack) return Math.min(max, Math.max(min, value));
   const { name, quantity } = parameters[parameter];
-  const shown = (x: number) => Number(toShown(quantity, x).toPrecision(6));
-  const field = `${end}${name.toLowerCase()}`;
-  return requireInRange(field, shown(value), shown(min), shown(max), unitOf(quantity));
+  return requireQuantity(`${end}${name.toLowerCase()}`, quantity, value, min, max);
 }

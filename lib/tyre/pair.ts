@@ -29,7 +29,7 @@ export function pairLoads({ meanLoad, transfer }: TyrePair): { outer: number; in
  * Side force of both tyres together at one slip angle, N.
  *
  * @example
- * pairSideForce(magicFormula1987, { meanLoad: 4000, transfer: 2000, slipAngle: fromShown("angle", 8) })
+ * pairSideForce(magicFormula1987, { meanLoad: 4000, transfer: 2000, slipAngle: fromHandy("angle", 8) })
  * // → 7094.8, from the published coefficients: 1928.73 + 5166.09
  */
 export function pairSideForce(tyre: Tyre, pair: TyrePair & { slipAngle: number }): number {

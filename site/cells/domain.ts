@@ -1,4 +1,5 @@
-import { fromShown, type Quantity, toShown } from "@rollbook/lib";
+import type { Quantity } from "@rollbook/lib";
+import { fromShown, toShown } from "../say/units.js";
 import { reader } from "./reader.js";
 import type { Interval } from "./spec.js";
 

@@ -1,12 +1,6 @@
-import {
-  fromShown,
-  type Parameter,
-  type ShownRange,
-  shownRange,
-  toShown,
-  type UnitSystem,
-  unitOf,
-} from "@rollbook/lib";
+import type { Parameter } from "@rollbook/lib";
+import { type ShownRange, shownRange } from "../say/shown-range.js";
+import { fromShown, toShown, type UnitSystem, unitOf } from "../say/units.js";
 import type { Inputs, ValuesOf } from "./spec.js";
 import { words } from "./words.js";
 

@@ -1,4 +1,4 @@
-import { toShown, type UnitSystem, unitOf } from "@rollbook/lib";
+import { toShown, type UnitSystem, unitOf } from "../say/units.js";
 import { spell } from "./reader.js";
 import type { Axis, Interval } from "./spec.js";
 

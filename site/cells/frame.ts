@@ -1,5 +1,5 @@
 import { axisX, axisY, gridX, gridY, plot } from "@observablehq/plot";
-import type { UnitSystem } from "@rollbook/lib";
+import type { UnitSystem } from "../say/units.js";
 import { type Axes, axisLabel, frameKey, shownDomain, shownNames } from "./frame-key.js";
 import type { Layout } from "./layout.js";
 import type { Axis } from "./spec.js";

@@ -1,4 +1,5 @@
-import { decimalsOfStep, toShown } from "@rollbook/lib";
+import { decimalsOfStep } from "../say/shown-range.js";
+import { toShown } from "../say/units.js";
 import { calmPlaces } from "./domain.js";
 import type { AreaMark, DotMark, LineMark, Mark, Point, Tone } from "./marks.js";
 import type { Table } from "./numbers.js";

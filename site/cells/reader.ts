@@ -1,5 +1,7 @@
-import { type Car, demoCar, formatAlike, type Quantity, type UnitSystem } from "@rollbook/lib";
+import { type Car, demoCar, type Quantity } from "@rollbook/lib";
 import { type Reader as SaidTo, type Spelling, spellingFor, spelt } from "../say/reader.js";
+import { formatAlike } from "../say/shown-range.js";
+import type { UnitSystem } from "../say/units.js";
 
 /** For whom the cells work: in the kernel the workbook's own car in metric units, in a page the reader's. */
 interface Reader extends SaidTo {

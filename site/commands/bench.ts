@@ -1,5 +1,4 @@
 import { readFileSync, writeFileSync } from "node:fs";
-import { parseArgs } from "node:util";
 import { compared } from "../bench/beside/compare.js";
 import { buildTimes } from "../bench/build-times.js";
 import { keepTable } from "../bench/keep-table.js";
@@ -10,26 +9,37 @@ import { solverTimes } from "../bench/solver.js";
 import { inRoot } from "../build/paths.js";
 import { ensureBenchmarkTools } from "./needs.js";
 import { reportFaults } from "./report-faults.js";
+import { optionsOf } from "./usage.js";
 
-const { values } = parseArgs({
-  options: {
-    write: { type: "boolean", default: false },
-    beside: { type: "boolean", default: false },
-  },
-});
+const usage = `Usage: npm run bench -- --write
+
+  --beside    measure beside a general-purpose tool
+  --write     keep the table in docs/performance.md`;
+
+const asked = () =>
+  optionsOf({
+    options: {
+      write: { type: "boolean", default: false },
+      beside: { type: "boolean", default: false },
+      help: { type: "boolean", default: false },
+    },
+  });
 
 const measured = async (): Promise<string> =>
   table([...buildTimes(), ...solverTimes(), ...(await pageTimes()), ...(await mapTimes())]);
 
-const marks = values.beside
-  ? { opening: "<!-- beside -->", ending: "<!-- end beside -->" }
-  : { opening: "<!-- measured -->", ending: "<!-- end -->" };
+const marksOf = (beside: boolean) =>
+  beside
+    ? { opening: "<!-- beside -->", ending: "<!-- end beside -->" }
+    : { opening: "<!-- measured -->", ending: "<!-- end -->" };
 
 await reportFaults(async () => {
+  const { values } = asked();
+  if (values.help) return console.log(usage);
   ensureBenchmarkTools();
   const rows = values.beside ? await compared() : await measured();
   console.log(rows);
   if (!values.write) return;
   const path = inRoot("docs/performance.md");
-  writeFileSync(path, keepTable(readFileSync(path, "utf8"), marks, rows));
+  writeFileSync(path, keepTable(readFileSync(path, "utf8"), marksOf(values.beside), rows));
 });

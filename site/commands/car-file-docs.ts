@@ -5,7 +5,7 @@ import {
   type GroupShape,
   type NumberShape,
   rangeInFile,
-  rangeShown,
+  rangeInHandy,
   type Shape,
   type TextShape,
 } from "../../lib/car/file/shape.js";
@@ -82,7 +82,7 @@ function inside(path: string, shape: Shape, told: Told): Row[] {
 }
 
 function ranges(shape: NumberShape): [string, string] {
-  const [file, shown] = [rangeInFile(shape), rangeShown(shape)];
+  const [file, shown] = [rangeInFile(shape), rangeInHandy(shape)];
   return [file, file === shown ? "" : shown];
 }
 

@@ -1,33 +1,59 @@
 import { spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
-import { parseArgs } from "node:util";
 import { keepTable } from "../bench/keep-table.js";
-import { CourseError } from "../build/notebook.js";
 import { inRoot } from "../build/paths.js";
 import { keepRecord, recordsOf, tableOf } from "./long/record.js";
 import { runShard } from "./long/shard.js";
 import { reportFaults } from "./report-faults.js";
+import { optionsOf, UsageError } from "./usage.js";
+
+const usage = `Usage: npm run test:long -- --shard 2/5 --write
+
+  --shard     one of several, such as 2/5, or some, such as 1-5/5 (1-5/5 when left out)
+  --seed      where its cases begin (1 when left out)
+  --cars, --files, --cases
+              how many are tried by all shards together
+  --seconds, --minutes
+              how long one law takes in all shards, and one shard
+  --write     keep the table in docs/long-tests.md`;
 
 /** How far all shards go together; each can be set for a shorter or a longer run. */
-const { values } = parseArgs({
-  options: {
-    shard: { type: "string", default: "1-5/5" },
-    seed: { type: "string", default: "1" },
-    cars: { type: "string", default: "100000" },
-    files: { type: "string", default: "100000" },
-    cases: { type: "string", default: "1000000" },
-    seconds: { type: "string", default: "30" },
-    minutes: { type: "string", default: "38" },
-    write: { type: "boolean", default: false },
-  },
-});
+const asked = () =>
+  optionsOf({
+    options: {
+      shard: { type: "string", default: "1-5/5" },
+      seed: { type: "string", default: "1" },
+      cars: { type: "string", default: "100000" },
+      files: { type: "string", default: "100000" },
+      cases: { type: "string", default: "1000000" },
+      seconds: { type: "string", default: "30" },
+      minutes: { type: "string", default: "38" },
+      write: { type: "boolean", default: false },
+      help: { type: "boolean", default: false },
+    },
+  });
+
+type Asked = ReturnType<typeof asked>["values"];
+
+const lengths = ["seed", "cars", "files", "cases", "seconds", "minutes"] as const;
+type Lengths = Readonly<Record<(typeof lengths)[number], number>>;
+
+function lengthsFrom(values: Asked): Lengths {
+  const entries = lengths.map((name) => {
+    const number = Number(values[name]);
+    if (!(number > 0 && number <= 1e9))
+      throw new UsageError(`${name} takes a number above 0 and up to 1e9, not ${values[name]}.`);
+    return [name, number];
+  });
+  return Object.fromEntries(entries);
+}
 
 /** Shards to run, and how many there are: 2/5, or 1-5/5. */
 function chosenShards(text: string): { shards: number[]; of: number } {
   const [, from = "", to = from, of = ""] = /^(\d+)(?:-(\d+))?\/(\d+)$/.exec(text) ?? [];
   const [first, last, count] = [Number(from), Number(to), Number(of)];
   if (!(first >= 1 && last >= first && count >= last))
-    throw new CourseError(
+    throw new UsageError(
       `shard takes one of several, such as 2/5, or some, such as 1-5/5, not ${text}.`,
     );
   return { shards: Array.from({ length: last - first + 1 }, (_, i) => first + i), of: count };
@@ -42,17 +68,17 @@ function commitNow(): string {
   return git("rev-parse", "--short=12", "HEAD") + (changed ? "+" : "");
 }
 
-function run(shard: number, of: number, commit: string): boolean {
-  const part = (total: string) => Math.ceil(Number(total) / of / 100) * 100; // so that tenths are whole
-  const seed = Number(values.seed) * 1000 + shard;
+function run(shard: number, of: number, commit: string, lengths: Lengths): boolean {
+  const part = (total: number) => Math.ceil(total / of / 100) * 100; // so that tenths are whole
+  const seed = lengths.seed * 1000 + shard;
   const started = performance.now();
   console.log(`\nShard ${shard} of ${of}, seed ${seed}`);
   const { passed, counts } = runShard({
-    cars: part(values.cars),
-    files: part(values.files),
-    cases: part(values.cases),
-    seconds: Number(values.seconds) / of,
-    minutes: Number(values.minutes),
+    cars: part(lengths.cars),
+    files: part(lengths.files),
+    cases: part(lengths.cases),
+    seconds: lengths.seconds / of,
+    minutes: lengths.minutes,
     seed,
   });
   const minutes = (performance.now() - started) / 60_000;
@@ -64,9 +90,12 @@ function run(shard: number, of: number, commit: string): boolean {
 }
 
 await reportFaults(async () => {
+  const { values } = asked();
+  if (values.help) return console.log(usage);
   const { shards, of } = chosenShards(values.shard);
+  const lengths = lengthsFrom(values);
   const commit = commitNow();
-  const passed = shards.map((shard) => run(shard, of, commit));
+  const passed = shards.map((shard) => run(shard, of, commit, lengths));
   const table = tableOf(recordsOf(commit, of), of);
   console.log(`\n${table}`);
   if (values.write) {

@@ -1,6 +1,6 @@
 import type { Car } from "../../lib/car/car.js";
-import type { UnitSystem } from "../../lib/units.js";
 import { readerWith, spelt } from "../say/reader.js";
+import type { UnitSystem } from "../say/units.js";
 import { balance } from "./balance-text.js";
 import { heading, limits, rates, tyreNotes } from "./car-text.js";
 import { changes } from "./changes-text.js";

@@ -31,6 +31,7 @@ import { marginsOf } from "../../lib/statics/margins.js";
 import type { Rest } from "../../lib/statics/rest.js";
 import { changeLabel } from "../say/change.js";
 import { readerWith } from "../say/reader.js";
+import { refusalInWords } from "../say/refusal.js";
 import { tyreDoubtInWords } from "../say/tyre-doubt.js";
 import { inTurn } from "./in-turn.js";
 
@@ -155,7 +156,7 @@ function finite(value: number): number | undefined {
 /** A row of the change table without the changed cars, which the changes themselves give. */
 function withoutCar({ change, effect, refused }: ChangeRow, car: Car): ToldChange {
   const label = changeLabel(change, car, plain);
-  if (effect === undefined) return { change, label, refused: refused.message };
+  if (effect === undefined) return { change, label, refused: refusalInWords(refused, plain) };
   const { putBack } = effect;
   const back = putBack && { turns: putBack.turns, ...toldEffect(putBack) };
   return { change, label, ...toldEffect(effect), ...(back && { putBack: back }) };

@@ -1,15 +1,9 @@
 import type { Band } from "../../lib/certainty/band.js";
-import { decimalsIn } from "../../lib/shown-range.js";
-import {
-  format,
-  formatNumber,
-  type Quantity,
-  toShown,
-  type UnitSystem,
-  unitOf,
-} from "../../lib/units.js";
+import type { Quantity } from "../../lib/units.js";
 import { digitsFor } from "../say/digits.js";
 import { signed } from "../say/figures.js";
+import { decimalsIn } from "../say/shown-range.js";
+import { format, formatNumber, toShown, type UnitSystem, unitOf } from "../say/units.js";
 
 /** Writes a quantity with so many digits in metric units, or as few as its band has. */
 type WriteNumber = (quantity: Quantity, value: number, decimals: number, band?: Band) => string;

@@ -1,5 +1,5 @@
-import { formatAlike } from "@rollbook/lib";
 import type { Reader } from "./reader.js";
+import { formatAlike } from "./shown-range.js";
 
 /** A shift of balance, or any other acceleration, in the reader's unit; metric digits after the point. */
 export const acceleration = (value: number, { units }: Reader, decimals = 2): string =>

@@ -1,4 +1,4 @@
-import { MINUS } from "@rollbook/lib";
+import { MINUS } from "./units.js";
 
 /** A balance as drivers write it: −2, 0, +1. */
 export const balanceText = (balance: number): string =>

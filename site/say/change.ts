@@ -3,13 +3,13 @@ import {
   type Change,
   carLenses,
   endLenses,
-  formatAlike,
   isEndChange,
-  MINUS,
   type Parameter,
   parameters,
 } from "@rollbook/lib";
 import { type Reader, spelt } from "./reader.js";
+import { formatAlike } from "./shown-range.js";
+import { MINUS } from "./units.js";
 
 /** A lever where it is: of an axle, of one of its wheels, or of the whole car. */
 export type LeverAt = Omit<Change, "by"> & { readonly end?: string; readonly side?: string };

@@ -1,4 +1,4 @@
-import { MINUS } from "@rollbook/lib";
+import { MINUS } from "./units.js";
 
 /** Minutes and seconds, such as "3:07" or "−0:20". */
 export function clockText(minutes: number): string {

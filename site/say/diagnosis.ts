@@ -7,13 +7,14 @@ import {
   type ProposalReason,
   parameters,
   type TurnBack,
-  toShown,
 } from "@rollbook/lib";
 import { acceleration, SHOWN } from "./amount.js";
 import { changeLabel } from "./change.js";
 import { signed } from "./figures.js";
 import { type Reader, spelt } from "./reader.js";
+import { refusalInWords } from "./refusal.js";
 import { questionFor } from "./report.js";
+import { toShown } from "./units.js";
 
 /** What to ask before tools are taken up. */
 export function askInWords(ask: Ask, reader: Reader): string {
@@ -103,7 +104,7 @@ export function whyNotInWords(why: NotProposed["why"], car: Car, reader: Reader)
     case "end-of-range":
       return "It is at the end of its range.";
     case "refused":
-      return spelt(why.refusal.message, reader);
+      return refusalInWords(why.refusal, reader);
     case "breaks-limit": {
       const limit = parameters[why.parameter].name.toLowerCase();
       return spelt(

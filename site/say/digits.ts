@@ -1,4 +1,6 @@
-import { type Band, decimalsIn, type Quantity, toShown, type UnitSystem } from "@rollbook/lib";
+import type { Band, Quantity } from "@rollbook/lib";
+import { decimalsIn } from "./shown-range.js";
+import { toShown, type UnitSystem } from "./units.js";
 
 /**
  * Digits after the point with which a figure is shown, so that it has no more than its band.

@@ -1,14 +1,7 @@
-import {
-  type CarFigures,
-  decimalsIn,
-  formatNumber,
-  MINUS,
-  type Quantity,
-  toShown,
-  type UnitSystem,
-  unitOf,
-} from "@rollbook/lib";
+import type { CarFigures, Quantity } from "@rollbook/lib";
 import type { Reader } from "./reader.js";
+import { decimalsIn } from "./shown-range.js";
+import { formatNumber, MINUS, toShown, type UnitSystem, unitOf } from "./units.js";
 
 /** How a figure of the car is called and shown. */
 interface FigureName {

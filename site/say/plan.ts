@@ -1,6 +1,5 @@
 import {
   type Car,
-  formatAlike,
   type Margin,
   type PlanWarning,
   parameters,
@@ -10,6 +9,8 @@ import {
 import { acceleration } from "./amount.js";
 import { changeLabel } from "./change.js";
 import { type Reader, spelt } from "./reader.js";
+import { refusalInWords } from "./refusal.js";
+import { formatAlike } from "./shown-range.js";
 
 /** What the hands do before a run. */
 export const toDoInWords = ({ toDo }: SheetRow, before: Car, reader: Reader): string[] =>
@@ -32,7 +33,7 @@ export const warningInWords = (warning: PlanWarning, reader: Reader): string =>
 function told(warning: PlanWarning, reader: Reader): string {
   switch (warning.code) {
     case "refused":
-      return warning.refusal.message;
+      return refusalInWords(warning.refusal, reader);
     case "tips-over":
       return `At its limit this car tips over before its tyres let go (${warning.phases.join(", ")}): nobody drives it near that, and no set-up for balance cures it.`;
     case "too-small":

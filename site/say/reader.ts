@@ -1,4 +1,4 @@
-import type { UnitSystem } from "@rollbook/lib";
+import type { UnitSystem } from "./units.js";
 
 export type Spelling = "tyre" | "tire";
 

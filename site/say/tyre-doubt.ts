@@ -1,5 +1,6 @@
-import { formatAlike, type TyreDoubt } from "@rollbook/lib";
+import type { TyreDoubt } from "@rollbook/lib";
 import { type Reader, spelt } from "./reader.js";
+import { formatAlike } from "./shown-range.js";
 
 const shown = {
   pressure: { quantity: "pressure", decimals: 0 },

@@ -29,6 +29,8 @@ export interface Shape<Value> {
 /** A value that the device remembers. Whoever reads `now` in a view is drawn again when it changes. */
 export interface Document<Value> {
   readonly now: ReadonlySignal<Value>;
+  /** Whether the first copy, all that a page sees as it opens, has the value that was set last. */
+  readonly inFirst: boolean;
   /** Changes the value at once and keeps it in both copies; false where both were refused. */
   set(value: Value): Promise<boolean>;
   /** As `set`, while somebody types: the second copy waits until they rest or leave the page. */
@@ -80,6 +82,9 @@ class Kept<Value> implements Document<Value>, Known {
   }
   get now(): ReadonlySignal<Value> {
     return this.#now;
+  }
+  get inFirst(): boolean {
+    return this.#inFirst;
   }
   #soundFrom = (kept: unknown): Read<Value> | undefined => {
     const { stamp, value, version = VERSION, aside = [] } = stamped(kept);

@@ -1,4 +1,4 @@
-import type { UnitSystem } from "@rollbook/lib";
+import type { UnitSystem } from "../say/units.js";
 import { documentOf } from "./document.js";
 
 /** The units in which the reader wants to read. */

@@ -1,7 +1,9 @@
 import { useSignal } from "@preact/signals";
-import { decimalsIn, formatNumber, fromShown, type Quantity, toShown, unitOf } from "@rollbook/lib";
+import type { Quantity } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
+import { decimalsIn } from "../say/shown-range.js";
 import { words } from "../say/ui.js";
+import { formatNumber, fromShown, toShown, unitOf } from "../say/units.js";
 import { Field, faultAttributes } from "./field.js";
 import { type Typed, type TypedIn, takeTyped, typedFor } from "./typed.js";
 

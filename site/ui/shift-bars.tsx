@@ -1,17 +1,16 @@
 import {
   type Banded,
   type BandedPhase,
-  decimalsIn,
   type PhaseName,
   type PhaseShifts,
   phaseNames,
-  toShown,
-  unitOf,
 } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { digitsFor } from "../say/digits.js";
 import { signed } from "../say/figures.js";
+import { decimalsIn } from "../say/shown-range.js";
 import { shiftWords as words } from "../say/ui.js";
+import { toShown, unitOf } from "../say/units.js";
 
 /** Shift at which a bar is as long as it gets, m/s². */
 const FULL = 0.5;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Parameter, type ParameterKey, parameters } from "../../lib/parameters.js";
-import { toShown } from "../../lib/units.js";
+import { toShown } from "../../site/say/units.js";
 
 const rows = Object.entries(parameters) as [ParameterKey, Parameter][];
 const whole = (x: number) => Math.abs(x - Math.round(x)) < 1e-6;

@@ -1,5 +1,5 @@
 import { type ParameterKey, parameters } from "../../parameters.js";
-import { type Quantity, quantities, toShown, unitOf } from "../../units.js";
+import { type Quantity, quantities } from "../../units.js";
 import type { Differential } from "../car.js";
 
 /** A number of the file: what it measures and the range it may have, SI. */
@@ -159,10 +159,11 @@ export function rangeInFile({ quantity, min, max }: NumberShape): string {
   return `${tidy(min)} to ${tidy(max)} ${quantities[quantity].si}`.trim();
 }
 
-/** The range of a number in the unit readers know, such as "5 to 400 N/mm". */
-export function rangeShown({ quantity, min, max }: NumberShape): string {
-  const [from, to] = [min, max].map((end) => tidy(toShown(quantity, end)));
-  return `${from} to ${to} ${unitOf(quantity)}`.trim().replace(" °", "°");
+/** The range of a number in the unit of data sheets and gauges, such as "5 to 400 N/mm". */
+export function rangeInHandy({ quantity, min, max }: NumberShape): string {
+  const { unit, size } = quantities[quantity].handy;
+  const [from, to] = [min, max].map((end) => tidy(end / size));
+  return `${from} to ${to} ${unit}`.trim().replace(" °", "°");
 }
 
 function tidy(value: number): number {

@@ -7,7 +7,7 @@ import {
   type NumberShape,
   type RecordShape,
   rangeInFile,
-  rangeShown,
+  rangeInHandy,
   type Shape,
   type TextShape,
   type VariantShape,
@@ -55,12 +55,12 @@ function numberSchema(shape: NumberShape): v.GenericSchema {
   return v.pipe(v.number(say), v.check(fits, say));
 }
 
-/** Says the range in SI, as the file has it, and in the unit that readers know. */
+/** Says the range in SI, as the file has it, and in the unit of data sheets. */
 function numberFault(shape: NumberShape, input: unknown): string {
-  const [file, shown] = [rangeInFile(shape), rangeShown(shape)];
+  const [file, handy] = [rangeInFile(shape), rangeInHandy(shape)];
   const kind = shape.whole ? "a whole number " : "";
   const unit = typeof input === "number" ? ` ${quantities[shape.quantity].si}` : "";
-  const also = file === shown ? "" : ` (${shown})`;
+  const also = file === handy ? "" : ` (${handy})`;
   return `is ${inShort(input)}${unit.trimEnd()} but must be ${kind}from ${file}${also}.`;
 }
 

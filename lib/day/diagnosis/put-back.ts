@@ -1,6 +1,6 @@
 import type { Wheels } from "../../load/wheels.js";
 import { alignmentBack } from "../../statics/put-back.js";
-import { fromShown } from "../../units.js";
+import { fromHandy } from "../../units.js";
 import type { Option, Places } from "./options.js";
 
 /** Something to turn back at one wheel after a change, so that nothing else has changed. */
@@ -35,7 +35,7 @@ const atWheels = (what: TurnBack["what"], back: Wheels<number>, least: number): 
     ({ by }) => Math.abs(by) >= least,
   );
 
-const SEEN_ANGLE = fromShown("angle", 0.05); // a step of toe
+const SEEN_ANGLE = fromHandy("angle", 0.05); // a step of toe
 
 /** Alignment that height has moved; none for a change of alignment itself. */
 function alignment(

@@ -1,4 +1,4 @@
-import { fromShown } from "../../units.js";
+import { fromHandy } from "../../units.js";
 import type { Venue } from "../plan/venue.js";
 
 /** An invented venue: seven corners on a heath. */
@@ -21,7 +21,7 @@ export const exampleVenue: Venue = {
       direction: "left",
       radius: 30,
       speed: 15.5,
-      banking: fromShown("angle", -2),
+      banking: fromHandy("angle", -2),
       surface: "rough",
     },
     { name: "Crest", direction: "right", radius: 60, speed: 22.5, grade: 0.04, surface: "smooth" },
@@ -30,7 +30,7 @@ export const exampleVenue: Venue = {
       direction: "left",
       radius: 120,
       speed: 33,
-      banking: fromShown("angle", 3),
+      banking: fromHandy("angle", 3),
       surface: "smooth",
     },
     { name: "Last", direction: "right", radius: 45, speed: 19.5, surface: "some bumps" },

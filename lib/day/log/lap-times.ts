@@ -1,5 +1,3 @@
-import { formatNumber } from "../../units.js";
-
 /** Lap times that a run has room for. */
 export const MOST_LAPS = 500;
 
@@ -26,4 +24,4 @@ function secondsIn(part: string): number {
 }
 
 export const lapsText = (laps: readonly number[] = []): string =>
-  laps.map((lap) => formatNumber(lap, 1)).join(" ");
+  laps.map((lap) => lap.toFixed(1)).join(" ");

@@ -1,5 +1,5 @@
 import type { PhaseName } from "../../balance/phases.js";
-import { fromShown } from "../../units.js";
+import { fromHandy } from "../../units.js";
 import { cornerMomentAt, cornerParts } from "./along.js";
 import type { DrivenCorner } from "./drive-corner.js";
 import type { Drives } from "./drives.js";
@@ -32,7 +32,7 @@ function steeringOf(drive: DrivenCorner): number {
   return Math.abs(cornerMomentAt(drive, at).steeringWheel);
 }
 
-const ALIKE = fromShown("angle", 1); // of the steering wheel, which no driver tells apart
+const ALIKE = fromHandy("angle", 1); // of the steering wheel, which no driver tells apart
 const TELLING = 0.15; // m/s that are worth a sentence
 
 /** What the last drive showed. */

@@ -1,4 +1,4 @@
-import { fromShown } from "../../units.js";
+import { fromHandy } from "../../units.js";
 import type { VenueCorner } from "../plan/venue.js";
 
 /** How much help there is: 1 most, 3 least. */
@@ -27,7 +27,7 @@ function corner(
   grade: number,
   direction: UnnamedCorner["direction"],
 ): UnnamedCorner {
-  return { direction, radius, speed: fromShown("speed", speed), grade: fromShown("share", grade) };
+  return { direction, radius, speed: fromHandy("speed", speed), grade: fromHandy("share", grade) };
 }
 
 /** Corners to choose from: m, km/h, percent – invented. */

@@ -3,7 +3,7 @@ import { withBars } from "../../car/bars.js";
 import type { Car } from "../../car/car.js";
 import type { End } from "../../change/change.js";
 import { eachAxle } from "../../load/wheels.js";
-import { fromShown } from "../../units.js";
+import { fromHandy } from "../../units.js";
 import { gripOfEnds } from "./grip-of-ends.js";
 import { held, type Misconception, meant } from "./question.js";
 import { briskTurn } from "./set-up.js";
@@ -24,7 +24,7 @@ function withMoreBar(car: Car, end: End, stiffness: number) {
 const seen = 0.5; // N
 
 const first = (car: Car) => {
-  const grip = withMoreBar(car, "rear", fromShown("rollStiffness", 100));
+  const grip = withMoreBar(car, "rear", fromHandy("rollStiffness", 100));
   const [own, other] = [grip.own.change, grip.other.change];
   return {
     ...grip,
@@ -38,7 +38,7 @@ const first = (car: Car) => {
 };
 
 const twin = (car: Car) => {
-  const grip = withMoreBar(car, "front", fromShown("rollStiffness", 160));
+  const grip = withMoreBar(car, "front", fromHandy("rollStiffness", 160));
   const [own, other] = [grip.own.change, grip.other.change];
   return {
     ...grip,

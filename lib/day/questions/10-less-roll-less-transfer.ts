@@ -2,7 +2,7 @@ import { barRollStiffnessOf } from "../../car/axle.js";
 import { withBars } from "../../car/bars.js";
 import type { Car } from "../../car/car.js";
 import { eachAxle } from "../../load/wheels.js";
-import { fromShown } from "../../units.js";
+import { fromHandy } from "../../units.js";
 import { loadsAndLean } from "./loads-and-lean.js";
 import { held, type Misconception, meant } from "./question.js";
 import { briskTurn, withSprings } from "./set-up.js";
@@ -20,7 +20,7 @@ function compared(before: Car, after: Car) {
 }
 
 const first = (car: Car) => {
-  const extra = fromShown("rollStiffness", 250);
+  const extra = fromHandy("rollStiffness", 250);
   const bars = eachAxle(car, (axle) => barRollStiffnessOf(axle) + extra);
   const found = compared(car, withBars(car, bars));
   const { change, followed } = found;

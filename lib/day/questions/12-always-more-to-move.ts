@@ -4,12 +4,12 @@ import type { Car } from "../../car/car.js";
 import { otherEnd } from "../../change/change.js";
 import { firstWheelLift } from "../../load/first-lift.js";
 import { Refusal } from "../../refusal.js";
-import { fromShown } from "../../units.js";
+import { fromHandy } from "../../units.js";
 import { held, type Misconception, meant } from "./question.js";
 
 const seen = 1; // N
 const tighter = 0.3; // m/s² beyond the turn that lifts the wheel
-const stiffBar = fromShown("rollStiffness", 700);
+const stiffBar = fromHandy("rollStiffness", 700);
 
 /** The car with no front bar and a very stiff rear one, in a turn that has just lifted a wheel. */
 function onThreeWheels(car: Car) {
@@ -25,7 +25,7 @@ function onThreeWheels(car: Car) {
 const first = (car: Car) => {
   const { set, lift, turn, loads } = onThreeWheels(car);
   const { axle } = lift;
-  const extra = fromShown("rollStiffness", 150);
+  const extra = fromHandy("rollStiffness", 150);
   const bars = { front: 0, rear: stiffBar, [axle]: (axle === "rear" ? stiffBar : 0) + extra };
   const stiffer = axleLoadsOf(withBars(set, bars), turn)[axle];
   const moved = { before: loads[axle].total, after: stiffer.total };

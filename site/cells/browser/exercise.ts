@@ -1,4 +1,4 @@
-import { fromShown, unitOf } from "@rollbook/lib";
+import { fromShown, unitOf } from "../../say/units.js";
 import { exerciseInner } from "../inner-html.js";
 import { format, reader } from "../reader.js";
 import type { ExerciseSpec } from "../spec.js";

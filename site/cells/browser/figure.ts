@@ -1,5 +1,6 @@
 import { effect } from "@preact/signals-core";
 import { demoCar, Refusal } from "@rollbook/lib";
+import { refusalInWords } from "../../say/refusal.js";
 import { predictionOf } from "../../store/predictions.js";
 import { clipAttributes, type Layout, layoutOf, panelLabel, pictureAttributes } from "../layout.js";
 import type { Mark } from "../marks.js";
@@ -133,7 +134,7 @@ class LiveFigure<const I extends Inputs> {
       return this.#say(spell(sentence));
     } catch (error) {
       this.#numbers.show(() => []);
-      if (error instanceof Refusal) return this.#say(words.notDrawn(error.message));
+      if (error instanceof Refusal) return this.#say(words.notDrawn(refusalInWords(error, reader)));
       queueMicrotask(() => {
         throw error; // told at the head of the page; the cells below go on
       });

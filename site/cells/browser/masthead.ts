@@ -1,4 +1,5 @@
-import { demoCar, type UnitSystem } from "@rollbook/lib";
+import { demoCar } from "@rollbook/lib";
+import type { UnitSystem } from "../../say/units.js";
 import { chosenUnits } from "../../store/units.js";
 import { reader } from "../reader.js";
 import { words } from "../words.js";

@@ -1,4 +1,6 @@
-import { format, fromShown, type Parameter, shownRange, toShown, unitOf } from "@rollbook/lib";
+import type { Parameter } from "@rollbook/lib";
+import { shownRange } from "../../say/shown-range.js";
+import { format, fromShown, toShown, unitOf } from "../../say/units.js";
 import { reader, spell } from "../reader.js";
 import { words } from "../words.js";
 import { element } from "./element.js";

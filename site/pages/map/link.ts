@@ -1,13 +1,6 @@
-import {
-  format,
-  fromShown,
-  type MapAxis,
-  type PhaseName,
-  parameters,
-  phaseNames,
-  toShown,
-} from "@rollbook/lib";
+import { type MapAxis, type PhaseName, parameters, phaseNames } from "@rollbook/lib";
 import { words } from "../../say/map.js";
+import { format, fromShown, toShown } from "../../say/units.js";
 import { firstState, type MapState } from "./state.js";
 
 /** What a link asks for, as far as the car has it, and a sentence for each thing it does not have. */

@@ -11,6 +11,7 @@ import {
   type SetUpMap,
 } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
+import { refusalInWords } from "../../say/refusal.js";
 import { mapOf } from "./map-of.js";
 import { type Scales, scalesOf } from "./scales.js";
 import { mapSolver } from "./solve/solver.js";
@@ -163,7 +164,7 @@ export class LiveMap {
       this.refused.value = undefined;
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
-      this.refused.value = error.message;
+      this.refused.value = refusalInWords(error, reader);
       this.exactness.value = undefined;
       this.progress.value = undefined;
     }

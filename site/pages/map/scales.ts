@@ -1,4 +1,5 @@
-import { fromShown, type SetUpMap, toShown, type UnitSystem } from "@rollbook/lib";
+import type { SetUpMap } from "@rollbook/lib";
+import { fromShown, toShown, type UnitSystem } from "../../say/units.js";
 import { drawnOf } from "./drawn.js";
 import { rangeOf, roundStep } from "./levels.js";
 

@@ -1,15 +1,14 @@
 import {
-  fromShown,
   type HelpLevel,
   helpLevels,
   LARGEST_PUZZLE,
   type Puzzle,
   practiceCorners,
   type Quantity,
-  toShown,
   type UnnamedCorner,
 } from "@rollbook/lib";
 import { words } from "../../say/practice/words.js";
+import { fromShown, toShown } from "../../say/units.js";
 
 /** What a link asks for, and a sentence for each part that cannot be had. */
 export interface Linked {

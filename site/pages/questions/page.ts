@@ -1,8 +1,9 @@
-import { demoCar, format, misconceptions } from "@rollbook/lib";
+import { demoCar, misconceptions } from "@rollbook/lib";
 import type { SitePage } from "../../build/site-pages.js";
 import { escapeHtml } from "../../cells/escape.js";
 import { askAbout } from "../../say/questions/asked.js";
 import { words } from "../../say/questions/words.js";
+import { format } from "../../say/units.js";
 
 /** The questions about the workbook's own car, their answers folded, for those without JavaScript. */
 function stillQuestion(asked: ReturnType<typeof askAbout>): string {

@@ -2,11 +2,11 @@ import {
   cornerMomentAt,
   type DriveFact,
   type Drives,
-  formatAlike,
   latestDrive,
   type Quantity,
-  type UnitSystem,
 } from "@rollbook/lib";
+import { formatAlike } from "../shown-range.js";
+import type { UnitSystem } from "../units.js";
 import { words } from "./words.js";
 
 /** What a drive showed, in sentences. */

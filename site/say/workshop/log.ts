@@ -24,6 +24,8 @@ export const log = {
   takePasted: "Take in what is pasted",
   tookIn: (name: string, added: number, known: number) =>
     `${name}: ${added === 1 ? "one new entry" : `${added} new entries`}${known > 0 ? `, ${known} known already` : ""}.`,
+  tookInUnkept: (name: string) =>
+    `${name} shows here until you close this page, but this device did not keep all of it: save the log as a file.`,
   refusedFile: (name: string, faults: number) =>
     `${name} was not taken in: ${faults === 1 ? "one fault" : `${faults} faults`}.`,
   pasted: "What was pasted",

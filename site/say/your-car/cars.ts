@@ -15,6 +15,8 @@ export const carWords = {
   unsaved: "unsaved changes",
   notSaved: "not saved yet",
   nowShows: (car: string) => `The course now shows ${car}.`,
+  notShownYet: (car: string) =>
+    `Chapters do not show ${car} yet: this device has no room where a page looks as it opens.`,
   removed: (car: string) => `${car} is deleted.`,
   newName: "My car",
   kept: (car: string) => `${car} is saved.`,

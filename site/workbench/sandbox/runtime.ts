@@ -1,7 +1,9 @@
 /** What a worker holds before the edited cells: the whole physics, what a cell may call, and the answers to the page. */
-import type { Car, UnitSystem } from "@rollbook/lib";
+
+import type { Car } from "@rollbook/lib";
 import * as lib from "@rollbook/lib";
 import { reader } from "../../cells/reader.js";
+import type { UnitSystem } from "../../say/units.js";
 import * as cells from "./cells.js";
 
 /** What the page asks of a worker. */

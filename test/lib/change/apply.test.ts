@@ -43,11 +43,11 @@ test("several changes are made one after the other", () => {
   expect(applyChanges(demoCar, [step, step]).front.bar?.position).toBe(5);
 });
 
-test("a change beyond the adjuster is refused with field, value and range in shown units", () => {
+test("a change beyond the adjuster is refused with field, value and range in SI", () => {
   const tooStiff: Change = { lever: "springRate", end: "front", by: 50e3 };
   expect(canApply(demoCar, tooStiff)).toBe(false);
   expect(() => applyChange(demoCar, tooStiff)).toThrow(
-    "front spring rate is 110 N/mm but must be from 40 to 90 N/mm.",
+    "front spring rate is 110000 N/m but must be from 40000 to 90000 N/m.",
   );
 });
 

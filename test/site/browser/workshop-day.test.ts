@@ -267,7 +267,7 @@ describe("a day in the workshop", () => {
       "more.csv",
       "run;corner;phase;input;balance\nphone1-1;Crest;middle;steady;-1\n",
     );
-    expect(await page.locator("#taken-in").textContent()).toContain("one new entry");
+    await page.locator("#taken-in", { hasText: "one new entry" }).waitFor();
     for (const [text, why] of [
       ["", "no column run"],
       ["{", "not JSON"],
@@ -287,7 +287,7 @@ describe("a day in the workshop", () => {
     };
     await takeIn(page, "half.json", JSON.stringify(broken));
     await page.locator("#take-sound").click();
-    expect(await page.locator("#taken-in").textContent()).toContain("one new entry");
+    await page.locator("#taken-in", { hasText: "one new entry" }).waitFor();
   });
 
   it("puts the sheets on the wall one by one, and never the key", async () => {

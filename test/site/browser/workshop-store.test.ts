@@ -112,6 +112,15 @@ describe("what the device keeps", () => {
     await fileReport(page);
     await page.locator("p.notice", { hasText: "This device refuses to keep" }).waitFor();
     expect(entriesIn(await savedLog(page)).length).toBe(entriesIn(before).length + 2);
+
+    // What was pasted is not said to be taken in, and stays where it is
+    const note = { kind: "note", id: "zz-1", at: "2031-05-10T09:00:00.000Z", words: "sound" };
+    const text = JSON.stringify({ kind: "rollbook log", version: 2, entries: [note] });
+    await goTo(page, "log");
+    await page.locator("#pasted").fill(text);
+    await page.locator("#take-pasted").click();
+    await page.locator("#taken-in .beware", { hasText: "did not keep all of it" }).waitFor();
+    expect(await page.locator("#pasted").inputValue()).toBe(text);
     await page.reload();
     expect(await savedLog(page)).toBe(before);
     expect(errors).toEqual([]);

@@ -5,11 +5,11 @@ import {
   type Car,
   demoCar,
   formatCar,
-  fromShown,
   lateralLoadTransfer,
   rigidCarOf,
   wheelLiftAcceleration,
 } from "../../../lib/index.js";
+import { fromShown } from "../../../site/say/units.js";
 import { otherCars } from "../other-cars.js";
 import { axeFaultsInBoth } from "./axe.js";
 import { type Opening, savedText, useBrowser } from "./browser.js";

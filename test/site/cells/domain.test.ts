@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { afterEach, describe, expect, it } from "vitest";
-import { fromShown } from "../../../lib/units.js";
 import { span, upTo } from "../../../site/cells/domain.js";
 import { reader } from "../../../site/cells/reader.js";
+import { fromShown } from "../../../site/say/units.js";
 
 afterEach(() => {
   reader.units = "metric";

@@ -1,7 +1,8 @@
-import { parameters, shownRange } from "@rollbook/lib";
+import { parameters } from "@rollbook/lib";
 import fc from "fast-check";
 import { expect, it, vi } from "vitest";
 import { linkToFigure, wantedFrom } from "../../../site/cells/figure-link.js";
+import { shownRange } from "../../../site/say/shown-range.js";
 import { FUZZ_RUNS, hurt } from "../../fuzz.js";
 
 vi.setConfig({ testTimeout: 60_000 + 10 * FUZZ_RUNS });

@@ -1,8 +1,9 @@
-import { fromShown, parameters } from "@rollbook/lib";
+import { parameters } from "@rollbook/lib";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { linkToFigure, wantedFrom } from "../../../site/cells/figure-link.js";
 import { from } from "../../../site/cells/spec.js";
+import { fromShown } from "../../../site/say/units.js";
 
 const inputs = {
   lateralAcceleration: from(parameters.lateralAcceleration, { min: 1, max: 10, start: 7 }),

@@ -7,8 +7,6 @@ import { gridOf } from "../../../lib/map/map-grid.js";
 import type { MapOf } from "../../../lib/map/map-of.js";
 import { readMap } from "../../../lib/map/map-reading.js";
 import type { SetUpMap } from "../../../lib/map/set-up-map.js";
-import { decimalsOfStep } from "../../../lib/shown-range.js";
-import { format } from "../../../lib/units.js";
 import { contourLines } from "../../../site/pages/map/contours.js";
 import { drawnOf, undrawnIn } from "../../../site/pages/map/drawn.js";
 import { levelsBetween, rangeOf, roundStep } from "../../../site/pages/map/levels.js";
@@ -21,6 +19,8 @@ import { axesIn, firstState, type MapState, withLever } from "../../../site/page
 import { markAfter, markAt } from "../../../site/pages/map/steer.js";
 import { readingText, resultText } from "../../../site/pages/map/tell.js";
 import { ticksOf } from "../../../site/pages/map/ticks.js";
+import { decimalsOfStep } from "../../../site/say/shown-range.js";
+import { format } from "../../../site/say/units.js";
 import { FUZZ_RUNS } from "../../fuzz.js";
 
 vi.setConfig({ testTimeout: 60_000 + 10 * FUZZ_RUNS });

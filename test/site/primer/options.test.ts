@@ -5,11 +5,24 @@ import { dateFrom, nameFrom, numbersFrom } from "../../../site/primer/options.js
 import { chosen } from "../../../site/primer/parts.js";
 
 describe("what cannot be asked of a command", () => {
-  it("ends it with 2 and one sentence, and no trace", () => {
-    const args = ["--import", "tsx", "site/commands/primer.ts", "--fast"];
+  const ended = (command: string, ...asked: string[]) => {
+    const args = ["--import", "tsx", `site/commands/${command}.ts`, ...asked];
     const { status, stderr } = spawnSync(process.execPath, args, { encoding: "utf8" });
-    expect(stderr).toBe("Unknown option '--fast'; --help lists the options.\n");
-    expect(status).toBe(2);
+    return { status, stderr };
+  };
+
+  it.each(["primer", "bench", "test-long"])(
+    "ends %s with 2 and one sentence, and no trace",
+    (command) => {
+      const stderr = "Unknown option '--fast'; --help lists the options.\n";
+      expect(ended(command, "--fast")).toEqual({ status: 2, stderr });
+    },
+  );
+
+  it("is a shard or a length that there is not", () => {
+    const stderr = "cars takes a number above 0 and up to 1e9, not many.\n";
+    expect(ended("test-long", "--cars", "many")).toEqual({ status: 2, stderr });
+    expect(ended("test-long", "--shard", "6/5").status).toBe(2);
   });
 
   it("is an option that is not known, or a file that cannot be written", () => {

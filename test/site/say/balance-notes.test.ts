@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import type { DifferentialDoubt } from "../../../lib/balance/differential-doubts.js";
-import { format } from "../../../lib/units.js";
 import {
   differentialNotes,
   easedNotes,
@@ -12,6 +11,7 @@ import {
   yawNote,
 } from "../../../site/say/balance-notes.js";
 import { inList } from "../../../site/say/in-list.js";
+import { format } from "../../../site/say/units.js";
 
 const write: Write = (quantity, value, decimals) =>
   format(quantity, value, decimals).replaceAll("\u00a0", " ");

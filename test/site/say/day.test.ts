@@ -6,7 +6,11 @@ import { feltReasonInWords } from "../../../site/say/felt.js";
 import { conflictInWords, looseEndInWords } from "../../../site/say/log.js";
 import { warningInWords } from "../../../site/say/plan.js";
 import { pollAdviceInWords } from "../../../site/say/poll.js";
-import { practiceLabel, scoreReasonInWords, wayBackInWords } from "../../../site/say/practice.js";
+import {
+  practiceLabel,
+  scoreReasonInWords,
+  wayBackInWords,
+} from "../../../site/say/practice/score.js";
 import { readerWith } from "../../../site/say/reader.js";
 
 const metric = readerWith("metric");

@@ -2,7 +2,6 @@ import {
   type Car,
   type Change,
   demoCar,
-  fromShown,
   misconceptions,
   nextChoices,
   type Parameter,
@@ -13,6 +12,7 @@ import { startValues } from "../../../site/cells/spec.js";
 import { addressOf, type FigureState } from "../../../site/say/figure-state.js";
 import { whyOf } from "../../../site/say/practice/why.js";
 import { ideas } from "../../../site/say/questions/ideas.js";
+import { fromShown } from "../../../site/say/units.js";
 import { compiled, onCar } from "../../notebooks/chapter-on-car.js";
 import { otherCars } from "../other-cars.js";
 

@@ -83,6 +83,10 @@ describe("a document of the store", () => {
     state.full = true;
     expect(await one.set(4)).toBe(false);
     expect(one.now.value).toBe(4);
+    expect(one.inFirst).toBe(false);
+    state.full = false;
+    expect(await one.set(6)).toBe(true);
+    expect(one.inFirst).toBe(true);
     expect(refusals.value).toBe(before + 1);
   });
 

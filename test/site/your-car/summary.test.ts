@@ -3,10 +3,11 @@ import { demoCar } from "../../../lib/car/demo-car.js";
 import { USUAL_SPEED } from "../../../lib/change/figures.js";
 import { mapAxesOf } from "../../../lib/map/map-axis.js";
 import { readMap } from "../../../lib/map/map-reading.js";
-import { formatAlike } from "../../../lib/shown-range.js";
-import { format, type Quantity } from "../../../lib/units.js";
+import type { Quantity } from "../../../lib/units.js";
 import { readingText } from "../../../site/pages/map/tell.js";
 import { summaryOf } from "../../../site/pages/your-car/model/summary.js";
+import { formatAlike } from "../../../site/say/shown-range.js";
+import { format } from "../../../site/say/units.js";
 
 const told = (car = demoCar) =>
   summaryOf(car, "metric", (...given) => format(...given).replace("\u00a0", " "));

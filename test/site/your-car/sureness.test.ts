@@ -2,7 +2,6 @@ import { describe, expect, it, vi } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { type BandOptions, marginBands } from "../../../lib/certainty/band-sampler.js";
 import { uncertainNumbersOf } from "../../../lib/certainty/uncertain-numbers.js";
-import { formatAlike } from "../../../lib/shown-range.js";
 import type { Quantity } from "../../../lib/units.js";
 import {
   speed,
@@ -10,6 +9,7 @@ import {
   toldSureness,
   widestDoubts,
 } from "../../../site/pages/your-car/model/summary.js";
+import { formatAlike } from "../../../site/say/shown-range.js";
 
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 

@@ -1,7 +1,9 @@
 import { range } from "@observablehq/inputs";
-import { fromShown, type Parameter, shownRange, toShown, unitOf } from "@rollbook/lib";
+import type { Parameter } from "@rollbook/lib";
 import { panelLabel } from "../../../cells/layout.js";
 import { type FigureSpec, type Inputs, startValues } from "../../../cells/spec.js";
+import { shownRange } from "../../../say/shown-range.js";
+import { fromShown, toShown, unitOf } from "../../../say/units.js";
 import { element } from "./element.js";
 import { picture } from "./picture.js";
 

@@ -1,8 +1,8 @@
 import { type PlotOptions, plot, type ScaleOptions } from "@observablehq/plot";
-import { toShown } from "@rollbook/lib";
 import { axisLabel, shownDomain, shownNames } from "../../../cells/frame-key.js";
 import { isChart } from "../../../cells/layout.js";
 import type { Axis, Chart, Drawing, Panel } from "../../../cells/spec.js";
+import { toShown } from "../../../say/units.js";
 import { plotMarks } from "./plot-marks.js";
 
 /** A fixed scale in the shown unit, for values in SI. */

@@ -1,7 +1,8 @@
-import { decimalsOfStep, hasLimits } from "@rollbook/lib";
+import { hasLimits } from "@rollbook/lib";
 import { format, spell } from "@rollbook/page";
 import type { ComponentChildren, VNode } from "preact";
 import { words } from "../../../say/map.js";
+import { decimalsOfStep } from "../../../say/shown-range.js";
 import { undrawnIn } from "../drawn.js";
 import type { LiveMap } from "../live.js";
 

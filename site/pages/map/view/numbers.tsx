@@ -7,8 +7,9 @@ import {
   Refusal,
   readMap,
 } from "@rollbook/lib";
-import { format, spell } from "@rollbook/page";
+import { format, reader, spell } from "@rollbook/page";
 import { words } from "../../../say/map.js";
+import { refusalInWords } from "../../../say/refusal.js";
 import type { LiveMap } from "../live.js";
 import { acceleration, nearTippingOf } from "../tell.js";
 import { ticksOf } from "../ticks.js";
@@ -87,7 +88,7 @@ function readOrRefused(of: MapOf, x: number, y: number): MapReading | string {
   try {
     return readMap(of, x, y);
   } catch (error) {
-    if (error instanceof Refusal) return error.message;
+    if (error instanceof Refusal) return refusalInWords(error, reader);
     throw error;
   }
 }

@@ -1,15 +1,7 @@
-import {
-  decimalsIn,
-  decimalsOfStep,
-  formatNumber,
-  type MapAxis,
-  parameters,
-  placeOn,
-  type SetUpMap,
-  toShown,
-  unitOf,
-} from "@rollbook/lib";
+import { type MapAxis, parameters, placeOn, type SetUpMap } from "@rollbook/lib";
 import { element, reader, spell } from "@rollbook/page";
+import { decimalsIn, decimalsOfStep } from "../../../say/shown-range.js";
+import { formatNumber, toShown, unitOf } from "../../../say/units.js";
 import { type Contour, contourLines, type Frame } from "../contours.js";
 import { drawnOf } from "../drawn.js";
 import { levelsBetween, rangeOf } from "../levels.js";

@@ -1,6 +1,7 @@
 import { MAP_ERROR_ALLOWED, type MapOf, Refusal, readMap } from "@rollbook/lib";
-import { format, spell } from "@rollbook/page";
+import { format, reader, spell } from "@rollbook/page";
 import { words } from "../../../say/map.js";
+import { refusalInWords } from "../../../say/refusal.js";
 import type { Exactness, LiveMap } from "../live.js";
 import { axesIn, markOf } from "../state.js";
 import { acceleration, readingText, resultText, settingsText } from "../tell.js";
@@ -45,7 +46,7 @@ function sentenceAt(of: MapOf, x: number, y: number): string {
     return readingText(of, readMap(of, x, y), format);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    return words.cannot(settingsText(of.along, of.up, x, y, format), error.message);
+    return words.cannot(settingsText(of.along, of.up, x, y, format), refusalInWords(error, reader));
   }
 }
 

@@ -3,9 +3,10 @@ import { type Change, nextChoices } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import { changeSize, leverName } from "../../../say/change.js";
+import { practiceLabel } from "../../../say/practice/score.js";
 import { words } from "../../../say/practice/words.js";
-import { practiceLabel } from "../../../say/practice.js";
 import { Button } from "../../../ui/button.js";
+import { ChoiceField } from "../../../ui/field.js";
 import type { Round } from "../state.js";
 import { Part } from "./part.js";
 
@@ -125,16 +126,12 @@ function OneOf({
   readonly choose: (value: string) => void;
 }) {
   return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <select id={id} value={value} onChange={({ currentTarget }) => choose(currentTarget.value)}>
-        <option value="">{words.chooseOne}</option>
-        {texts.map((text, i) => (
-          <option key={text} value={String(i)}>
-            {text}
-          </option>
-        ))}
-      </select>
-    </div>
+    <ChoiceField
+      id={id}
+      label={label}
+      choices={[["", words.chooseOne], ...texts.map((text, i) => [String(i), text] as const)]}
+      value={value}
+      choose={choose}
+    />
   );
 }

@@ -2,7 +2,6 @@ import { useSignal } from "@preact/signals";
 import {
   demoCar,
   freshSeed,
-  fromShown,
   helpLevels,
   LARGEST_PUZZLE,
   type Parameter,
@@ -15,6 +14,7 @@ import {
 } from "@rollbook/lib";
 import { ownCars } from "@rollbook/page";
 import { words } from "../../../say/practice/words.js";
+import { fromShown } from "../../../say/units.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
 import { ChoiceField } from "../../../ui/field.js";

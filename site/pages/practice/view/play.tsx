@@ -1,6 +1,8 @@
 import { signal } from "@preact/signals";
 import { type Change, freshSeed, type Puzzle, Refusal, withRound } from "@rollbook/lib";
+import { reader } from "@rollbook/page";
 import { words } from "../../../say/practice/words.js";
+import { refusalInWords } from "../../../say/refusal.js";
 import { Button } from "../../../ui/button.js";
 import { hush, Notice, say } from "../../../ui/notice.js";
 import { type Asked, carFor } from "../puzzle-for.js";
@@ -38,7 +40,7 @@ function withNotice(sentence: string, work: () => void): void {
         work();
       } catch (error) {
         if (!(error instanceof Refusal)) throw error;
-        say(words.cannotDrive(error.message));
+        say(words.cannotDrive(refusalInWords(error, reader)));
       }
     }),
   );

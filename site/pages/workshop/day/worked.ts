@@ -4,7 +4,7 @@ import type { Draft } from "./draft.js";
 /** The plan worked out, or why the model cannot. */
 export type Worked =
   | { readonly rows: readonly SheetRow[]; readonly fault?: undefined }
-  | { readonly rows?: undefined; readonly fault: string };
+  | { readonly rows?: undefined; readonly fault: Refusal };
 
 /** What of a day the model works with: neither names of people and places nor notes. */
 export function inputOf({ car, venue, minutes, drivers, cars, leastFelt, steps }: Draft): string {
@@ -25,7 +25,7 @@ function workOut(day: Draft): Worked {
   try {
     return { rows: sheetOf(day) };
   } catch (error) {
-    if (error instanceof Refusal) return { fault: error.message };
+    if (error instanceof Refusal) return { fault: error };
     throw error;
   }
 }

@@ -3,7 +3,7 @@ import type { Log } from "@rollbook/lib";
 import { addressCopied } from "@rollbook/page";
 import { lettersIn } from "../../../hand-over/log-text.js";
 import { unpack } from "../../../hand-over/packed.js";
-import { fresh, takeIn } from "../../../store/log.js";
+import { answered, fresh, takeIn } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
 import { kindName } from "../log/kind-name.js";
@@ -44,10 +44,13 @@ export function Offer() {
   const leave = () => {
     brought.value = undefined;
   };
-  const take = () => {
+  const take = async () => {
     const added = takeIn(log);
     leave();
-    say(words.log.tookIn(said.title, added, log.entries.length - added));
+    if (await answered())
+      return say(words.log.tookIn(said.title, added, log.entries.length - added));
+    brought.value = now; // so that the link can still be copied
+    say(words.log.tookInUnkept(said.title));
   };
   const copy = async () => say((await addressCopied(link)) ? said.copied : said.inAddress);
   return (
@@ -55,7 +58,7 @@ export function Offer() {
       <p>{said.brings(inWords(log))}</p>
       <p class={here ? "" : "beware"}>{day ?? said.noDayNamed}</p>
       <p class="tools">
-        <Button id="take-offer" work={take}>
+        <Button id="take-offer" work={() => void take()}>
           {said.take}
         </Button>
         <Button id="leave-offer" work={leave}>

@@ -61,7 +61,7 @@ function Pasted({ tell }: Taking) {
     const text = pasted.now.value;
     const results = await takePasted(text);
     tell(results);
-    const all = results.every(({ refused }) => refused === undefined);
+    const all = results.every(({ refused, unkept }) => refused === undefined && !unkept);
     if (all && pasted.now.value === text) pasted.clear();
   };
   return (

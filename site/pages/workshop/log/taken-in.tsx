@@ -2,7 +2,7 @@ import type { Faulty, Log } from "@rollbook/lib";
 import { lettersOfLinks } from "../../../hand-over/log-text.js";
 import { unpack } from "../../../hand-over/packed.js";
 import { log as said } from "../../../say/workshop/log.js";
-import { fresh, takeIn, theLog } from "../../../store/log.js";
+import { answered, fresh, takeIn, theLog } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
 import { eventKnown } from "../day/known-day.js";
@@ -17,10 +17,12 @@ export interface TakenIn {
   readonly name: string;
   readonly sentence: string;
   readonly refused?: Faulty | "as a whole";
+  /** Whether it is only on the page, since the device did not keep it. */
+  readonly unkept?: true;
 }
 
 /** Takes in what is sound as a whole; else tells the faults. */
-function takeText(name: string, text: string): TakenIn {
+async function takeText(name: string, text: string): Promise<TakenIn> {
   const taken = readFile(text, fresh, { log: theLog(), event: eventKnown() });
   if (taken.faults === undefined) return tookIn(name, taken.log, text);
   const sentence = said.refusedFile(name, taken.faultCount);
@@ -33,7 +35,7 @@ export async function takeFile(file: File): Promise<TakenIn> {
   if (file.size > LARGEST_FILE)
     return { name, sentence: said.tooLarge(name), refused: "as a whole" };
   try {
-    return takeText(name, await file.text());
+    return await takeText(name, await file.text());
   } catch (error) {
     if (!(error instanceof DOMException)) throw error;
     return { name, sentence: said.unreadFile(name), refused: "as a whole" };
@@ -43,17 +45,21 @@ export async function takeFile(file: File): Promise<TakenIn> {
 /** Takes in a pasted log or table, or what pasted links bring. */
 export async function takePasted(text: string): Promise<TakenIn[]> {
   const links = lettersOfLinks(text);
-  if (links === undefined) return [takeText(said.pasted, text)];
+  if (links === undefined) return [await takeText(said.pasted, text)];
   const texts = await Promise.all(links.map(unpack));
-  return texts.map((brought, i) => {
+  const taken: TakenIn[] = [];
+  for (const [i, brought] of texts.entries()) {
     const name = said.pastedLink(i + 1, texts.length);
-    if (brought !== undefined) return takeText(name, brought);
-    return { name, sentence: words.handing.unreadable, refused: "as a whole" };
-  });
+    if (brought !== undefined) taken.push(await takeText(name, brought));
+    else taken.push({ name, sentence: words.handing.unreadable, refused: "as a whole" });
+  }
+  return taken;
 }
 
-function tookIn(name: string, log: Log, text = ""): TakenIn {
+/** Takes a log in, and says so once the device has kept it; else that it is only here. */
+async function tookIn(name: string, log: Log, text = ""): Promise<TakenIn> {
   const added = takeIn(log);
+  if (!(await answered())) return notKept(name);
   const told = said.tookIn(name, added, log.entries.length - added);
   const { sentence: day = "", here } = whichDay(text, log);
   const sentence = here ? told : `${told} ${day}`;
@@ -61,20 +67,27 @@ function tookIn(name: string, log: Log, text = ""): TakenIn {
   return { name, sentence };
 }
 
+function notKept(name: string): TakenIn {
+  const sentence = said.tookInUnkept(name);
+  say(sentence);
+  return { name, sentence, unkept: true };
+}
+
 /** What came of one file; what is sound of a refused one can be taken in all the same. */
 export function Result({
-  result: { name, sentence, refused },
+  result: { name, sentence, refused, unkept },
   replace,
 }: {
   readonly result: TakenIn;
   readonly replace: (result: TakenIn) => void;
 }) {
-  if (refused === undefined) return <p>{sentence}</p>;
+  if (refused === undefined) return <p class={unkept ? "beware" : ""}>{sentence}</p>;
   if (refused === "as a whole") return <p class="beware">{sentence}</p>;
   const { faults, faultCount, sound } = refused;
   const shown = faults.slice(0, MOST_SHOWN);
   const rest = faultCount - shown.length;
   const count = sound.entries.length;
+  const takeSound = async () => replace(await tookIn(name, sound));
   return (
     <div class="beware">
       <p>{sentence}</p>
@@ -85,7 +98,7 @@ export function Result({
         {rest > 0 && <li>{said.moreFaults(rest)}</li>}
       </ul>
       {count > 0 && (
-        <Button id="take-sound" work={() => replace(tookIn(name, sound))}>
+        <Button id="take-sound" work={() => void takeSound()}>
           {said.soundOnes(count)}
         </Button>
       )}

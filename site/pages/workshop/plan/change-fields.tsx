@@ -3,7 +3,6 @@ import {
   adjusterStepsIn,
   type Car,
   type ChangeStep,
-  formatAlike,
   leversToChoose,
   placeKey,
   possibleChanges,
@@ -12,6 +11,7 @@ import {
 } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { leverName, leverParameter } from "../../../say/change.js";
+import { formatAlike } from "../../../say/shown-range.js";
 import { Button } from "../../../ui/button.js";
 import { ChoiceField } from "../../../ui/field.js";
 import { words } from "../words.js";

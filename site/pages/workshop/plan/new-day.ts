@@ -1,5 +1,6 @@
-import { fromShown, type VenueCorner } from "@rollbook/lib";
+import type { VenueCorner } from "@rollbook/lib";
 import { chosenCar } from "@rollbook/page";
+import { fromShown } from "../../../say/units.js";
 import { type Draft, newDraft } from "../day/draft.js";
 import { words } from "../words.js";
 

@@ -1,5 +1,7 @@
 import { type PlanStep, placeKey, usualMinutes } from "@rollbook/lib";
+import { reader } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
+import { refusalInWords } from "../../../say/refusal.js";
 import { Button } from "../../../ui/button.js";
 import { bewares } from "../day/beware.js";
 import type { Draft } from "../day/draft.js";
@@ -71,7 +73,7 @@ function isAbout(worked: PlanStep | undefined, step: PlanStep): boolean {
 }
 
 function summary({ steps }: Draft, { rows, fault }: Worked): string {
-  if (fault !== undefined) return plan.cannotStand(fault);
+  if (fault !== undefined) return plan.cannotStand(refusalInWords(fault, reader));
   const last = rows.at(-1);
   if (steps.length === 0 || last === undefined) return plan.noSteps;
   const warnings = rows.reduce((sum, row) => sum + bewares(row).length, 0);

@@ -13,7 +13,7 @@ import type { Asked } from "../../../say/questions/asked.js";
 import { theLog, write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
-import { Field, LinesField } from "../../../ui/field.js";
+import { ChoiceField, LinesField } from "../../../ui/field.js";
 import { Fold } from "../../../ui/fold.js";
 import { words } from "../words.js";
 import {
@@ -33,6 +33,10 @@ const rounds: readonly Round[] = ["first", "second"];
 /** What was said of each count, until another question is chosen. */
 const told = signal<Readonly<Record<Round, string>>>({ first: "", second: "" });
 
+const readyChoices = readyQuestions.map(
+  ({ key, form, belief }) => [key, form === "first" ? belief : said.twin(belief)] as const,
+);
+
 /** A vote with cards: a question, two counts, and what to do after each. */
 export function VoteWithCards() {
   const asked = chosenQuestion();
@@ -42,20 +46,13 @@ export function VoteWithCards() {
   };
   return (
     <Fold id="poll-fold" title={said.poll}>
-      <Field id="poll-question" label={said.question}>
-        <select
-          id="poll-question"
-          value={vote.now.value.ready}
-          onChange={({ currentTarget }) => choose(currentTarget.value)}
-        >
-          <option value="">{said.ownQuestion}</option>
-          {readyQuestions.map(({ key, form, belief }) => (
-            <option key={key} value={key}>
-              {form === "first" ? belief : said.twin(belief)}
-            </option>
-          ))}
-        </select>
-      </Field>
+      <ChoiceField
+        id="poll-question"
+        label={said.question}
+        choices={[["", said.ownQuestion], ...readyChoices]}
+        value={vote.now.value.ready}
+        choose={choose}
+      />
       <div id="poll">
         {asked === undefined ? <OwnQuestion /> : <OfTheBank asked={asked} />}
         {rounds.map((round) => (

@@ -3,6 +3,7 @@ import { reader } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import { balanceText } from "../../../say/balance.js";
 import { outcomeInWords } from "../../../say/diagnosis.js";
+import { refusalInWords } from "../../../say/refusal.js";
 import { talk as said } from "../../../say/workshop/talk.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
@@ -76,7 +77,7 @@ function workOutSoon(topic: Topic, given: Case, choice: Choice): void {
 }
 
 function inShort({ answer, given }: WorkedOut): string {
-  if ("refusal" in answer) return said.cannotStand(answer.refusal.message);
+  if ("refusal" in answer) return said.cannotStand(refusalInWords(answer.refusal, reader));
   return outcomeInWords(answer.diagnosis.outcome, given.car, reader);
 }
 

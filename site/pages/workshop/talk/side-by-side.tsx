@@ -2,7 +2,6 @@ import {
   type Compared,
   cellsToldOf,
   type FeltCell,
-  formatNumber,
   type GroupCell,
   groupSummary,
   MARGIN_PER_POINT,
@@ -13,6 +12,7 @@ import { reader } from "@rollbook/page";
 import { type ComponentChildren, Fragment } from "preact";
 import { feltReasonInWords } from "../../../say/felt.js";
 import { signed } from "../../../say/figures.js";
+import { formatNumber } from "../../../say/units.js";
 import { talk as said } from "../../../say/workshop/talk.js";
 import { List } from "../../../ui/list.js";
 import { type PlaceRow, PlaceTable } from "../../../ui/place-table.js";

@@ -1,4 +1,5 @@
-import { demoCar, type UnitSystem, withSoundKnown } from "@rollbook/lib";
+import { demoCar, withSoundKnown } from "@rollbook/lib";
+import type { UnitSystem } from "../../../say/units.js";
 import { numberFrom, settled } from "./number.js";
 import { type Content, type Path, shapeAt, valueAt, withValue } from "./path.js";
 

@@ -1,4 +1,5 @@
-import { carFromJson, demoCar, type UnitSystem } from "@rollbook/lib";
+import { carFromJson, demoCar } from "@rollbook/lib";
+import type { UnitSystem } from "../../../say/units.js";
 import { faultWords as words } from "../../../say/your-car/faults.js";
 import { nameOf } from "../../../say/your-car/places.js";
 import { contentOf, type Draft } from "./draft.js";

@@ -1,14 +1,6 @@
-import {
-  decimalsIn,
-  fromShown,
-  type NumberShape,
-  parameters,
-  type Quantity,
-  quantities,
-  toShown,
-  type UnitSystem,
-  unitOf,
-} from "@rollbook/lib";
+import { type NumberShape, parameters, type Quantity, quantities } from "@rollbook/lib";
+import { decimalsIn } from "../../../say/shown-range.js";
+import { fromShown, shownUnit, toShown, type UnitSystem, unitOf } from "../../../say/units.js";
 
 const plain = (text: string): string =>
   text
@@ -19,11 +11,11 @@ const plain = (text: string): string =>
 /** Every unit in which the same thing may be given, such as m, mm, ft and in for a length. */
 function unitsLike(quantity: Quantity): Map<string, number> {
   const { si } = quantities[quantity];
-  const alike = Object.values(quantities).filter((other) => other.si === si && si !== "");
-  const entries = alike
-    .flatMap(({ metric, us }) => [metric, us])
-    .map(({ unit, size }) => [unit, size]);
-  return new Map(entries as [string, number][]);
+  const alike = (Object.keys(quantities) as Quantity[]).filter(
+    (other) => quantities[other].si === si && si !== "",
+  );
+  const shown = alike.flatMap((other) => [shownUnit(other, "metric"), shownUnit(other, "us")]);
+  return new Map(shown.map(({ unit, size }) => [unit, size]));
 }
 
 /**

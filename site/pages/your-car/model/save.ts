@@ -1,4 +1,5 @@
-import { type Car, carFromJson, type UnitSystem, unitOf } from "@rollbook/lib";
+import { type Car, carFromJson } from "@rollbook/lib";
+import { type UnitSystem, unitOf } from "../../../say/units.js";
 import { carWords as words } from "../../../say/your-car/cars.js";
 import { levers } from "../../../say/your-car/levers.js";
 import { contentOf, type Draft } from "./draft.js";

@@ -1,4 +1,5 @@
-import { bodyOnScales, type Car, sumOfWheels, type UnitSystem, type Wheels } from "@rollbook/lib";
+import { bodyOnScales, type Car, sumOfWheels, type Wheels } from "@rollbook/lib";
+import type { UnitSystem } from "../../../say/units.js";
 import { contentOf, type Draft, withTyped } from "./draft.js";
 import { leavesOf } from "./leaves.js";
 import { numberFrom, shownNumber } from "./number.js";

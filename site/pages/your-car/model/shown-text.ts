@@ -1,4 +1,5 @@
-import type { Shape, UnitSystem } from "@rollbook/lib";
+import type { Shape } from "@rollbook/lib";
+import type { UnitSystem } from "../../../say/units.js";
 import { type Draft, type Typed, valueTyped } from "./draft.js";
 import { shownNumber } from "./number.js";
 import { type Path, shapeAt, valueAt } from "./path.js";

@@ -6,13 +6,11 @@ import {
   type CarFigures,
   centreOfGravityHeight,
   cornersOf,
-  decimalsIn,
   differentialDoubts,
   eachAxle,
   easedIn,
   endsWithoutLeanCost,
   figuresOf,
-  formatNumber,
   GRAVITY,
   type HandlingCar,
   type Margin,
@@ -31,10 +29,8 @@ import {
   rideRateOf,
   rollStiffnessOf,
   standingCar,
-  toShown,
   totalMassOf,
   tyreDoubts,
-  type UnitSystem,
   type Wheels,
   wheelRateOf,
   whyNotRanked,
@@ -53,7 +49,9 @@ import {
 import { digitsFor } from "../../../say/digits.js";
 import { numberInWords } from "../../../say/number-names.js";
 import { readerWith } from "../../../say/reader.js";
+import { decimalsIn } from "../../../say/shown-range.js";
 import { tyreDoubtInWords } from "../../../say/tyre-doubt.js";
+import { formatNumber, toShown, type UnitSystem } from "../../../say/units.js";
 import { summaryWords as words } from "../../../say/your-car/summary.js";
 import { sureWords } from "../../../say/your-car/sure.js";
 

@@ -1,11 +1,5 @@
-import {
-  type Car,
-  LONGEST_CAR_FILE,
-  migrate,
-  parseCar,
-  readJson,
-  type UnitSystem,
-} from "@rollbook/lib";
+import { type Car, LONGEST_CAR_FILE, migrate, parseCar, readJson } from "@rollbook/lib";
+import type { UnitSystem } from "../../../say/units.js";
 import { carWords as words } from "../../../say/your-car/cars.js";
 import { type Draft, draftOf } from "./draft.js";
 import { mended } from "./mend.js";

@@ -69,7 +69,11 @@ export const asFile = (car: Car): void =>
   saveFile(`${forFileName(car.name, "car")}.car.json`, formatCar(car));
 
 /** Lets the course show a car. */
-export const show = (name: string): void => void sayOnce([showCar(name)], words.nowShows(name));
+export async function show(name: string): Promise<void> {
+  const held = await showCar(name);
+  if (!held) return say(words.notKept);
+  say(ownCars.inFirst ? words.nowShows(name) : words.notShownYet(name));
+}
 
 /** Puts the open car among the kept ones, if it is sound. */
 export async function save(andShow: boolean): Promise<void> {
@@ -81,10 +85,13 @@ export async function save(andShow: boolean): Promise<void> {
     return;
   }
   const { car, notes } = ready;
-  const done = andShow ? words.keptAndShown(car.name) : words.kept(car.name);
   const held = await keepInPlaceOf(draft, car, andShow);
+  const done = andShow ? keptAndShown(car.name) : words.kept(car.name);
   say([held ? done : words.notKept, ...notes].join(" "));
 }
+
+const keptAndShown = (name: string): string =>
+  ownCars.inFirst ? words.keptAndShown(name) : `${words.kept(name)} ${words.notShownYet(name)}`;
 
 /** Drops what was typed since the car was saved, or a car that never was. */
 export function discard(): void {

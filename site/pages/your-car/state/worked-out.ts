@@ -2,6 +2,7 @@ import { computed, effect, signal } from "@preact/signals";
 import { type Car, carFromJson, Refusal } from "@rollbook/lib";
 import { format, reader } from "@rollbook/page";
 import { type BandsSoFar, bandsFrom } from "../../../bands/bands.js";
+import { refusalInWords } from "../../../say/refusal.js";
 import { contentOf } from "../model/draft.js";
 import type { Content } from "../model/path.js";
 import { type Summary, speed, summaryOf } from "../model/summary.js";
@@ -63,7 +64,7 @@ function workOut(of: string, key: string, content: Content): void {
     begin(car);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    latest.value = { of, key, summary: undefined, refused: error.message };
+    latest.value = { of, key, summary: undefined, refused: refusalInWords(error, reader) };
     begin(undefined);
   }
 }

@@ -1,6 +1,7 @@
 import { useComputed } from "@preact/signals";
-import { demoCar, type Shape, unitOf } from "@rollbook/lib";
+import { demoCar, type Shape } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
+import { unitOf } from "../../../say/units.js";
 import { fields } from "../../../say/your-car/fields.js";
 import { formWords as words } from "../../../say/your-car/form.js";
 import { nameOf } from "../../../say/your-car/places.js";

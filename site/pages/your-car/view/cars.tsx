@@ -1,5 +1,6 @@
-import { type Car, demoCar, format, frontShareOf, totalMassOf } from "@rollbook/lib";
+import { type Car, demoCar, frontShareOf, totalMassOf } from "@rollbook/lib";
 import { ownCars, reader } from "@rollbook/page";
+import { format } from "../../../say/units.js";
 import { carWords as words } from "../../../say/your-car/cars.js";
 import { Button } from "../../../ui/button.js";
 import type { Draft } from "../model/draft.js";
@@ -69,7 +70,7 @@ function CarLine({
           name="shown"
           value={car.name}
           checked={shown}
-          onChange={() => show(car.name)}
+          onChange={() => void show(car.name)}
         />
         <span>
           <b>{car.name}</b> <small>{told.join(" · ")}</small>

@@ -1,6 +1,7 @@
 import { signal, useComputed } from "@preact/signals";
-import { format, sumOfWheels, unitOf, type Wheels } from "@rollbook/lib";
+import { sumOfWheels, type Wheels } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
+import { format, unitOf } from "../../../say/units.js";
 import { scaleWords as words } from "../../../say/your-car/scales.js";
 import { Button } from "../../../ui/button.js";
 import { shownRangeOf } from "../model/number.js";

@@ -1,6 +1,7 @@
-import { phaseNames, unitOf } from "@rollbook/lib";
+import { phaseNames } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
 import type { BandsSoFar } from "../../../bands/bands.js";
+import { unitOf } from "../../../say/units.js";
 import { summaryWords as words } from "../../../say/your-car/summary.js";
 import { sureWords as said } from "../../../say/your-car/sure.js";
 import { type ToldSureness, toldSureness, widestDoubts } from "../model/summary.js";

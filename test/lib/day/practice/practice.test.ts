@@ -17,7 +17,7 @@ import {
 } from "../../../../lib/day/practice/practice.js";
 import { scoreCause, scoreNext, scoreReport } from "../../../../lib/day/practice/score.js";
 import { marginsOf } from "../../../../lib/statics/margins.js";
-import { scoreReasonInWords } from "../../../../site/say/practice.js";
+import { scoreReasonInWords } from "../../../../site/say/practice/score.js";
 import { readerWith } from "../../../../site/say/reader.js";
 
 vi.setConfig({ testTimeout: 60_000 }); // many cars, or many files, in each test

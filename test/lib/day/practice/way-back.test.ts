@@ -12,7 +12,7 @@ import {
 } from "../../../../lib/day/practice/practice.js";
 import { scoreNext } from "../../../../lib/day/practice/score.js";
 import { wayBack } from "../../../../lib/day/practice/way-back.js";
-import { scoreReasonInWords } from "../../../../site/say/practice.js";
+import { scoreReasonInWords } from "../../../../site/say/practice/score.js";
 import { readerWith } from "../../../../site/say/reader.js";
 import { between } from "../../evenly.js";
 

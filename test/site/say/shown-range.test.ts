@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type ParameterKey, parameters } from "../../lib/parameters.js";
-import { decimalsIn, shownRange } from "../../lib/shown-range.js";
-import { toShown } from "../../lib/units.js";
+import { type ParameterKey, parameters } from "../../../lib/parameters.js";
+import { decimalsIn, shownRange } from "../../../site/say/shown-range.js";
+import { toShown } from "../../../site/say/units.js";
 
 const anyParameter = fc.constantFrom(...(Object.keys(parameters) as ParameterKey[]));
 

@@ -1,17 +1,17 @@
 import {
   type Car,
   type Change,
-  formatAlike,
   isEndChange,
   type Practice,
   parameters,
   type ScoreReason,
   type WayBackFact,
 } from "@rollbook/lib";
-import { shiftInWords } from "./amount.js";
-import { changeLabel } from "./change.js";
-import type { Reader } from "./reader.js";
-import { questionFor } from "./report.js";
+import { shiftInWords } from "../amount.js";
+import { changeLabel } from "../change.js";
+import type { Reader } from "../reader.js";
+import { questionFor } from "../report.js";
+import { formatAlike } from "../shown-range.js";
 
 /**
  * A change as practice names it: as on a card, but for seats, which are put back after every other

@@ -1,5 +1,5 @@
-import type { Parameter } from "./parameters.js";
-import { format, type Quantity, quantities, toShown, type UnitSystem } from "./units.js";
+import type { Parameter, Quantity } from "@rollbook/lib";
+import { format, shownUnit, toShown, type UnitSystem } from "./units.js";
 
 /** What a slider shows: numbers in the shown unit. */
 export interface ShownRange {
@@ -26,9 +26,8 @@ function roundStep(step: number): number {
  * One digit more or less for each power of ten between the two units, never below none.
  */
 export function decimalsIn(quantity: Quantity, decimals: number, system: UnitSystem): number {
-  const { metric, us } = quantities[quantity];
-  const size = system === "us" ? us.size : metric.size;
-  return Math.max(0, decimals + Math.round(Math.log10(size / metric.size)));
+  const [own, metric] = [shownUnit(quantity, system).size, shownUnit(quantity, "metric").size];
+  return Math.max(0, decimals + Math.round(Math.log10(own / metric)));
 }
 
 /** An SI value as text in the shown unit, with about as many telling digits as `decimals` gives in metric. */
@@ -54,8 +53,8 @@ export function shownRange(parameter: Parameter, system: UnitSystem): ShownRange
     tidy(toShown(quantity, value, system)),
   ) as [number, number, number];
   const decimals = decimalsIn(quantity, parameter.decimals, system);
-  const { metric, us } = quantities[quantity];
-  if (system === "metric" || us.size === metric.size) return { min, max, step, decimals };
+  const alike = shownUnit(quantity, system).size === shownUnit(quantity, "metric").size;
+  if (alike) return { min, max, step, decimals };
   const round = roundStep(step);
   const digits = Math.min(6, decimalsOfStep(round));
   return {
