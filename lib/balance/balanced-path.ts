@@ -20,10 +20,14 @@ const SOLVED = 1e-9; // m/s² left over
 const NEARLY = 1e-5; // m/s², enough to follow the path
 const MOST_CORRECTIONS = 12;
 const LONGEST_CORRECTION = 1;
+const MOST_FROM_FAR = 40;
+const FAR_STEP = 0.3;
 
 /** How well a place is to be found, and slopes from nearby where they are at hand. */
 interface Finding {
   readonly nearly?: boolean;
+  /** the guess may be far off: long steps are cut short, and there may be more of them */
+  readonly far?: boolean;
   readonly slopes?: Slopes | undefined;
 }
 
@@ -39,7 +43,7 @@ export function ontoPath(
   car: NumberedCar,
   guess: HeldNumbers,
   direction: HeldNumbers,
-  { nearly = false, slopes: old }: Finding = {},
+  { nearly = false, far = false, slopes: old }: Finding = {},
 ): PathPoint | undefined {
   const solved = nearly ? NEARLY : SOLVED;
   const at: HeldNumbers = [...guess];
@@ -48,14 +52,16 @@ export function ontoPath(
   let size = sizeOf(left);
   let slopes = old ?? slopesAt(car, at, left);
   let own = old === undefined; // the slopes are of near this guess
-  for (let i = 0; i < MOST_CORRECTIONS && size > solved; i++) {
+  for (let i = 0; i < (far ? MOST_FROM_FAR : MOST_CORRECTIONS) && size > solved; i++) {
     const step = keepingStep(slopes, left, direction);
-    if (step === undefined || !(lengthOf(step) < LONGEST_CORRECTION)) {
+    const length = step === undefined ? Infinity : lengthOf(step);
+    const cut = far ? Math.min(1, FAR_STEP / length) : 1;
+    if (step === undefined || !(cut * length < LONGEST_CORRECTION)) {
       if (own) return undefined;
       [slopes, own] = [slopesAt(car, at, left), true];
       continue;
     }
-    for (let k = 0; k < 4; k++) at[k] = (at[k] as number) + (step[k] as number);
+    for (let k = 0; k < 4; k++) at[k] = (at[k] as number) + cut * (step[k] as number);
     car.at(at, left);
     const after = sizeOf(left);
     if (after > 0.2 * size && after > solved) [slopes, own] = [slopesAt(car, at, left), true]; // old ones help little

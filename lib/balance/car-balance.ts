@@ -74,7 +74,11 @@ export function carBalance(
   work?: Work,
 ): CarBalance {
   const found = start?.given === false ? undefined : balanceFrom(car, driving, start, work);
-  return found === undefined ? eased(car, driving, work) : { ...found, given: true };
+  if (found !== undefined) return { ...found, given: true };
+  const tried = start?.given !== false;
+  if (tried && !driving.longitudinalAcceleration)
+    throw new Refusal("cannot-hold-speed", CANNOT_HOLD_SPEED);
+  return eased(car, driving, work);
 }
 
 const CANNOT_HOLD_SPEED =
@@ -93,7 +97,7 @@ function balanceFrom(
   const near = start && mostSideForce(whole, start.most.at, start.most);
   const turn = findTurn(whole, driving, isSameWay(near, start?.most) ? start : undefined);
   if (turn === undefined) return undefined;
-  const most = findMost(whole, turn, near);
+  const most = findMost(whole, turn, near) ?? mostFromGentle(whole, driving);
   if (most === undefined) return undefined;
   return foundOf(car, whole, driving, turn, most);
 }
@@ -107,6 +111,12 @@ function findMost(whole: NumberedCar, turn: HardestTurn, near: MostSideForce | u
   const found = mostSideForce(whole, turn.point.at);
   if (found === undefined || near === undefined) return found ?? near;
   return found.lateralAcceleration >= near.lateralAcceleration ? found : near;
+}
+
+/** The same from a gentle turn, where the hardest one is at an edge: about to tip, say. */
+function mostFromGentle(whole: NumberedCar, { longitudinalAcceleration = 0 }: Driving) {
+  const gentle = gentleTurn(whole, longitudinalAcceleration);
+  return gentle && mostSideForce(whole, gentle.at);
 }
 
 const NEUTRAL = 0.25; // m/s² of margin

@@ -110,16 +110,35 @@ export function gentleTurn(
   longitudinalAcceleration: number,
 ): PathPoint | undefined {
   const push = longitudinalAcceleration / SCALES[2];
-  for (const more of NEARLY_ALL) {
-    const guess: HeldNumbers = [0.1, 0.1, push + more * Math.sign(push), GENTLE / SCALES[3]];
-    const found = ontoPath(car, guess, [0, 0, 0, 1]);
-    if (found !== undefined) return found.tips ? undefined : found;
+  for (const more of push === 0 ? NO_MORE : NEARLY_ALL) {
+    const found = gentleFrom(car, [0.1, 0.1, push + more * Math.sign(push)]);
+    if (found !== undefined) return found;
+  }
+  if (push !== 0) return undefined;
+  for (const guess of askew) {
+    const found = gentleFrom(car, guess, true);
+    if (found !== undefined) return found;
   }
   return undefined;
 }
 
+/** The same from counted slip angles and push. */
+function gentleFrom(car: NumberedCar, [front, rear, push]: Guess, far = false) {
+  const found = ontoPath(car, [front, rear, push, GENTLE / SCALES[3]], [0, 0, 0, 1], { far });
+  return found === undefined || found.tips || isWide(found) ? undefined : found;
+}
+
+type Guess = readonly [front: number, rear: number, push: number];
+
 /** Counted push to ask for beyond the acceleration: much of it is eased off where tyres give nearly all. */
 const NEARLY_ALL = [0, 0.3, 1] as const;
+const NO_MORE = [0] as const;
+
+/** Where wheels that stand askew, uneven loads or drag put the gentle turn far from where an even car has it. */
+const ASKEW = [0.1, -0.7, 0.9] as const;
+const askew: readonly Guess[] = [0, 0.5].flatMap((push) =>
+  ASKEW.flatMap((front) => ASKEW.map((rear): Guess => [front, rear, push])),
+);
 
 const isTooFar = (from: PathPoint, to: PathPoint): boolean =>
   bendsSharply(from, to) || hidesATop(from, to);

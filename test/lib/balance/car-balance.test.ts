@@ -383,6 +383,51 @@ test("any car in any phase gives finite numbers", () => {
   );
 });
 
+test("front wheels that both point aside by as much only put the steering wheel off centre", () => {
+  fc.assert(
+    fc.property(between(-0.15, 0.15), between(8, 40), (aside, speed) => {
+      const toe = { left: -aside, right: aside };
+      const moved = carBalance({ ...lightCar, front: { ...lightCar.front, toe } }, { speed });
+      const straight = carBalance(lightCar, { speed });
+      expect(moved.lateralAcceleration).toBeCloseTo(straight.lateralAcceleration, 6);
+      expect(moved.understeerMargin).toBeCloseTo(straight.understeerMargin, 4);
+    }),
+    { numRuns: 10 },
+  );
+});
+
+test.each([5, 8, 10, 12, 15, 18])("an uneven car with wheels askew is held at %s m/s", (speed) => {
+  const car: HandlingCar = {
+    ...lightCar,
+    wheelbase: 4,
+    sprungMass: 516,
+    front: {
+      ...lightCar.front,
+      toe: { left: 0.1575, right: 0.0408 },
+      camber: { left: -0.1356, right: -0.1106 },
+      leftExcessLoad: 483,
+      downforceFactor: 3.27,
+      complianceSteer: 17.4e-6,
+    },
+    rear: {
+      ...lightCar.rear,
+      toe: { left: 0.0078, right: 0.024 },
+      downforceFactor: 3.45,
+      complianceSteer: 5.8e-6,
+    },
+  };
+  const { turn } = carBalance(car, { speed });
+  const { along, across, outward } = wholeCar(car, { speed }).hold(heldOf(turn.point.at));
+  expect(Math.abs(along) + Math.abs(across) + Math.abs(outward)).toBeLessThan(1e-4);
+});
+
+test("a car that cannot hold its speed is told so after one search", () => {
+  const work = { done: 0 };
+  const car = { ...lightCar, dragFactor: 40 }; // 40 · 40² N against a tyre's 1.2 · weight, by hand
+  expect(() => carBalance(car, { speed: 40 }, undefined, work)).toThrow(/cannot be balanced/);
+  expect(work.done).toBeLessThan(5000);
+});
+
 test("a car that cannot stand is refused", () => {
   const soft = (one: HandlingAxle) => ({ ...one, rollStiffness: 100 });
   const car = { ...still, front: soft(still.front), rear: soft(still.rear) };
