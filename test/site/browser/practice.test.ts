@@ -63,7 +63,9 @@ describe("practice", () => {
     await press(page, "#file-cause");
 
     await press(page, "#drive-again");
-    expect(await page.locator("#next [role=alert]").textContent()).toContain("Choose what");
+    expect(await page.locator("#next [role=alert]:not([hidden])").textContent()).toContain(
+      "Choose what",
+    );
     await page.selectOption("#next-where", { label: "front bar position" });
     await page.selectOption("#next-by", { label: "−1" });
     await press(page, "#drive-again");
