@@ -150,7 +150,7 @@ test("a change that cannot be made is told with its sentence, beside those that 
   const [refused, made] = changeBands(demoCar, [far, stiffer], { samples: 4 });
   expect(refused).toEqual({
     change: far,
-    refused: "front spring rate is 1060 N/mm but must be from 40 to 90 N/mm.",
+    refused: "front spring rate is 1060000 N/m but must be from 40000 to 90000 N/m.",
   });
   expect(made?.phases?.middle.understeerMargin.band.count).toBe(4);
 });
