@@ -40,7 +40,7 @@ export function requireQuantity(
 ): number {
   if (isInRange(value, least, most)) return value;
   const unit = quantities[quantity].si;
-  const [is, from, to] = [value, least, most].map(tidy) as [number, number, number];
+  const [is, from, to] = [value, least, most].map(inSixDigits) as [number, number, number];
   throw new Refusal("out-of-range", rangeSentence(field, is, from, to, unit), {
     ...{ field, value, least, most, unit, quantity },
   });
@@ -49,8 +49,8 @@ export function requireQuantity(
 const isInRange = (value: number, least: number, most: number): boolean =>
   Number.isFinite(value) && value >= least && value <= most;
 
-/** A number freed of the dust that sums and conversion leave. */
-const tidy = (value: number): number => Number(value.toPrecision(6));
+/** A number freed of the dust that sums and conversion leave, as sentences tell it. */
+export const inSixDigits = (value: number): number => Number(value.toPrecision(6));
 
 /** The sentence that says what was wrong with a number: field, value and allowed range. */
 export function rangeSentence(

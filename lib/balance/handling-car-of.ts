@@ -56,7 +56,7 @@ const FARTHEST_ROLL_CENTRE = 2; // m
 
 const rollCentreGone = (end: string, height: number) =>
   `The ${end} roll centre comes to ${height.toFixed(3)} m above the ground as the car settles on its ` +
-  `springs, but must be from -2 to 2 m: see ${end}.geometry.rollCentreMigration and spring.seatTurns.`;
+  `springs, but must be from -${FARTHEST_ROLL_CENTRE} to ${FARTHEST_ROLL_CENTRE} m: see ${end}.geometry.rollCentreMigration and spring.seatTurns.`;
 
 function handlingAxle(
   axle: Axle,

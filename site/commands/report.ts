@@ -1,4 +1,4 @@
-import { answerTo } from "../report/command.js";
+import { answerTo } from "./report/answer.js";
 import { reportFaults } from "./report-faults.js";
 
 await reportFaults(() => {

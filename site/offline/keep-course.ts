@@ -1,3 +1,4 @@
+import { trustedPolicy } from "../cells/browser/trusted-policy.js";
 import type { Sign } from "./sign.js";
 import { words } from "./words.js";
 
@@ -50,19 +51,10 @@ function watchRenewal(workers: ServiceWorkerContainer, sign: Sign): void {
   });
 }
 
-interface Makers {
-  createPolicy(
-    name: string,
-    rules: { createScriptURL(): string },
-  ): { createScriptURL(text: string): string };
-}
-
 /** Where Trusted Types are known, an address that this script made and no other. */
-const { trustedTypes } = globalThis as { readonly trustedTypes?: Makers };
-const own = { createScriptURL: () => "sw.js" };
-const workerAddress = (trustedTypes?.createPolicy("rollbook-offline", own) ?? own).createScriptURL(
-  "",
-);
+const workerAddress = trustedPolicy("rollbook-offline", {
+  createScriptURL: (_: string) => "sw.js",
+}).createScriptURL("");
 
 /** Keeps the course on this device and says so at the foot of the page. */
 export async function keepCourse(workers: ServiceWorkerContainer, sign: Sign): Promise<void> {

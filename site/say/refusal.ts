@@ -1,9 +1,6 @@
-import { type Refusal, rangeSentence } from "@rollbook/lib";
+import { inSixDigits, type Refusal, rangeSentence } from "@rollbook/lib";
 import { type Reader, spelt } from "./reader.js";
 import { toShown, unitOf } from "./units.js";
-
-/** A number freed of the dust that conversion leaves. */
-const tidy = (value: number): number => Number(value.toPrecision(6));
 
 /** Why something was refused, the number and its range in the reader's unit where it is known what it measures. */
 export function refusalInWords({ message, number }: Refusal, reader: Reader): string {
@@ -11,7 +8,7 @@ export function refusalInWords({ message, number }: Refusal, reader: Reader): st
     return spelt(message, reader);
   const { field, quantity } = number;
   const [value, least, most] = [number.value, number.least, number.most].map((si) =>
-    tidy(toShown(quantity, si, reader.units)),
+    inSixDigits(toShown(quantity, si, reader.units)),
   ) as [number, number, number];
   return spelt(rangeSentence(field, value, least, most, unitOf(quantity, reader.units)), reader);
 }

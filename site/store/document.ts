@@ -1,5 +1,5 @@
 import { batch, type ReadonlySignal, signal } from "@preact/signals-core";
-import { merged } from "./merged.js";
+import { isSame, merged } from "./merged.js";
 import {
   dropSecond,
   flushSecond,
@@ -9,7 +9,7 @@ import {
   putSecondAtRest,
 } from "./second-copy.js";
 import { type Stamped, stamped, VERSION } from "./stamped.js";
-import { drop, keep, keptBelow, parsed, recall, textOf } from "./texts.js";
+import { drop, keepText, keptBelow, parsed, recall, textOf } from "./texts.js";
 import { tellAside, tellKept } from "./told.js";
 
 /** What the device is to remember: where, what it is before anything was kept, and how it is read. */
@@ -137,7 +137,7 @@ class Kept<Value> implements Document<Value>, Known {
     if (second !== undefined && second.stamp > this.#stamp) {
       this.#aside = []; // the first copy was an older one, or was broken
       this.#take(second, this.#before);
-      if (first === null) keep(key, JSON.parse(text ?? ""));
+      if (first === null) keepText(key, text ?? "");
     } else if (first === null) this.#aside = union(this.#aside, this.#broken(text));
     else if (text === null) void putSecondAtRest(key, first);
     tellAside(key, this.#aside);
@@ -156,9 +156,10 @@ class Kept<Value> implements Document<Value>, Known {
       ...{ stamp: this.#stamp, version: VERSION, value: this.#now.value },
       ...aside,
     };
-    this.#inFirst = keep(this.#shape.key, record);
-    this.#seen = JSON.stringify(record);
-    return this.#seen;
+    const text = JSON.stringify(record);
+    this.#inFirst = keepText(this.#shape.key, text);
+    this.#seen = text;
+    return text;
   }
   async #answer(inFirst: boolean, inSecond: Promise<boolean>): Promise<boolean> {
     const kept = (await inSecond) || inFirst;
@@ -194,9 +195,6 @@ class Kept<Value> implements Document<Value>, Known {
     void dropSecond([key]);
   }
 }
-
-const isSame = (one: unknown, other: unknown): boolean =>
-  one === other || JSON.stringify(one) === JSON.stringify(other);
 
 const union = (one: readonly unknown[], other: readonly unknown[]): readonly unknown[] => [
   ...new Map([...one, ...other].map((part) => [JSON.stringify(part), part])).values(),

@@ -5,8 +5,8 @@
  * @param base - the value that both began from
  */
 export function merged(base: unknown, mine: unknown, theirs: unknown): unknown {
-  if (same(base, mine)) return theirs;
-  if (same(base, theirs) || same(mine, theirs)) return mine;
+  if (isSame(base, mine)) return theirs;
+  if (isSame(base, theirs) || isSame(mine, theirs)) return mine;
   if (mine === undefined || theirs === undefined) return mine ?? theirs; // changed here, taken out there
   if (isList(base) && isList(mine) && isList(theirs)) return mergedLists(base, mine, theirs);
   if (isGroup(mine) && isGroup(theirs))
@@ -17,7 +17,8 @@ export function merged(base: unknown, mine: unknown, theirs: unknown): unknown {
 type Group = Readonly<Record<string, unknown>>;
 type List = readonly unknown[];
 
-const same = (one: unknown, other: unknown): boolean =>
+/** Whether two values would be kept as the same text. */
+export const isSame = (one: unknown, other: unknown): boolean =>
   one === other || JSON.stringify(one) === JSON.stringify(other);
 const isList = (value: unknown): value is List => Array.isArray(value);
 const isGroup = (value: unknown): value is Group =>
@@ -62,9 +63,9 @@ interface Edit {
 function editOf(base: List, list: List): Edit {
   const shorter = Math.min(base.length, list.length);
   let from = 0;
-  while (from < shorter && same(base[from], list[from])) from += 1;
+  while (from < shorter && isSame(base[from], list[from])) from += 1;
   let behind = 0;
-  while (behind < shorter - from && same(base.at(-1 - behind), list.at(-1 - behind))) behind += 1;
+  while (behind < shorter - from && isSame(base.at(-1 - behind), list.at(-1 - behind))) behind += 1;
   return { from, to: base.length - behind, entries: list.slice(from, list.length - behind) };
 }
 

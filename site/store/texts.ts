@@ -42,8 +42,10 @@ export function recall<Value>(
 }
 
 /** Keeps a value; false where the device refused and it is held for this visit only. */
-export function keep(key: string, value: unknown): boolean {
-  const text = JSON.stringify(value);
+export const keep = (key: string, value: unknown): boolean => keepText(key, JSON.stringify(value));
+
+/** The same of a value that is text already. */
+export function keepText(key: string, text: string): boolean {
   held.set(nameOf(key), text);
   try {
     const present = localStorage.getItem(nameOf(key));

@@ -1,16 +1,9 @@
+import { trustedPolicy } from "./trusted-policy.js";
+
 /**
  * The only ways by which a page makes elements of a text or loads a script. A browser that knows
  * Trusted Types refuses every other, and these hand on what they name and nothing else.
  */
-type Make<Trusted> = (text: string) => Trusted;
-interface Policy {
-  readonly createHTML: Make<string>;
-  readonly createScriptURL: Make<string>;
-}
-interface Makers {
-  createPolicy(name: string, rules: Policy): Policy;
-}
-
 const OWN = /^[\w-]+\.js$/;
 
 function ownFile(file: string): string {
@@ -18,9 +11,10 @@ function ownFile(file: string): string {
   return file;
 }
 
-const rules: Policy = { createHTML: (html) => html, createScriptURL: ownFile };
-const { trustedTypes } = globalThis as { readonly trustedTypes?: Makers };
-const policy = trustedTypes?.createPolicy("rollbook", rules) ?? rules;
+const policy = trustedPolicy("rollbook", {
+  createHTML: (html: string) => html,
+  createScriptURL: ownFile,
+});
 
 /** Fills a place with what the cells' own templates write, which escape every text. */
 export function fill(place: Element, inner: string): void {

@@ -1,18 +1,12 @@
+import { trustedPolicy } from "../../cells/browser/trusted-policy.js";
+
 /**
  * All that runs in the sandboxed frame itself: it starts a worker from the text that the page sends,
  * and hands messages on as they are. The worker inherits the frame's policy and its lack of an origin.
  */
 let worker: Worker | undefined;
 
-interface Makers {
-  createPolicy(name: string, rules: Rules): Rules;
-}
-interface Rules {
-  createScriptURL(address: string): string;
-}
-const rules: Rules = { createScriptURL: (address) => address };
-const { trustedTypes } = globalThis as { readonly trustedTypes?: Makers };
-const policy = trustedTypes?.createPolicy("rollbook-sandbox", rules) ?? rules;
+const policy = trustedPolicy("rollbook-sandbox", { createScriptURL: (address: string) => address });
 
 const tell = (message: unknown): void => parent.postMessage(message, "*");
 

@@ -1,4 +1,4 @@
-import { type Log, nowStandingFor, type ReportEntry, standing } from "@rollbook/lib";
+import { handColumns, type Log, nowStandingFor, type ReportEntry, standing } from "@rollbook/lib";
 import { balanceText } from "../../../say/balance.js";
 import { log as said } from "../../../say/workshop/log.js";
 import { reportLine } from "../../../say/workshop/report-line.js";
@@ -6,16 +6,7 @@ import { LateFold } from "../../../ui/fold.js";
 import { Table } from "../../../ui/table.js";
 import { Withdraw } from "./withdraw.js";
 
-const fields = [
-  "corner",
-  "phase",
-  "input",
-  "balance",
-  "howOften",
-  "againstLastRun",
-  "confidence",
-  "words",
-] as const;
+const [, , ...fields] = handColumns; // driver and run are those of the run's own entry
 
 const { run, driver, ...names } = said.columns;
 const columns = [run, driver, ...fields.map((field) => names[field]), said.withdraw];

@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
-import { parseCar } from "../../lib/car/file/parse.js";
-import { requireInRange } from "../../lib/check.js";
-import { Refusal } from "../../lib/refusal.js";
-import { CourseError } from "../build/notebook.js";
-import { forTerminal, inOneLine } from "../commands/for-terminal.js";
-import { codeOf, fromCaller, optionsOf, UsageError } from "../commands/usage.js";
-import { howSure, SEED, USUAL_SAMPLES } from "./how-sure.js";
-import { reportText } from "./report-text.js";
-import { setUpReport } from "./set-up-report.js";
+import { parseCar } from "../../../lib/car/file/parse.js";
+import { requireInRange } from "../../../lib/check.js";
+import { Refusal } from "../../../lib/refusal.js";
+import { CourseError } from "../../build/notebook.js";
+import { howSure, SEED, USUAL_SAMPLES } from "../../report/how-sure.js";
+import { reportText } from "../../report/report-text.js";
+import { setUpReport } from "../../report/set-up-report.js";
+import { forTerminal, inOneLine } from "../for-terminal.js";
+import { codeOf, fromCaller, optionsOf, UsageError } from "../usage.js";
 
 const USAGE = `Usage: npm run report -- car.json [--ay 9] [--speed 25] [--samples 25] [--us] [--json]
 
