@@ -26,14 +26,19 @@ const runName = (commit: string, only: readonly string[]): string =>
 export function keepRecord(record: ShardRecord): void {
   mkdirSync(folder, { recursive: true });
   const { commit, only, shard, of } = record;
-  writeFileSync(`${folder}/${runName(commit, only)}-${shard}-of-${of}.json`, JSON.stringify(record));
+  writeFileSync(
+    `${folder}/${runName(commit, only)}-${shard}-of-${of}.json`,
+    JSON.stringify(record),
+  );
 }
 
 /** Shards of a run that this machine has kept, in their order. */
 export function recordsOf(commit: string, only: readonly string[], of: number): ShardRecord[] {
   const names = existsSync(folder) ? readdirSync(folder) : [];
   return names
-    .filter((name) => name.startsWith(`${runName(commit, only)}-`) && name.endsWith(`-of-${of}.json`))
+    .filter(
+      (name) => name.startsWith(`${runName(commit, only)}-`) && name.endsWith(`-of-${of}.json`),
+    )
     .map((name) => JSON.parse(readFileSync(`${folder}/${name}`, "utf8")) as ShardRecord)
     .sort((one, other) => one.shard - other.shard);
 }

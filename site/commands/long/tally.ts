@@ -5,7 +5,14 @@ export interface Tally {
   readonly cut: boolean;
 }
 
-export const kinds = ["cars at the edge", "cars", "drives", "files", "links", "other cases"] as const;
+export const kinds = [
+  "cars at the edge",
+  "cars",
+  "drives",
+  "files",
+  "links",
+  "other cases",
+] as const;
 export type Kind = (typeof kinds)[number];
 
 const places: readonly (readonly [Kind, RegExp])[] = [
