@@ -174,7 +174,7 @@ function toldRefusal(refusal: Refusal): ToldRefusal {
 type ToldEffect = Omit<Effect, keyof StandingCar>;
 
 /** A change with what it does, or why the car cannot be so. */
-export type ToldChange = Pick<ChangeRow, "change"> & {
+type ToldChange = Pick<ChangeRow, "change"> & {
   /** The change in words and metric units. */
   readonly label: string;
 } & (

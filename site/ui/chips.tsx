@@ -1,7 +1,7 @@
 import type { ComponentChildren } from "preact";
 
 /** One choice of a row of chips: its value, what it shows, and how it is read out. */
-export interface Chip<Value extends string | number> {
+interface Chip<Value extends string | number> {
   readonly value: Value;
   readonly text: string;
   readonly spoken?: string;

@@ -15,7 +15,7 @@ import { questions } from "./questions.js";
 import { type Show, tellIn } from "./tell.js";
 
 /** An answer as it may be shown. */
-export interface AskedChoice extends Said {
+interface AskedChoice extends Said {
   /** The wrong idea behind it; none for the right answer. */
   readonly idea?: IdeaName;
 }
