@@ -5,6 +5,8 @@ interface Chip<Value extends string | number> {
   readonly value: Value;
   readonly text: string;
   readonly spoken?: string;
+  /** Whether it cannot be chosen yet. */
+  readonly shut?: boolean;
 }
 
 /** Choices that are shown as they are called. */
@@ -35,7 +37,7 @@ export function Chips<Value extends string | number>({
     <fieldset class={`chips ${kind}`} id={id}>
       <legend>{question}</legend>
       <div>
-        {choices.map(({ value, text, spoken }, i) => (
+        {choices.map(({ value, text, spoken, shut }, i) => (
           <label class="chip" key={value}>
             <input
               type="radio"
@@ -43,6 +45,7 @@ export function Chips<Value extends string | number>({
               id={`${id}-${i}`}
               checked={value === chosen}
               aria-label={spoken}
+              disabled={shut}
               onChange={() => choose(value)}
             />
             <span>{text}</span>
