@@ -119,9 +119,8 @@ export function scoreReport(practice: Practice, said: Said): Score {
     Math.abs(shift / shifts[most]),
   );
   const complete = 1 - missing.length / neededFields.length;
-  const worth = (0.5 + 0.3 * place + 0.2 * complete) * (nothing ? 0.5 : 1); // a guess, if nothing was seen
   return {
-    score: way ? worth : 0,
+    score: way ? 0.5 + 0.3 * place + 0.2 * complete : 0,
     reasons: [
       ...missing,
       way
