@@ -94,11 +94,16 @@ function barOf(car: Car, end: End): Elastic[] {
 
 /** The weight of a body that leans pulls it further over: a spring of negative stiffness. */
 function leaningWeight(car: Car): Elastic {
+  const row = [0, 0, 1, 0, 0, 0, 0];
+  return { stiffness: -takenByLeaning(car), atStart: 0, row, pushesOnly: false };
+}
+
+/** N·m for each rad that the body leans, by which its own weight pulls it further over. */
+export function takenByLeaning(car: Car): number {
   const sprung = sprungMassOf(car);
   const share = frontShareOf(sprung, car.wheelbase);
   const { front, rear } = car;
   const axis =
     share * front.geometry.rollCentreHeight + (1 - share) * rear.geometry.rollCentreHeight;
-  const stiffness = -sprung.mass * GRAVITY * (sprung.height - axis); // −ms·g·d
-  return { stiffness, atStart: 0, row: [0, 0, 1, 0, 0, 0, 0], pushesOnly: false };
+  return sprung.mass * GRAVITY * (sprung.height - axis); // ms·g·d
 }

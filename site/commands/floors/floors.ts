@@ -12,6 +12,7 @@ export const floorsOfLib: Floors = [
   ["units", "random"],
   ["refusal"],
   ["check", "linear", "solve", "normal", "parameters"],
+  ["tails"],
   ["tyre", "spring", "linkage", "load"],
   ["car"],
   ["statics"],
@@ -19,6 +20,7 @@ export const floorsOfLib: Floors = [
   ["transient"],
   ["change"],
   ["certainty", "map"],
+  ["measure"],
   ["day"],
   ["index"],
 ];
