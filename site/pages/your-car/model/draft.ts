@@ -1,6 +1,7 @@
 import { demoCar, withSoundKnown } from "@rollbook/lib";
+import { numberFrom } from "../../../say/typed-number.js";
 import type { UnitSystem } from "../../../say/units.js";
-import { numberFrom, settled } from "./number.js";
+import { settled } from "./number.js";
 import { type Content, type Path, shapeAt, valueAt, withValue } from "./path.js";
 
 /** What somebody typed into one place, as typed, and the units in which they did. */
