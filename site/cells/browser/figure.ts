@@ -14,8 +14,9 @@ import { announcer } from "./announce.js";
 import { element, placeOf } from "./element.js";
 import { linkFigure } from "./figure-link.js";
 import { fitFrame } from "./frames.js";
+import type { Slider } from "./named-choice.js";
 import { numbersFold } from "./numbers.js";
-import { type Slider, slider } from "./slider.js";
+import { slider } from "./slider.js";
 
 interface Stage<Values> {
   readonly layers: { clipped: Element; free: Element };
