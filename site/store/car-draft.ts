@@ -37,7 +37,8 @@ export function asDraft(value: unknown): Draft | undefined {
   };
 }
 
-function isTyped(given: unknown): given is Typed {
+/** Whether something kept is what somebody typed. */
+export function isTyped(given: unknown): given is Typed {
   const { text, units } = (given ?? {}) as Partial<Typed>;
   return typeof text === "string" && (units === "metric" || units === "us");
 }
