@@ -1,11 +1,4 @@
-import {
-  type Car,
-  type Margin,
-  type PlanWarning,
-  parameters,
-  type SheetRow,
-  undoOf,
-} from "@rollbook/lib";
+import { type Margin, type PlanWarning, parameters, type SheetRow, undoOf } from "@rollbook/lib";
 import { acceleration } from "./amount.js";
 import { changeLabel } from "./change.js";
 import { type Reader, spelt } from "./reader.js";
@@ -13,8 +6,8 @@ import { refusalInWords } from "./refusal.js";
 import { formatAlike } from "./shown-range.js";
 
 /** What the hands do before a run. */
-export const toDoInWords = ({ toDo }: SheetRow, before: Car, reader: Reader): string[] =>
-  toDo.map((change) => changeLabel(change, before, reader));
+export const toDoInWords = ({ toDo, stood }: SheetRow, reader: Reader): string[] =>
+  toDo.map((change) => changeLabel(change, stood, reader));
 
 /** How what was done before a run is taken back. */
 export const undoInWords = ({ toDo, car }: SheetRow, reader: Reader): string[] =>

@@ -1,5 +1,5 @@
 import type { Car } from "../../car/car.js";
-import { reportsOf, triedFrom } from "../debrief/debrief.js";
+import { reportsOf, triedFrom, type Whose } from "../debrief/debrief.js";
 import type { Tried } from "../debrief/tried.js";
 import { rootOf, setUpOfRun } from "../log/driver-runs.js";
 import type { EventEntry, Log } from "../log/log.js";
@@ -15,20 +15,24 @@ export interface Case {
   readonly tried: readonly Tried[];
 }
 
-/** The case of a run, of one driver where a name is given; nothing where its set-up is not in the log. */
+/**
+ * The case of a run, of one driver or one car where that is given; nothing where its set-up is not in
+ * the log.
+ */
 export function caseOf(
   log: Log,
   event: EventEntry,
   run: number,
-  driver?: string,
+  whose: Whose = {},
 ): Case | undefined {
-  const setUp = setUpOfRun(log, event, run);
+  const { car = 1 } = whose;
+  const setUp = setUpOfRun(log, event, run, car);
   if (setUp === undefined) return undefined;
   return {
     car: setUp.car,
     measured: rootOf(log, setUp).car,
     venue: event.venue,
-    reports: reportsOf(log, event, run, driver),
-    tried: triedFrom(log, event, run),
+    reports: reportsOf(log, event, run, { ...whose, car }),
+    tried: triedFrom(log, event, run, car),
   };
 }

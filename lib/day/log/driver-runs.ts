@@ -1,4 +1,15 @@
-import type { EventEntry, Log, PredictionEntry, ReportEntry, RunEntry, SetUpEntry } from "./log.js";
+import { crewInRun, planCarOf } from "../plan/as-it-is.js";
+import { happeningsOf, isLeftOut, type RoadOfRun, roadInRun, roadOfState } from "./happenings.js";
+import type {
+  EventEntry,
+  HappeningEntry,
+  Log,
+  PredictionEntry,
+  ReportEntry,
+  RunEntry,
+  SetUpEntry,
+} from "./log.js";
+import { nameKey, sameName } from "./same-name.js";
 import { nowStandingFor, standing } from "./standing.js";
 
 /** What stands for the set-up of a run on a phone that does not have the log: the run's number says it. */
@@ -9,21 +20,23 @@ export const isNamedByRun = (setUp: string): boolean => /^run-\d+$/.test(setUp);
 export interface DriverRun {
   readonly driver: string;
   readonly run: number;
+  /** The car of the plan: 1 is the first, and all that are like it. */
+  readonly car: number;
+  /** How the road was. */
+  readonly road: RoadOfRun;
+  /** Whether the run does not count. */
+  readonly leftOut: boolean;
   readonly entries: readonly RunEntry[];
+  /** The last one for each place of the lap. */
   readonly reports: readonly ReportEntry[];
   readonly predictions: readonly PredictionEntry[];
 }
-
-/** Names are the same when they differ in capitals or space only. */
-export const sameName = (a: string, b: string): boolean => keyOf(a) === keyOf(b);
-const keyOf = (name: string): string =>
-  name.normalize("NFC").trim().replace(/\s+/g, " ").toLowerCase();
 
 /** The runs of a day, by number, then in the order in which drivers come in its list. */
 export function driverRuns(log: Log, event: EventEntry): DriverRun[] {
   const runs = runsOf(log, event);
   const keys = [
-    ...new Set(runs.map(({ runNumber = 0, driver }) => `${runNumber} ${keyOf(driver)}`)),
+    ...new Set(runs.map(({ runNumber = 0, driver }) => `${runNumber} ${nameKey(driver)}`)),
   ];
   const all = keys.map((key) => driverRun(log, event, key, runs));
   const place = ({ driver }: DriverRun) => {
@@ -35,17 +48,21 @@ export function driverRuns(log: Log, event: EventEntry): DriverRun[] {
 
 function driverRun(log: Log, event: EventEntry, key: string, runs: readonly RunEntry[]): DriverRun {
   const entries = runs.filter(
-    ({ runNumber = 0, driver }) => `${runNumber} ${keyOf(driver)}` === key,
+    ({ runNumber = 0, driver }) => `${runNumber} ${nameKey(driver)}` === key,
   );
   const ids = new Set(entries.map(({ id }) => id));
   const { driver = "", runNumber: run = 0 } = entries[0] ?? {};
-  const setUp = setUpOfRun(log, event, run)?.id;
+  const happened = happeningsOf(log, event);
+  const car = carDriven(log, event, entries, happened);
+  const setUp = setUpOfRun(log, event, run, car)?.id;
   return {
-    driver,
-    run,
-    entries,
-    reports: standing(log, "report").filter((report) =>
-      ids.has(nowStandingFor(log, "run", report.run)?.id ?? ""),
+    ...{ driver, run, car, entries },
+    road: roadDriven(entries, happened),
+    leftOut: isLeftOut(happened, run, car),
+    reports: lastOfEachPlace(
+      standing(log, "report").filter((report) =>
+        ids.has(nowStandingFor(log, "run", report.run)?.id ?? ""),
+      ),
     ),
     predictions: standing(log, "prediction").filter(
       (one) =>
@@ -53,6 +70,37 @@ function driverRun(log: Log, event: EventEntry, key: string, runs: readonly RunE
         (one.setUp === setUp || one.setUp === setUpNamedByRun(run)),
     ),
   };
+}
+
+/** The car of a driver's run: by the set-up that was filed, by its number, else by who drives what. */
+function carDriven(
+  log: Log,
+  event: EventEntry,
+  entries: readonly RunEntry[],
+  happened: readonly HappeningEntry[],
+): number {
+  for (const { setUp } of entries) {
+    const filed = nowStandingFor(log, "set-up", setUp);
+    const car = filed && carOfSetUp(log, event, filed);
+    if (car !== undefined) return car;
+  }
+  const [{ driver = "", runNumber = 0 } = {}] = entries;
+  const named = entries.find(({ carNumber }) => carNumber !== undefined)?.carNumber;
+  const crew = crewInRun(event, happened, runNumber);
+  return planCarOf(event, named ?? crew.find((one) => sameName(one.driver, driver))?.car);
+}
+
+function roadDriven(entries: readonly RunEntry[], happened: readonly HappeningEntry[]): RoadOfRun {
+  const said = entries.find(({ conditions }) => conditions?.road !== undefined)?.conditions?.road;
+  return said === undefined ? roadInRun(happened, entries[0]?.runNumber ?? 0) : roadOfState(said);
+}
+
+/** One driver's reports of a run on the same part of the same corner are one: the last one stands. */
+function lastOfEachPlace(reports: readonly ReportEntry[]): ReportEntry[] {
+  const placeOf = ({ report: { corner, phase } }: ReportEntry) =>
+    corner === undefined || phase === undefined ? undefined : `${nameKey(corner)}\n${phase}`;
+  const last = new Map(reports.map((entry) => [placeOf(entry) ?? entry.id, entry]));
+  return reports.filter((entry) => last.get(placeOf(entry) ?? entry.id) === entry);
 }
 
 /** The runs that belong to a day: on a set-up made from its own, or written while it was the latest day. */
@@ -86,8 +134,29 @@ function versionsBack(log: Log, event: EventEntry): EventEntry[] {
 }
 
 function setUpsOf(log: Log, event: EventEntry): Set<string> {
-  const ids = versionsBack(log, event).map(({ setUp }) => setUp);
-  return new Set(ids.map((id) => nowStandingFor(log, "set-up", id)?.id ?? id));
+  const versions = versionsBack(log, event);
+  return now(log, [
+    ...versions.map(({ setUp }) => setUp),
+    ...versions.flatMap(({ others = [] }) => others.map(({ setUp }) => setUp)),
+  ]);
+}
+
+const now = (log: Log, ids: readonly string[]): Set<string> =>
+  new Set(ids.map((id) => nowStandingFor(log, "set-up", id)?.id ?? id));
+
+/** The car of the plan that a set-up belongs to; nothing where it is of another day. */
+function carOfSetUp(log: Log, event: EventEntry, setUp: SetUpEntry): number | undefined {
+  const root = rootOf(log, setUp).id;
+  const versions = versionsBack(log, event);
+  if (
+    now(
+      log,
+      versions.map((version) => version.setUp),
+    ).has(root)
+  )
+    return 1;
+  const others = versions.flatMap((version) => version.others ?? []);
+  return others.find((other) => now(log, [other.setUp]).has(root))?.carNumber;
 }
 
 /** The set-up that a chain of versions starts with. */
@@ -101,10 +170,18 @@ export function rootOf(log: Log, setUp: SetUpEntry): SetUpEntry {
   return first;
 }
 
-/** The set-up that was driven in a run of the plan, as filed when the run was begun. */
-export function setUpOfRun(log: Log, event: EventEntry, run: number): SetUpEntry | undefined {
-  const own = setUpsOf(log, event);
+/**
+ * The set-up that was driven in a run of the plan, as filed when the run was begun.
+ *
+ * @param car - 1 is the first car of the plan, and all that are like it
+ */
+export function setUpOfRun(
+  log: Log,
+  event: EventEntry,
+  run: number,
+  car = 1,
+): SetUpEntry | undefined {
   const filed = standing(log, "run").filter((entry) => entry.runNumber === run);
   const setUps = filed.flatMap(({ setUp }) => nowStandingFor(log, "set-up", setUp) ?? []);
-  return setUps.filter((setUp) => own.has(rootOf(log, setUp).id)).at(-1);
+  return setUps.filter((setUp) => carOfSetUp(log, event, setUp) === car).at(-1);
 }

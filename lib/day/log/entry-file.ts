@@ -5,7 +5,14 @@ import { validatorOf } from "../../car/file/validate.js";
 import { carLenses } from "../../change/levers.js";
 import { faultsOfVenue } from "../plan/venue-file.js";
 import { broughtForward } from "./bring-forward.js";
-import { type EntryKind, entryKinds, isEntryKind, type LogEntry } from "./log.js";
+import {
+  type EntryKind,
+  entryKinds,
+  type HappeningEntry,
+  type HappeningKind,
+  isEntryKind,
+  type LogEntry,
+} from "./log.js";
 import { entryShapes, headShape } from "./log-shape.js";
 
 /** An entry that was read, or all that is wrong with it. */
@@ -61,19 +68,47 @@ function headFaults({ id, at, replaces }: LogEntry): string[] {
 }
 
 function partFaults(entry: LogEntry): string[] {
+  if (entry.kind === "happening") return happeningFaults(entry);
   if (entry.kind !== "event") return [];
   const venue = faultsOfVenue(entry.venue).map((fault) => `venue.${fault}`);
-  return [...venue, ...entry.steps.flatMap(stepFaults)];
+  const others = (entry.others ?? []).flatMap(({ steps }, i) => stepsFaults(steps, `others.${i}.`));
+  return [...venue, ...stepsFaults(entry.steps, ""), ...others];
 }
 
+type Step = { readonly kind: string; readonly change?: object };
+
 /** A change step needs its change, and a lever its end. */
-function stepFaults(step: { kind: string; change?: object }, i: number): string[] {
-  if (step.kind !== "change") return [];
-  if (step.change === undefined) return [`steps.${i}.change is missing.`];
-  const { lever, end } = step.change as { lever: string; end?: string };
+const stepsFaults = (steps: readonly Step[], path: string): string[] =>
+  steps.flatMap(({ kind, change }, i) =>
+    kind === "change" ? changeFaults(change, `${path}steps.${i}.change`) : [],
+  );
+
+function changeFaults(change: object | undefined, path: string): string[] {
+  if (change === undefined) return [`${path} is missing.`];
+  const { lever, end } = change as { lever: string; end?: string };
   const ofCar = Object.hasOwn(carLenses, lever);
   if (ofCar === (end === undefined)) return [];
-  return [`steps.${i}.change.end is ${ofCar ? `"${end}" but ${lever} has none` : "missing"}.`];
+  return [`${path}.end is ${ofCar ? `"${end}" but ${lever} has none` : "missing"}.`];
+}
+
+/** What a happening cannot do without. */
+const neededFor: Readonly<Partial<Record<HappeningKind, readonly (keyof HappeningEntry)[]>>> = {
+  "other change": ["change"],
+  weather: ["conditions"],
+  "driver left": ["driver"],
+  "driver joined": ["driver"],
+  "drivers swapped": ["driver", "other"],
+  break: ["minutes"],
+};
+
+function happeningFaults(entry: HappeningEntry): string[] {
+  const needed = neededFor[entry.what] ?? [];
+  const missing = needed.filter((field) => entry[field] === undefined);
+  const ofChange = entry.what === "other change" && entry.change !== undefined;
+  return [
+    ...missing.map((field) => `${field} is missing.`),
+    ...(ofChange ? changeFaults(entry.change, "change") : []),
+  ];
 }
 
 function withCar(entry: Extract<LogEntry, { kind: "set-up" }>): ReadEntry {

@@ -14,7 +14,7 @@ import { stages } from "../plan/minutes.js";
 import { MOST_STEPS } from "../plan/plan.js";
 import { venueShape } from "../plan/venue-file.js";
 import { MOST_LAPS } from "./lap-times.js";
-import { type EntryKind, expectations, roadStates } from "./log.js";
+import { type EntryKind, expectations, happeningKinds, roadStates } from "./log.js";
 import { confidences } from "./report.js";
 import { reportShape } from "./report-file.js";
 
@@ -74,6 +74,15 @@ const step = group("One run of the plan", {
   note: optional(text("Anything worth knowing")),
 });
 
+const steps = list("The runs", step, MOST_STEPS);
+
+const otherCar = group("A car that is not like the first", {
+  carNumber: count("Which car of the day", 2, 50),
+  setUp: text("The set-up its runs start from"),
+  steps,
+  changeMinutes: optional(numberWithin("Minutes for a change", "ratio", 0, 1440)),
+});
+
 const votes = (letter: string) => count(`Cards ${letter}`, 0, 10_000);
 
 /** What an entry of any kind has. */
@@ -88,8 +97,11 @@ export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
     minutes: numberWithin("Minutes of the day", "ratio", 0, 10_000),
     drivers: list("Names", text("A name"), 200),
     cars: count("How many cars", 1, 50),
-    steps: list("The runs", step, MOST_STEPS),
+    steps,
     setUp: text("The set-up it starts from"),
+    usual: optional(minutes),
+    swap: optional(numberWithin("Minutes between rounds", "ratio", 0, 60)),
+    others: optional(list("Cars that are not like the first", otherCar, 49)),
   }),
   "set-up": group("A version of a set-up", {
     ...head,
@@ -102,6 +114,7 @@ export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
     setUp: text("The set-up that was driven"),
     driver: text("Who drove"),
     runNumber: optional(count("Which run of the plan", 1, 1000)),
+    round: optional(count("Which round of the run", 1, 200)),
     lapTimes: optional(list("Lap times", numberWithin("A lap", "time", 1, 10_000), MOST_LAPS)),
   }),
   report: group("A report", {
@@ -130,6 +143,17 @@ export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
     ...head,
     words: text("The note"),
     about: optional(text("The entry it is about")),
+  }),
+  happening: group("What happened on the day", {
+    ...head,
+    what: text("What happened", happeningKinds),
+    day: text("The day"),
+    runNumber: count("Which run of the plan", 1, 1000),
+    stage: optional(text("How far the run was", stages)),
+    driver: optional(text("Who")),
+    other: optional(text("With whom")),
+    change: optional(change),
+    minutes: optional(numberWithin("How long", "ratio", 0, 1440)),
   }),
   withdrawal: group("Takes an entry back", {
     ...head,

@@ -1,6 +1,8 @@
 import type { PhaseName } from "../../balance/phases.js";
 import type { Car } from "../../car/car.js";
+import type { Change } from "../../change/change.js";
 import type { PollCount, PollLetter } from "../debrief/poll.js";
+import type { StageMinutes } from "../plan/minutes.js";
 import type { PlanStep } from "../plan/plan.js";
 import type { Venue } from "../plan/venue.js";
 import type { Confidence, Report } from "./report.js";
@@ -66,6 +68,23 @@ export interface EventEntry extends EntryHead {
   readonly steps: readonly PlanStep[];
   /** The set-up that the plan starts from. */
   readonly setUp: string;
+  /** Minutes that the day has in place of the usual ones. */
+  readonly usual?: Partial<StageMinutes>;
+  /** Minutes to get out and in between two rounds; none when left out. */
+  readonly swap?: number;
+  /** Cars with a file and runs of their own; a car that is not among them is one like the first. */
+  readonly others?: readonly OtherCar[];
+}
+
+/** A car of a day that is not like the first. */
+export interface OtherCar {
+  /** 2 is the second car of the day. */
+  readonly carNumber: number;
+  /** The set-up that its runs start from. */
+  readonly setUp: string;
+  readonly steps: readonly PlanStep[];
+  /** Minutes for a change of this car. */
+  readonly changeMinutes?: number;
 }
 
 /** One version of a set-up; the first of a chain is the car as it was measured. */
@@ -84,6 +103,8 @@ export interface RunEntry extends EntryHead {
   readonly driver: string;
   /** Which run of the plan; 1 is the first. */
   readonly runNumber?: number;
+  /** In which round of the run; 1 is the first. */
+  readonly round?: number;
   /** s */
   readonly lapTimes?: readonly number[];
 }
@@ -129,6 +150,38 @@ export interface NoteEntry extends EntryHead {
   readonly about?: string;
 }
 
+/** What can happen on a day that no plan knows. */
+export const happeningKinds = [
+  "change skipped",
+  "other change",
+  "weather",
+  "driver left",
+  "driver joined",
+  "drivers swapped",
+  "run does not count",
+  "break",
+] as const;
+export type HappeningKind = (typeof happeningKinds)[number];
+
+/** Something that happened on the day; taken back like any entry, by a withdrawal. */
+export interface HappeningEntry extends EntryHead {
+  readonly kind: "happening";
+  readonly what: HappeningKind;
+  /** The day, an entry. */
+  readonly day: string;
+  /** The run of the plan that was at hand, or from which on it holds; 1 is the first. */
+  readonly runNumber: number;
+  /** How far that run was. */
+  readonly stage?: keyof StageMinutes;
+  /** Who left, joined or swapped; and with whom. */
+  readonly driver?: string;
+  readonly other?: string;
+  /** What was changed instead of what the plan says. */
+  readonly change?: Change;
+  /** How long a break is. */
+  readonly minutes?: number;
+}
+
 /** Takes an entry back, which stays in the log; taken back itself, it no longer counts either. */
 export interface WithdrawalEntry extends EntryHead {
   readonly kind: "withdrawal";
@@ -150,6 +203,7 @@ export type KnownEntry =
   | PredictionEntry
   | PollEntry
   | NoteEntry
+  | HappeningEntry
   | WithdrawalEntry;
 
 export type LogEntry = KnownEntry | LaterEntry;
@@ -163,6 +217,7 @@ export const entryKinds = [
   "prediction",
   "poll",
   "note",
+  "happening",
   "withdrawal",
 ] as const satisfies readonly KnownEntry["kind"][];
 export type EntryKind = KnownEntry["kind"];

@@ -1,11 +1,11 @@
 import { cornerNamed, type Venue } from "../plan/venue.js";
 import { canonical } from "./canonical.js";
-import { sameName } from "./driver-runs.js";
 import { readEntry } from "./entry-file.js";
 import type { EntryHead, LogEntry, ReportEntry } from "./log.js";
 import type { Report } from "./report.js";
 import { withAnswer } from "./report-answers.js";
 import { type ReportColumn, reportColumns } from "./report-columns.js";
+import { sameName } from "./same-name.js";
 import { standing } from "./standing.js";
 import { type TableDay, TableRuns } from "./table-runs.js";
 

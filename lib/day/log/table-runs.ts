@@ -1,12 +1,7 @@
 import { cut, inShort } from "../../car/file/in-short.js";
-import {
-  type DriverRun,
-  driverRuns,
-  sameName,
-  setUpNamedByRun,
-  setUpOfRun,
-} from "./driver-runs.js";
+import { type DriverRun, driverRuns, setUpNamedByRun, setUpOfRun } from "./driver-runs.js";
 import type { EntryHead, EventEntry, Log, RunEntry } from "./log.js";
+import { sameName } from "./same-name.js";
 import { nowStandingFor } from "./standing.js";
 
 /** Where a table's runs and drivers are looked up: the log, and the day whose runs have the numbers. */

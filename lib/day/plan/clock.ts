@@ -1,4 +1,4 @@
-import { stages } from "./minutes.js";
+import { drivingMinutes, stages } from "./minutes.js";
 import type { SheetRow } from "./sheet-row.js";
 
 /** Where a day stands: which run and stage, and how long it is at it. */
@@ -88,38 +88,48 @@ export interface RoundReading {
   readonly left: number;
 }
 
-/**
- * Reads the clock against the plan.
- *
- * @param rounds - how often all cars go out in one run
- */
-export function readClock(clock: Clock, row: SheetRow, rounds: number, now: number): ClockReading {
-  const planned = minutesOf(row, rounds)[clock.stage] ?? 0;
+/** A run as the clock needs it. */
+export type TimedRun = Pick<SheetRow, "minutes" | "startsAt" | "rounds" | "swap">;
+
+/** Reads the clock against the plan. */
+export function readClock(clock: Clock, row: TimedRun, now: number): ClockReading {
+  const planned = stageMinutes(row)[clock.stage] ?? 0;
   const spent = spentAt(clock, now) / MINUTE;
-  const round = stages[clock.stage] === "drive" ? roundAt(spent, row.minutes.drive, rounds) : {};
+  const round = stages[clock.stage] === "drive" ? roundAt(spent, row) : {};
   const reading = { planned, left: planned - spent, ...round };
   if (clock.begun === undefined) return reading;
-  const due = dueAt(clock, row, rounds) + Math.min(spent, planned);
+  const due = dueAt(clock, row) + Math.min(spent, planned);
   return { ...reading, behind: (now - clock.begun) / MINUTE - due };
 }
 
 /** The round that is out after so many minutes of driving; nothing where there is only one. */
-function roundAt(spent: number, each: number, rounds: number): { round?: RoundReading } {
+function roundAt(spent: number, { minutes: { drive: each }, rounds, swap }: TimedRun) {
   if (rounds < 2) return {};
-  const over = each > 0 ? Math.floor(spent / each) : rounds;
+  const over = each + swap > 0 ? Math.floor(spent / (each + swap)) : rounds;
   const round = Math.min(rounds, over + 1);
-  return { round: { round, of: rounds, left: round * each - spent } };
+  const left = round * each + (round - 1) * swap - spent;
+  return { round: { round, of: rounds, left } };
+}
+
+/** The clock at the start of the next round; in the last, and while nobody drives, as it was. */
+export function atNextRound(clock: Clock, row: TimedRun, now: number): Clock {
+  const { round } = readClock(clock, row, now);
+  if (round === undefined || round.round >= round.of) return clock;
+  const spent = round.round * (row.minutes.drive + row.swap) * MINUTE;
+  return { ...clock, spent, ...(clock.since !== undefined && { since: now }) };
 }
 
 /** Minutes of the plan before the stage at hand. */
-export function dueAt({ stage }: Clock, row: SheetRow, rounds: number): number {
-  const before = minutesOf(row, rounds).slice(0, stage);
+export function dueAt({ stage }: Clock, row: TimedRun): number {
+  const before = stageMinutes(row).slice(0, stage);
   return before.reduce((sum, one) => sum + one, row.startsAt);
 }
 
 /** Minutes of each stage, all rounds driven. */
-const minutesOf = (row: SheetRow, rounds: number): number[] =>
-  stages.map((stage) => row.minutes[stage] * (stage === "drive" ? rounds : 1));
+export const stageMinutes = ({ minutes, rounds, swap }: TimedRun): number[] =>
+  stages.map((stage) =>
+    stage === "drive" ? drivingMinutes(minutes.drive, rounds, swap) : minutes[stage],
+  );
 
 /** Reads a clock that was kept. */
 export function asClock(value: unknown): Clock | undefined {

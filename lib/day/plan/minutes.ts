@@ -28,13 +28,26 @@ export const usualMinutes: StageMinutes = {
 export const stages = Object.keys(usualMinutes) as (keyof StageMinutes)[];
 
 /**
+ * Minutes in which all cars go out so many times, and drivers get out and in between.
+ *
+ * @param drive - minutes of each round
+ * @param swap - minutes between two rounds
+ * @example
+ * drivingMinutes(8, 3, 2) // → 28, by hand: 3·8 + 2·2
+ */
+export const drivingMinutes = (drive: number, rounds = 1, swap = 0): number =>
+  rounds * drive + (rounds - 1) * swap;
+
+/**
  * Minutes of a whole cycle in which all cars go out so many times.
  *
+ * @param swap - minutes between two rounds
  * @example
  * cycleMinutes(usualMinutes, 2) // → 37, by hand: 29 + 8
  */
-export function cycleMinutes(minutes: StageMinutes, rounds = 1): number {
-  return stages.reduce((sum, stage) => sum + minutes[stage] * (stage === "drive" ? rounds : 1), 0);
+export function cycleMinutes(minutes: StageMinutes, rounds = 1, swap = 0): number {
+  const driving = drivingMinutes(minutes.drive, rounds, swap);
+  return stages.reduce((sum, stage) => sum + (stage === "drive" ? driving : minutes[stage]), 0);
 }
 
 /** Minutes with hand tools to make a change at one end, both sides – common practice, no source. */

@@ -39,12 +39,15 @@ export interface Plan {
   readonly cars?: number;
   /** m/s² from which a shift counts as felt; `LEAST_FELT_SHIFT` when left out */
   readonly leastFelt?: number;
+  /** Minutes that the day has in place of the usual ones. */
+  readonly usual?: Partial<StageMinutes>;
+  /** Minutes to get out and in between two rounds; none when left out. */
+  readonly swap?: number;
+  /** How often all cars go out in each run, from the first; as often as all drivers need when left out. */
+  readonly rounds?: readonly number[];
+  /** The car of each run as it was filed, from the first; where nothing was filed the plan says it. */
+  readonly filed?: readonly (Car | undefined)[];
   readonly steps: readonly PlanStep[];
-}
-
-/** The plan with one step exchanged. */
-export function withStep(plan: Plan, index: number, step: PlanStep): Plan {
-  return { ...plan, steps: plan.steps.map((old, i) => (i === index ? step : old)) };
 }
 
 /** The plan with a step put in before another. */

@@ -7,7 +7,7 @@ import { whyNotRanked } from "../../change/ranked.js";
 import { possibleChanges } from "../../change/steps.js";
 import { Refusal } from "../../refusal.js";
 import { LEAST_FELT_SHIFT } from "../debrief/feel.js";
-import type { Plan, PlanStep } from "./plan.js";
+import type { Plan, PlanStep, StepKind } from "./plan.js";
 import { type Looker, lookerFor, sheetOf } from "./sheet.js";
 import { stepCountsFor, timesSteps, tryCounts } from "./step-counts.js";
 import { isBrakesRearwards } from "./warnings.js";
@@ -82,12 +82,25 @@ function shiftOf(change: Change, before: Baseline): number | undefined {
  *
  * The baseline first; a change towards the front sliding first; back to the baseline; a change the
  * other way; a run in which nothing is changed, announced; then more changes, one at a time. With
- * less time the end is left out, but never the return.
+ * less time the end is left out, but never the return; where three changes fit only without the run
+ * in which nothing is changed, that one is.
  */
 export function proposePlan(plan: Omit<Plan, "steps">): Plan {
   const look = lookerFor(plan);
+  const whole = proposed(plan, sequence, look);
+  if (isEnough(whole.steps)) return whole;
+  const short = proposed(plan, shortSequence, look);
+  return isEnough(short.steps) ? short : whole;
+}
+
+/** Whether a plan tests something: at least three changes, and a return to the baseline. */
+export const isEnough = (steps: readonly PlanStep[]): boolean =>
+  steps.filter(({ kind }) => kind === "change").length >= 3 &&
+  steps.some(({ kind }) => kind === "return");
+
+function proposed(plan: Omit<Plan, "steps">, kinds: readonly StepKind[], look: Looker): Plan {
   let steps: PlanStep[] = [];
-  for (const kind of sequence) {
+  for (const kind of kinds) {
     const step = kind === "change" ? nextChange({ ...plan, steps }, look) : { kind };
     if (step === undefined) continue;
     const longer = { ...plan, steps: [...steps, step] };
@@ -97,6 +110,7 @@ export function proposePlan(plan: Omit<Plan, "steps">): Plan {
   return { ...plan, steps };
 }
 
+const shortSequence = ["baseline", "change", "return", "change", "change"] as const;
 const sequence = [
   "baseline",
   "change",

@@ -36,13 +36,21 @@ export function rotation(drivers: readonly string[], cars: number, run = 1): Rou
   const twice = drivers.find((name, i) => drivers.indexOf(name) !== i);
   if (twice !== undefined)
     throw new Refusal("driver-twice", `driver ${JSON.stringify(twice)} stands twice.`);
-  const queues = Array.from({ length: cars }, (_, car) =>
-    shifted(
-      drivers.filter((_, i) => i % cars === car),
-      run - 1,
-    ),
-  );
-  const rounds = Math.ceil(drivers.length / cars);
+  return roundsOfCrew(crewOf(drivers, cars), cars, run);
+}
+
+/** Each driver with the car that they keep: one after the other, so that all cars have about as many. */
+export const crewOf = (drivers: readonly string[], cars: number): Stint[] =>
+  drivers.map((driver, i) => ({ driver, car: (i % cars) + 1 }));
+
+/** Who drives when, for one run, where it is known who drives which car. */
+export function roundsOfCrew(crew: readonly Stint[], cars: number, run: number): Round[] {
+  const queues = Array.from({ length: cars }, (_, i) => {
+    const own = crew.filter(({ car }) => car === i + 1).map(({ driver }) => driver);
+    return shifted(own, run - 1);
+  });
+  const drivers = crew.map(({ driver }) => driver);
+  const rounds = Math.max(0, ...queues.map(({ length }) => length));
   return Array.from({ length: rounds }, (_, round) => roundOf(queues, round, drivers));
 }
 

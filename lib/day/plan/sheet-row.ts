@@ -44,8 +44,13 @@ export interface SheetRow {
   /** Minutes after the start of the day. */
   readonly startsAt: number;
   readonly minutes: StageMinutes;
+  /** How often all cars go out, and the minutes between two rounds. */
+  readonly rounds: number;
+  readonly swap: number;
   /** Minutes of the whole cycle with all rounds driven. */
   readonly lasts: number;
+  /** How the car stands before hands go to it: as filed last, else as the plan left it. */
+  readonly stood: Car;
   /** The set-up of this run, put back. */
   readonly car: Car;
   /** What the hands do before this run, seats included. */

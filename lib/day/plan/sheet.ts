@@ -9,6 +9,7 @@ import { tradesOf } from "../../change/trade.js";
 import type { Wheels } from "../../load/wheels.js";
 import { Refusal } from "../../refusal.js";
 import { type Cell, cellsOf, shiftsOf } from "../debrief/cells.js";
+import { canonical } from "../log/canonical.js";
 import { differenceOfSetUps } from "./difference.js";
 import { cycleMinutes, minutesFor, type StageMinutes, usualMinutes } from "./minutes.js";
 import type { Plan, PlanStep } from "./plan.js";
@@ -48,10 +49,11 @@ export type Looker = (car: Car) => Look;
 
 /** Looks at each car of a day once: most runs share theirs with another. */
 export function lookerFor({ car: measured, venue }: Pick<Plan, "car" | "venue">): Looker {
-  const seen = new Map<Car, Look>();
+  const seen = new Map<string, Look>();
   const speed = venueSpeed(venue);
   return (car) => {
-    const known = seen.get(car);
+    const key = canonical(car);
+    const known = seen.get(key);
     if (known !== undefined) return known;
     const [similar] = seen.values();
     const standing = standingCar(car, measured);
@@ -59,31 +61,34 @@ export function lookerFor({ car: measured, venue }: Pick<Plan, "car" | "venue">)
       baseline: baselineOf(standing, speed, similar?.baseline.corners),
       cells: cellsOf(standing, venue, similar?.cells),
     };
-    seen.set(car, look);
+    seen.set(key, look);
     return look;
   };
 }
 
 function rowOf(plan: Plan, step: PlanStep, before: readonly SheetRow[], look: Looker): SheetRow {
   const last = before.at(-1);
-  const from = last?.car ?? plan.car;
+  const from = plan.filed?.[before.length - 1] ?? last?.car ?? plan.car;
   const turn = turnOf(plan, step, look(from).baseline);
   const toDo = differenceOfSetUps(from, turn.car).changes;
-  const minutes = minutesOf(step, toDo);
+  const minutes = minutesOf(plan, step, toDo);
+  const { swap = 0 } = plan;
+  const rounds = plan.rounds?.[before.length] ?? roundsOf(plan);
   const shifts = last === undefined ? undefined : shiftsBetween(look(from), look(turn.car));
   const row = {
     step,
     run: before.length + 1,
+    stood: from,
     startsAt: last === undefined ? 0 : last.startsAt + last.lasts,
     minutes,
-    lasts: cycleMinutes(minutes, roundsOf(plan)),
+    ...{ rounds, swap, lasts: cycleMinutes(minutes, rounds, swap) },
     ...turn,
     toDo,
     cells: shifts?.cells ?? [],
     ...(shifts && { phases: shifts.phases, moved: shifts.moved }),
     ...standingOf(look(turn.car).baseline, look(from).baseline),
   };
-  return { ...row, warnings: warningsOf(row, plan, before) };
+  return { ...row, warnings: warningsOf(row, plan) };
 }
 
 /** How the car of a run stands at its limit, and what of that is new. */
@@ -116,9 +121,10 @@ function shiftsBetween(before: Look, after: Look) {
   };
 }
 
-function minutesOf(step: PlanStep, toDo: readonly Change[]): StageMinutes {
-  const change = toDo.length === 0 ? 0 : Math.max(usualMinutes.change, minutesFor(toDo));
-  return { ...usualMinutes, change, ...step.minutes };
+function minutesOf({ usual }: Plan, step: PlanStep, toDo: readonly Change[]): StageMinutes {
+  const own = { ...usualMinutes, ...usual };
+  const making = usual?.change ?? Math.max(usualMinutes.change, minutesFor(toDo));
+  return { ...own, change: toDo.length === 0 ? 0 : making, ...step.minutes };
 }
 
 /** How often all cars go out in one run. */

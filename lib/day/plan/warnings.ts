@@ -12,7 +12,7 @@ import { testedChanges } from "./single.js";
 type Row = Omit<SheetRow, "warnings">;
 
 /** What to beware of in one run of a plan. */
-export function warningsOf(row: Row, plan: Plan, before: readonly SheetRow[]): PlanWarning[] {
+export function warningsOf(row: Row, plan: Plan): PlanWarning[] {
   return [
     ...refused(row),
     ...tipsOver(row),
@@ -20,9 +20,9 @@ export function warningsOf(row: Row, plan: Plan, before: readonly SheetRow[]): P
     ...brokenLimits(row.margins),
     ...towardsTheRear(row, plan.leastFelt ?? LEAST_FELT_SHIFT),
     ...brakesToTheRear(row, plan.car),
-    ...severalChanges(row, plan, before.at(-1)),
+    ...severalChanges(row, plan),
     ...order(row),
-    ...time(row, plan),
+    ...tooLate(row, plan),
   ];
 }
 
@@ -71,9 +71,9 @@ function brakesToTheRear(row: Row, came: Car): PlanWarning[] {
   return movesBrakesRearwards(row, came) ? [{ code: "brakes-rearwards" }] : [];
 }
 
-function severalChanges(row: Row, { car }: Plan, last: SheetRow | undefined): PlanWarning[] {
-  if (last === undefined) return [];
-  const count = testedChanges(standingCar(last.car, car), standingCar(row.car, car)).length;
+function severalChanges(row: Row, { car }: Plan): PlanWarning[] {
+  if (row.run === 1) return [];
+  const count = testedChanges(standingCar(row.stood, car), standingCar(row.car, car)).length;
   return count < 2 ? [] : [{ code: "several-changes", count }];
 }
 
@@ -81,7 +81,11 @@ function order({ step, run }: Row): PlanWarning[] {
   return run === 1 && step.kind !== "baseline" ? [{ code: "no-baseline" }] : [];
 }
 
-function time({ startsAt, lasts }: Row, { minutes }: Plan): PlanWarning[] {
+/** Said where a run ends after the day is over. */
+export function tooLate(
+  { startsAt, lasts }: Pick<Row, "startsAt" | "lasts">,
+  { minutes }: Pick<Plan, "minutes">,
+): PlanWarning[] {
   const over = startsAt + lasts - minutes;
   return over <= 0 ? [] : [{ code: "too-late", minutes: Math.ceil(over) }];
 }

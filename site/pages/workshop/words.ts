@@ -1,3 +1,4 @@
+import { happen } from "../../say/workshop/happen.js";
 import { log } from "../../say/workshop/log.js";
 import { plan } from "../../say/workshop/plan.js";
 import { report } from "../../say/workshop/report.js";
@@ -9,4 +10,15 @@ import { handing } from "./words/handing.js";
 import { page } from "./words/page.js";
 
 /** Every word that the workshop says of itself, apart from code so that it can be translated. */
-export const words = { ...page, plan, sheets, safety, run, report, talk, log, handing } as const;
+export const words = {
+  ...page,
+  plan,
+  sheets,
+  safety,
+  run,
+  report,
+  talk,
+  log,
+  handing,
+  happen,
+} as const;

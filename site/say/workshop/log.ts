@@ -117,6 +117,7 @@ export const log = {
     prediction: "prediction",
     poll: "vote",
     note: "note",
+    happening: "what happened",
     withdrawal: "withdrawal",
   },
 } as const;

@@ -1,3 +1,5 @@
+import type { Assumption, StageMinutes } from "@rollbook/lib";
+
 /** What the plan says. */
 export const plan = {
   day: "Day",
@@ -20,7 +22,7 @@ export const plan = {
   ownCar: (name: string) => `${name} (your own car)`,
   dayCar: (name: string) => `${name} (as filed with this day)`,
   minutes: "Minutes in all",
-  cars: "How many cars like it",
+  cars: "How many cars",
   drivers: "Drivers",
   driversNote: "one name a line",
   newDriver: "Driver 1",
@@ -54,6 +56,27 @@ export const plan = {
   downCorner: (name: string) => `${name}: one place down`,
   sequence: "Sequence of runs",
   propose: "Propose a sequence",
+  forbids:
+    "Three changes and a return to the baseline do not fit into this time. Each of these alone would let them:",
+  allow: (assumption: Assumption, { drive = 0, teach = 0, change = 0 }: Partial<StageMinutes>) =>
+    ({
+      stint: `Stints of ${drive} min`,
+      talk: teach === 0 ? "Talk only at the end of the day" : `${teach} min to teach and to talk`,
+      change: `Changes that need no more than ${change} min`,
+      "stint and talk": `Stints of ${drive} min, and talk only at the end of the day`,
+    })[assumption],
+  whichCar: "Runs of which car",
+  likeFirst: (name: string) => `like car 1: ${name}`,
+  fileOfCar: (car: number) => `Car ${car}`,
+  stillCopied: (car: string, copied: string, percent: number) =>
+    `${percent} % of what the file of ${car} says is still as in ${copied}: what is predicted is as much about that car as about yours. Put in what you can measure under Your car.`,
+  ownMinutes: "Minutes that you know best",
+  ownMinutesHelp:
+    "Asked once, for the whole day. Work under a car takes as long as it takes: give it more rather than less.",
+  changeMinutes: (car: string) =>
+    car === "" ? "For a change, at least" : `For a change, at least, ${car}`,
+  stintMinutes: "Of each stint",
+  swapMinutes: "To get out and in between stints",
   proposing: "Working out what can be felt on this car, in this time …",
   proposed: (count: number) => `${count} runs proposed. Each can be changed, moved or removed.`,
   nothingFits: "Not even a baseline fits into this time: give the day more minutes.",

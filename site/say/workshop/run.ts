@@ -60,6 +60,8 @@ export const run = {
   notBegunRun: "The plan cannot be filed: it needs a driver, a run and a car that can stand.",
   drives: "Who drives",
   reports: "Reports in",
+  reportsIn: (count: number, of: number) => `${count} of ${of} drivers are in.`,
+  missing: (names: string) => `Still missing: ${names}.`,
   reportCount: (driver: string, count: number) => `${driver}: ${count}`,
   addNote: "A note for the log",
   keepNote: "Put it in the log",

@@ -40,7 +40,8 @@ export const sheets = {
   backTitle: (run: number) => `Before run ${run}: back to the baseline`,
   doThis: "Do this, and nothing else",
   undo: "To undo it, in this order",
-  takes: (minutes: number) => `About ${minutes} min.`,
+  takes: (minutes: number) =>
+    `The plan gives it ${minutes} min. Take longer if it needs longer: nobody hurries under a car.`,
   safety: "Safety",
   firstSlowly: "First lap slowly.",
   step: (count: number) => (count === 1 ? "one step" : `${count} steps`),

@@ -3,6 +3,14 @@ export const talk = {
   noRuns: "No run of this day has reports yet.",
   run: "Which run",
   about: "Whose reports",
+  whichCar: "Which car",
+  otherRoad: (names: string) =>
+    `${names}: the run before was on another road, wet or dry. What was felt may be the water, so it is not compared. Drive a new baseline on this road first.`,
+  addBaseline: "Make the next run a new baseline",
+  baselineAdded: (run: number) => `Run ${run} is a baseline on this road.`,
+  otherCar: (names: string) =>
+    `${names}: never in this car before. What was felt in another car is not compared.`,
+  leftOut: "This run does not count: it was taken out of the comparisons.",
   group: "The group, without names",
   first: "1 · What was reported",
   firstHelp:
@@ -72,7 +80,7 @@ export const talk = {
   nothingBack: "Nothing has to be put back.",
   sideEffects: "What else moves",
   addToPlan: "Add to the plan as the next run",
-  added: "Added to the plan as its last run.",
+  added: (run: number) => `Added to the plan as run ${run}, with the minutes of the run before.`,
   clause: (clause: string) => `With it ${clause}.`,
   others: (count: number) => `Why not the others (${count})`,
   because: (name: string, why: string) => `${name}: ${why}`,

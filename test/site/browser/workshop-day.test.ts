@@ -161,6 +161,43 @@ describe("a day in the workshop", () => {
     expect([...foreign, ...fresh.foreign]).toEqual([]);
   });
 
+  it("goes by the car as it stands: a change that was skipped is on no card, and rain is one tap", async () => {
+    const { page, errors } = await open("workshop");
+    await page.locator("#new-day").click();
+    for (const step of [0, 1, 2]) {
+      await page.locator("#step-add").click();
+      if (step === 1) await page.locator("#step-1-kind").selectOption("change");
+    }
+    await page.locator("#file-plan").click();
+    await goTo(page, "sheets");
+    await page.locator(".card h4", { hasText: "Before run 3" }).waitFor();
+
+    await goTo(page, "run");
+    await page.locator("#begin-run").click();
+    await page.locator("#run-later").click();
+    await page.locator("#change-skipped").click();
+    await page.locator("#run-is-filed").waitFor();
+    await goTo(page, "sheets");
+    await page.locator("#papers", { hasNotText: "Before run" }).waitFor();
+
+    await goTo(page, "run");
+    await page.locator("#rain-now").click();
+    await page.locator("#dry-again").waitFor();
+    await page.locator("#happenings > summary").click();
+    expect(await page.locator("#happenings .filed li").allTextContents()).toEqual([
+      expect.stringContaining("change skipped"),
+      expect.stringContaining("the road is now wet"),
+    ]);
+
+    // Both can be taken back: then the run is filed as the card says
+    await page.locator("#take-back-0").click();
+    await page.locator("#run-later").click();
+    await page.locator("#run .to-do", { hasText: /→/ }).waitFor();
+    await page.locator("#take-back-0").click();
+    await page.locator("#rain-now").waitFor();
+    expect(errors).toEqual([]);
+  });
+
   it("proposes a sequence for another day, and takes it back", async () => {
     const { page } = await open("workshop");
     await page.locator("#new-day").click();

@@ -5,14 +5,15 @@ import { goTo, kept, takeIn } from "./workshop.js";
 
 const { open } = useBrowser();
 
-/** One more report on the fourth run of the example. */
+/** One more report on the fourth run of the example, on a place that nobody spoke of. */
 function laterReport(): LogEntry {
   const [day] = standing(exampleLog, "event");
   const [first] = (day ? driverRuns(exampleLog, day) : [])
     .filter(({ run }) => run === 4)
     .flatMap(({ reports }) => reports);
   if (first === undefined) throw new Error("somebody reported on the fourth run of the example");
-  return { ...first, id: "later-1" };
+  const report = { ...first.report, corner: "Pit exit", balance: 0 };
+  return { ...first, id: "later-1", at: "2031-05-10T23:00:00.000Z", report };
 }
 
 describe("a glance at another tab", () => {

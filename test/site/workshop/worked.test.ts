@@ -1,7 +1,7 @@
 import { exampleLog, standing } from "@rollbook/lib";
 import { describe, expect, it } from "vitest";
 import { draftOf } from "../../../site/pages/workshop/day/draft.js";
-import { inputOf, worked } from "../../../site/pages/workshop/day/worked.js";
+import { inputOf, workedOut } from "../../../site/pages/workshop/day/worked-out.js";
 
 const [event] = standing(exampleLog, "event");
 const day = event && draftOf(event, exampleLog);
@@ -9,7 +9,7 @@ if (day === undefined) throw new Error("the example has a day and its car");
 
 describe("a plan that is worked out", () => {
   it("is not worked out again for a name or a note, and has the note that stands there now", () => {
-    const before = worked(day).rows ?? [];
+    const before = workedOut(day, exampleLog).rows ?? [];
     const renamed = {
       ...day,
       name: "Another",
@@ -17,7 +17,7 @@ describe("a plan that is worked out", () => {
       venue: { ...day.venue, name: "A field", notes: "wet" },
       steps: day.steps.map((step) => ({ ...step, note: "slowly" })),
     };
-    const after = worked(renamed).rows ?? [];
+    const after = workedOut(renamed, exampleLog).rows ?? [];
     expect(after).toHaveLength(6);
     expect(after.map(({ cells }) => cells)).toEqual(before.map(({ cells }) => cells));
     after.forEach((row, i) => {
@@ -39,6 +39,6 @@ describe("a plan that is worked out", () => {
       { ...day, leastFelt: 1 },
       { ...day, car: { ...day.car, brakeFrontShare: 0.5 } },
     ];
-    expect(new Set([day, ...changed].map(inputOf)).size).toBe(8);
+    expect(new Set([day, ...changed].map((one) => inputOf(one, exampleLog))).size).toBe(8);
   });
 });

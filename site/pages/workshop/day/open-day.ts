@@ -58,11 +58,18 @@ export function fileDay(): Draft | undefined {
   const draft = theDay();
   if (draft === undefined || !canFile(draft)) return undefined;
   if (isFiled(draft, theLog())) return draft;
-  const body = setUpToFile(draft, theLog());
-  const setUp = body === undefined ? (draft.setUp ?? "") : write(body).id;
-  const event = eventToFile(draft, setUp, theLog());
+  const setUp = setUpFiled(draft);
+  const others = draft.others?.map((other) => ({ ...other, setUp: setUpFiled(other) }));
+  const cast = { ...draft, setUp, ...(others && { others }) };
+  const event = eventToFile(cast, setUp, theLog());
   const id = event === undefined ? draft.event : write(event).id;
-  const filed = { ...draft, setUp, ...(id !== undefined && { event: id }) };
+  const filed = { ...cast, ...(id !== undefined && { event: id }) };
   change(filed);
   return filed;
+}
+
+/** The set-up of a car as it is filed; now, where it was not. */
+function setUpFiled(one: Pick<Draft, "car" | "setUp">): string {
+  const body = setUpToFile(one, theLog());
+  return body === undefined ? (one.setUp ?? "") : write(body).id;
 }

@@ -1,8 +1,11 @@
 import {
+  crewInRun,
   type DriverRun,
   driverRuns,
   type EventEntry,
+  happeningsOf,
   nowStandingFor,
+  planCarOf,
   type RunEntry,
   sameName,
   setUpNamedByRun,
@@ -35,20 +38,29 @@ export function driverRun(driver: string, run: number): DriverRun | undefined {
   const predictions = standing(log, "prediction").filter(
     ({ by = "", setUp }) => sameName(by, driver) && own(setUp),
   );
-  return { driver, run, entries, reports, predictions };
+  const unknown = { car: 1, road: "dry", leftOut: false } as const;
+  return { ...unknown, driver, run, entries, reports, predictions };
 }
 
-/** The set-up of a run by its entry, or by the run's number where this device does not have it. */
-export function setUpFor(run: number): string {
+/** The set-up of a driver's run by its entry, or by the run's number where this device does not have it. */
+export function setUpFor(driver: string, run: number): string {
   const event = filedDay();
-  const filed = event && setUpOfRun(theLog(), event, run);
+  const filed = event && setUpOfRun(theLog(), event, run, carOf(event, driver, run));
   return filed?.id ?? setUpNamedByRun(run);
+}
+
+/** The car of the plan that a driver is in. */
+function carOf(event: EventEntry, driver: string, run: number): number {
+  const known = driverRun(driver, run)?.car;
+  const crew = crewInRun(event, happeningsOf(theLog(), event), run);
+  return known ?? planCarOf(event, crew.find((one) => sameName(one.driver, driver))?.car);
 }
 
 /** The run that a driver's reports belong to; written now where it is not in the log. */
 export function runFor(driver: string, run: number): Pick<RunEntry, "id"> {
   const [known] = driverRun(driver, run)?.entries ?? [];
   return (
-    known ?? write({ kind: "run", setUp: setUpFor(run), author: driver, driver, runNumber: run })
+    known ??
+    write({ kind: "run", setUp: setUpFor(driver, run), author: driver, driver, runNumber: run })
   );
 }

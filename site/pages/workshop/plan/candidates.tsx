@@ -17,13 +17,15 @@ import { shiftText } from "../../../ui/shift-bars.js";
 import { useWorkAtRest } from "../../../ui/work-at-rest.js";
 import type { Draft } from "../day/draft.js";
 import { words } from "../words.js";
-import { appendStep } from "./steps.js";
+import { appendStep, editedCar } from "./steps.js";
 
 const { plan } = words;
 
 /** Changes that are large enough to feel, worked out while the fold is open. */
 export function Candidates({ day, open }: { readonly day: Draft; readonly open: boolean }) {
-  const { car, venue } = day;
+  const { venue } = day;
+  const own = day.others?.find(({ carNumber }) => carNumber === editedCar.value);
+  const { car } = own ?? day;
   const unfolded = useSignal(false);
   const { output = [], current } = useWorkAtRest(
     JSON.stringify([car, venue.corners]),

@@ -1,4 +1,4 @@
-import { type Car, parameters, phaseNames, type SheetRow, tightestOfEach } from "@rollbook/lib";
+import { parameters, phaseNames, type SheetRow, tightestOfEach } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
 import { movedInWords } from "../../../say/figures.js";
 import { marginAmount, toDoInWords } from "../../../say/plan.js";
@@ -15,9 +15,9 @@ interface Of {
 }
 
 /** What the model says of one run of the plan. */
-export function Outcome({ row, before }: Of & { readonly before: Car }) {
+export function Outcome({ row }: Of) {
   const id = `run-${row.run}`;
-  const toDo = toDoInWords(row, before, reader);
+  const toDo = toDoInWords(row, reader);
   const end = row.startsAt + row.lasts;
   const moves = row.moved === undefined ? [] : movedInWords(row.moved, reader);
   return (

@@ -41,7 +41,7 @@ export function People({ day }: { readonly day: Draft }) {
         label={plan.cars}
         range={carRange}
         value={day.cars}
-        report={(cars) => edit((now) => ({ ...now, cars }))}
+        report={(cars) => edit((now) => withCars(now, cars))}
       />
       <PlanText
         id="day-drivers"
@@ -57,13 +57,15 @@ export function People({ day }: { readonly day: Draft }) {
   );
 }
 
+/** The day with another number of cars; the runs of one that is gone go with it. */
+function withCars({ others, ...day }: Draft, cars: number): Draft {
+  const left = others?.filter(({ carNumber }) => carNumber <= cars) ?? [];
+  return { ...day, cars, ...(left.length > 0 && { others: left }) };
+}
+
 /** The day's own car first: choosing another makes that one the day's. */
 function CarOfDay({ day }: { readonly day: Draft }) {
-  const cars: [string, Car][] = [
-    [plan.dayCar(day.car.name), day.car],
-    [plan.demoCar(demoCar.name), demoCar],
-    ...ownCars.now.value.cars.map((car): [string, Car] => [plan.ownCar(car.name), car]),
-  ];
+  const cars: [string, Car][] = [[plan.dayCar(day.car.name), day.car], ...carsAtHand()];
   const choose = (chosen: string) => {
     const car = cars[Number(chosen)]?.[1];
     if (car !== undefined) edit((now) => ({ ...now, car }));
@@ -71,6 +73,12 @@ function CarOfDay({ day }: { readonly day: Draft }) {
   const choices = cars.map(([label], i) => [String(i), label] as const);
   return <ChoiceField id="day-car" label={plan.car} choices={choices} value="0" choose={choose} />;
 }
+
+/** The workbook's own car, and the reader's. */
+export const carsAtHand = (): [string, Car][] => [
+  [plan.demoCar(demoCar.name), demoCar],
+  ...ownCars.now.value.cars.map((car): [string, Car] => [plan.ownCar(car.name), car]),
+];
 
 /** The names in lines of text, empty lines left out. */
 const namesIn = (text: string): string[] =>

@@ -1,19 +1,21 @@
-import { type Round, rotation } from "@rollbook/lib";
+import { type Round, runsOfDay } from "@rollbook/lib";
 import type { Draft } from "../day/draft.js";
+import { roundsOn } from "../day/worked.js";
 import { words } from "../words.js";
 
 const { plan } = words;
 
 /** Who drives which car when, run by run. */
-export function RotationTable({ drivers, cars, steps }: Pick<Draft, "drivers" | "cars" | "steps">) {
-  const runs = steps.map((_, i) => rotation(drivers, cars, i + 1));
+export function RotationTable({ day }: { readonly day: Draft }) {
+  const runs = Array.from({ length: runsOfDay(day) }, (_, i) => roundsOn(day, i + 1));
+  const most = Math.max(0, ...runs.map(({ length }) => length));
   return (
     <div class="table" role="region" tabIndex={0} aria-label={plan.rotation}>
       <table>
         <thead>
           <tr>
             <td />
-            {runs[0]?.map((_, i) => (
+            {Array.from({ length: most }, (_, i) => (
               <th key={i} scope="col">
                 {plan.round(i + 1)}
               </th>

@@ -3,25 +3,27 @@ import { reader } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import { refusalInWords } from "../../../say/refusal.js";
 import { Button } from "../../../ui/button.js";
+import { Chips } from "../../../ui/chips.js";
 import { bewares } from "../day/beware.js";
+import { carsOfPlan, carTitle } from "../day/car-names.js";
 import type { Draft } from "../day/draft.js";
 import { useWorked } from "../day/use-worked.js";
 import type { Worked } from "../day/worked.js";
 import { words } from "../words.js";
 import { Outcome } from "./outcome.js";
 import { StepFields } from "./step.js";
-import { addRun, propose } from "./steps.js";
+import { addRun, editedCar, forbidding, propose, proposeWith, stepsOf } from "./steps.js";
 
 const { plan } = words;
 
 /** The runs of the plan with what the model says of each. */
 export function Sequence({ day, open }: { readonly day: Draft; readonly open: boolean }) {
   const { output, current } = useWorked(day, open);
-  const rows = output?.rows ?? [];
-  const outcomes = useMemo(
-    () => rows.map((row, i) => <Outcome row={row} before={rows[i - 1]?.car ?? day.car} />),
-    [output],
-  );
+  const sheets = output?.sheets ?? [];
+  const { rows = [], plan: { car } = day } =
+    sheets.find((sheet) => sheet.car === editedCar.value) ?? sheets[0] ?? {};
+  const steps = stepsOf(day);
+  const outcomes = useMemo(() => rows.map((row) => <Outcome key={row.run} row={row} />), [rows]);
   return (
     <>
       <p class="tools">
@@ -29,19 +31,16 @@ export function Sequence({ day, open }: { readonly day: Draft; readonly open: bo
           {plan.propose}
         </Button>
       </p>
+      <Forbids />
+      <WhichCar day={day} />
       <p role="status" class="quiet" id="worked-out">
-        {output !== undefined && current ? summary(day, output) : plan.working}
+        {output !== undefined && current ? summary(output) : plan.working}
       </p>
       <ol class="steps" id="steps">
-        {day.steps.map((step, i) => (
+        {steps.map((step, i) => (
           <li key={i} id={`step-${i}`}>
             <Title index={i} step={step} />
-            <StepFields
-              step={step}
-              index={i}
-              car={day.car}
-              usual={rows[i]?.minutes ?? usualMinutes}
-            />
+            <StepFields step={step} index={i} car={car} usual={rows[i]?.minutes ?? usualMinutes} />
             <div class="outcome" id={`step-${i}-outcome`} aria-busy={!current}>
               {isAbout(rows[i]?.step, step) && outcomes[i]}
             </div>
@@ -54,6 +53,45 @@ export function Sequence({ day, open }: { readonly day: Draft; readonly open: bo
         </Button>
       </p>
     </>
+  );
+}
+
+/** What forbids that a proposal tests more, and a button that changes it. */
+function Forbids() {
+  const forbids = forbidding.value;
+  if (forbids.length === 0) return null;
+  return (
+    <div class="beware" id="forbids">
+      <p>{plan.forbids}</p>
+      <p class="tools">
+        {forbids.map(({ assumption, usual }) => (
+          <Button
+            key={assumption}
+            id={`allow-${assumption.replaceAll(" ", "-")}`}
+            work={() => proposeWith(usual)}
+          >
+            {plan.allow(assumption, usual)}
+          </Button>
+        ))}
+      </p>
+    </div>
+  );
+}
+
+/** Which car's runs are edited, where cars differ. */
+function WhichCar({ day }: { readonly day: Draft }) {
+  const cars = carsOfPlan(day);
+  if (cars.length < 2) return null;
+  return (
+    <Chips
+      id="edited-car"
+      question={plan.whichCar}
+      choices={cars.map((value) => ({ value, text: carTitle(day, value) ?? "" }))}
+      chosen={cars.includes(editedCar.value) ? editedCar.value : 1}
+      choose={(car) => {
+        editedCar.value = car;
+      }}
+    />
   );
 }
 
@@ -72,10 +110,11 @@ function isAbout(worked: PlanStep | undefined, step: PlanStep): boolean {
   return placeKey(worked.change) === placeKey(step.change);
 }
 
-function summary({ steps }: Draft, { rows, fault }: Worked): string {
+function summary({ rows, sheets, fault }: Worked): string {
   if (fault !== undefined) return plan.cannotStand(refusalInWords(fault, reader));
   const last = rows.at(-1);
-  if (steps.length === 0 || last === undefined) return plan.noSteps;
-  const warnings = rows.reduce((sum, row) => sum + bewares(row).length, 0);
+  if (last === undefined) return plan.noSteps;
+  const all = sheets.flatMap((sheet) => sheet.rows);
+  const warnings = all.reduce((sum, row) => sum + bewares(row).length, 0);
   return plan.workedOut(rows.length, words.hours(last.startsAt + last.lasts), warnings);
 }

@@ -8,6 +8,7 @@ import { sayKept } from "../parts/say-kept.js";
 import { views } from "../route.js";
 import { words } from "../words.js";
 import { Candidates } from "./candidates.js";
+import { CarsAndMinutes } from "./cars.js";
 import { DayChooser } from "./day-chooser.js";
 import { People } from "./people.js";
 import { RotationTable } from "./rotation-table.js";
@@ -47,12 +48,13 @@ function FirstLook() {
 }
 
 function DayParts({ day, open }: { readonly day: Draft; readonly open: boolean }) {
-  const { drivers, cars, steps, venue } = day;
+  const { drivers, steps, venue } = day;
   return (
     <>
       <p class="only-print">{factsOf(day)}</p>
       <Part title={plan.who}>
         <People day={day} />
+        <CarsAndMinutes day={day} />
       </Part>
       <Part title={plan.venue}>
         <VenueEditor venue={venue} />
@@ -63,7 +65,7 @@ function DayParts({ day, open }: { readonly day: Draft; readonly open: boolean }
       </Part>
       {drivers.length > 1 && steps.length > 0 && (
         <Part title={plan.rotation}>
-          <RotationTable drivers={drivers} cars={cars} steps={steps} />
+          <RotationTable day={day} />
         </Part>
       )}
       <div class="filing-plan">

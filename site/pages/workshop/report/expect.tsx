@@ -63,7 +63,7 @@ function file(): void {
   const sure = confidence === undefined ? {} : { confidence };
   write({
     kind: "prediction",
-    setUp: setUpFor(run),
+    setUp: setUpFor(driver, run),
     author: driver,
     by: driver,
     expects,

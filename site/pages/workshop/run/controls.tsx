@@ -1,9 +1,10 @@
 import {
+  atNextRound,
   atRun,
   dueAt,
   moved,
   paused,
-  roundsOf,
+  stageMinutes,
   stages,
   started,
   stoppedClock,
@@ -12,7 +13,7 @@ import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
 import { openWall } from "../../../ui/wall.js";
 import { words } from "../words.js";
-import { type AtHand, clockAt, setClock } from "./state.js";
+import { type AtHand, clockAt, readingOf, setClock } from "./state.js";
 
 const { run: said } = words;
 
@@ -48,9 +49,11 @@ export function RunButtons({ at }: { readonly at: AtHand }) {
 export function StageButtons({ at }: { readonly at: AtHand }) {
   const clock = clockAt(at);
   const running = clock.since !== undefined;
-  const due = dueAt(clock, at.row, roundsOf(at.day));
+  const due = dueAt(clock, at.row);
   const toggle = () =>
     setClock(running ? paused(clock, Date.now()) : started(clock, Date.now(), due));
+  const { round } = readingOf(at);
+  const nextRound = () => setClock(atNextRound(clock, at.row, Date.now()));
   const go = (by: 1 | -1) => () => setClock(moved(clock, by, at.rows.length, Date.now()));
   return (
     <p class="tools">
@@ -63,21 +66,24 @@ export function StageButtons({ at }: { readonly at: AtHand }) {
       <Button id="stage-next" work={go(1)}>
         {said.next}
       </Button>
+      {round !== undefined && round.round < round.of && (
+        <Button id="next-round" work={nextRound}>
+          {words.happen.nextRound}
+        </Button>
+      )}
     </p>
   );
 }
 
 /** The stages of the run with their minutes; the one at hand is marked. */
 export function StageList({ at }: { readonly at: AtHand }) {
-  const rounds = roundsOf(at.day);
+  const minutes = stageMinutes(at.row);
   return (
     <ol class="stages">
       {stages.map((stage, i) => (
         <li key={stage} aria-current={i === clockAt(at).stage ? "step" : undefined}>
           <span>{words.stages[stage]}</span>
-          <span class="number">
-            {words.minutes(at.row.minutes[stage] * (stage === "drive" ? rounds : 1))}
-          </span>
+          <span class="number">{words.minutes(minutes[i] ?? 0)}</span>
         </li>
       ))}
     </ol>

@@ -1,10 +1,12 @@
 import { effect } from "@preact/signals";
-import { type Clock, type ClockReading, rotation, type SheetRow, stages } from "@rollbook/lib";
+import { type Clock, type ClockReading, type SheetRow, stages } from "@rollbook/lib";
 import { clockText } from "../../../say/clock.js";
 import { say } from "../../../ui/notice.js";
 import type { Draft } from "../day/draft.js";
+import { roundsOn } from "../day/worked.js";
 import { words } from "../words.js";
 import { buzz } from "./buzz.js";
+import { sound } from "./sound.js";
 import { type AtHand, atHand, clock, clockAt, readingOf } from "./state.js";
 
 const { run: said } = words;
@@ -59,6 +61,7 @@ function tell(before: Moment | undefined, now: Moment, stage: string, drivers: s
   if (now.over && same?.over !== true) say(said.stageOver(stage));
   else if (same !== undefined && now.round > same.round) say(said.swap(now.round, drivers));
   else return;
+  sound();
   buzz();
 }
 
@@ -73,9 +76,9 @@ function timeText({ left, round }: ClockReading, stage: string, drivers: string)
 }
 
 /** Who is out in the round at hand. */
-function driversOf({ drivers, cars }: Draft, { run }: SheetRow, { round }: ClockReading): string {
+function driversOf(day: Draft, { run }: SheetRow, { round }: ClockReading): string {
   if (round === undefined) return "";
-  const { stints = [] } = rotation(drivers, cars, run)[round.round - 1] ?? {};
+  const { stints = [] } = roundsOn(day, run)[round.round - 1] ?? {};
   return stints.map(({ driver }) => driver).join(", ");
 }
 

@@ -1,12 +1,5 @@
 import { computed, signal } from "@preact/signals";
-import {
-  asClock,
-  type Clock,
-  readClock,
-  roundsOf,
-  type SheetRow,
-  stoppedClock,
-} from "@rollbook/lib";
+import { asClock, type Clock, readClock, type SheetRow, stoppedClock } from "@rollbook/lib";
 import { documentOf } from "@rollbook/page";
 import { isTyping } from "../../../ui/work-at-rest.js";
 import type { Draft } from "../day/draft.js";
@@ -25,8 +18,15 @@ export interface AtHand {
   readonly day: Draft;
   readonly rows: readonly SheetRow[];
   readonly row: SheetRow;
-  /** The run before this one. */
-  readonly before: SheetRow | undefined;
+  /** Every car of the plan in this run. */
+  readonly cars: readonly CarAtHand[];
+}
+
+/** One car of the plan in the run at hand. */
+export interface CarAtHand {
+  /** 1 is the first car, and all that are like it. */
+  readonly car: number;
+  readonly row: SheetRow;
 }
 
 let last: AtHand | undefined;
@@ -39,10 +39,15 @@ export const atHand = computed((): AtHand | undefined => {
 
 function findAtHand(): AtHand | undefined {
   const day = theDay();
-  const rows = (day && worked(day).rows) ?? [];
+  const { rows = [], sheets = [] } = day === undefined ? {} : worked(day);
   const { run } = clock.now.value;
   const row = rows[run - 1] ?? rows[0];
-  return day && row && { day, rows, row, before: rows[row.run - 2] };
+  if (day === undefined || row === undefined) return undefined;
+  const cars = sheets.flatMap(({ car, rows: own }) => {
+    const at = own[row.run - 1];
+    return at === undefined ? [] : [{ car, row: at }];
+  });
+  return { day, rows, row, cars };
 }
 
 /** The clock, of a run that the plan has. */
@@ -50,5 +55,4 @@ export const clockAt = ({ row }: AtHand): Clock =>
   clock.now.value.run === row.run ? clock.now.value : stoppedClock;
 
 /** What the clock shows at this second. */
-export const readingOf = (at: AtHand) =>
-  readClock(clockAt(at), at.row, roundsOf(at.day), second.value);
+export const readingOf = (at: AtHand) => readClock(clockAt(at), at.row, second.value);

@@ -1,12 +1,13 @@
 import { Wall } from "../../../ui/wall.js";
 import { useWhileOpen } from "../../../ui/while-open.js";
-import { type FiledFor, filedFor } from "../day/begin-run.js";
 import { theDay } from "../day/open-day.js";
 import { NoDay } from "../parts/no-day.js";
 import { words } from "../words.js";
-import { ForInstructor, ForTheWall, OnTheCar, ReportsIn, WhoDrives } from "./at-hand.js";
+import { ForInstructor, ForTheWall, OnTheCars, ReportsIn, WhoDrives } from "./at-hand.js";
 import { RunButtons, StageButtons, StageList } from "./controls.js";
 import { Behind, Time } from "./face.js";
+import { Happenings, Road } from "./happenings.js";
+import { Late } from "./late.js";
 import { Note } from "./note.js";
 import { type AtHand, atHand } from "./state.js";
 import { AskedToAll, VoteWithCards } from "./vote.js";
@@ -15,28 +16,34 @@ import { chosenQuestion } from "./vote-state.js";
 const { run: said } = words;
 
 /** The clock, what is done and who is out. */
-function Step({ at, filed }: { readonly at: AtHand; readonly filed: FiledFor }) {
-  const { row, rows } = at;
+function Step({ at }: { readonly at: AtHand }) {
+  const { row, rows, cars } = at;
   return (
     <div>
-      <h3>{`${said.title(row.run, rows.length)}: ${said.kinds[row.step.kind]}`}</h3>
+      <h3>
+        {cars.length > 1
+          ? said.title(row.run, rows.length)
+          : `${said.title(row.run, rows.length)}: ${said.kinds[row.step.kind]}`}
+      </h3>
       <RunButtons at={at} />
       <div class="at-hand">
         <div>
           <Time at={at} />
           <Behind at={at} />
+          <Late at={at} />
           <StageButtons at={at} />
           <StageList at={at} />
         </div>
         <div>
           <ForInstructor at={at} />
-          <OnTheCar at={at} filed={filed} />
+          <OnTheCars at={at} />
         </div>
         <div>
           <h3>{said.drives}</h3>
           <WhoDrives at={at} />
           <h3>{said.reports}</h3>
           <ReportsIn at={at} />
+          <Road at={at} />
         </div>
       </div>
     </div>
@@ -65,7 +72,8 @@ export function RunView({ open }: { readonly open: boolean }) {
           <NoDay sentence={theDay() === undefined ? undefined : said.noRuns} />
         ) : (
           <>
-            <Step at={at} filed={filedFor(at.row.run)} />
+            <Step at={at} />
+            <Happenings at={at} />
             <VoteWithCards />
             <Note />
             <RunWall at={at} />

@@ -1,23 +1,25 @@
-import type { Car, SheetRow } from "@rollbook/lib";
+import type { SheetRow } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import { toDoInWords } from "../../../say/plan.js";
 import { ShiftBars } from "../../../ui/shift-bars.js";
 import { asides, bewares } from "../day/beware.js";
+import { carTitle } from "../day/car-names.js";
 import { readyQuestions } from "../run/vote-state.js";
 import { words } from "../words.js";
-import { type OfDay, Paper } from "./paper.js";
+import { carsIn, type OfDay, Paper } from "./paper.js";
 
 const { sheets: said } = words;
 
 /** What the model predicts for each run, and the right letters: for the instructor alone. */
-export function AnswerKey({ day, rows }: OfDay) {
+export function AnswerKey({ day, rows, sheets }: OfDay) {
+  const runs = rows.flatMap(({ run }) => carsIn(sheets, run));
   return (
     <Paper day={day} title={said.key} secret>
       <p>{said.keyHelp}</p>
       <div class="keys">
-        {rows.map((row, i) => (
-          <RunKey key={row.run} row={row} before={rows[i - 1]?.car ?? day.car} />
+        {runs.map(({ car, row }) => (
+          <RunKey key={`${row.run} ${car}`} row={row} whose={carTitle(day, car)} />
         ))}
       </div>
       <h4>{said.votes}</h4>
@@ -26,12 +28,21 @@ export function AnswerKey({ day, rows }: OfDay) {
   );
 }
 
-function RunKey({ row, before }: { readonly row: SheetRow; readonly before: Car }) {
+function RunKey({
+  row,
+  whose = "",
+}: {
+  readonly row: SheetRow;
+  /** Which car it is, where cars differ. */
+  readonly whose: string | undefined;
+}) {
   if (row.phases === undefined || row.toDo.length === 0) return null;
-  const toDo = toDoInWords(row, before, reader);
+  const toDo = toDoInWords(row, reader);
   return (
     <section class="key">
-      <h4>{`${words.plan.run(row.run)}: ${toDo.join("; ")}`}</h4>
+      <h4>
+        {[words.plan.run(row.run), whose, toDo.join("; ")].filter((one) => one !== "").join(": ")}
+      </h4>
       <ShiftBars phases={row.phases} caption={said.keyShifts} />
       {bewares(row).map((sentence) => (
         <p key={sentence} class="beware">

@@ -4,9 +4,10 @@ import { toDoInWords, undoInWords } from "../../../say/plan.js";
 import { safetyLines } from "../../../say/workshop/safety.js";
 import { List } from "../../../ui/list.js";
 import { tippingOf } from "../day/beware.js";
+import { carTitle } from "../day/car-names.js";
 import type { Draft } from "../day/draft.js";
 import { words } from "../words.js";
-import { Blank, type OfDay, Paper } from "./paper.js";
+import { Blank, type CarRun, carsIn, type OfDay, Paper } from "./paper.js";
 
 const { sheets: said } = words;
 
@@ -14,40 +15,33 @@ const { sheets: said } = words;
 export const isOnCard = ({ toDo }: SheetRow): boolean => toDo.length > 0;
 
 /** One card for each time that hands go to the car. */
-export function ChangeCards({ day, rows }: OfDay) {
+export function ChangeCards({ day, rows, sheets }: OfDay) {
+  const cards = rows.flatMap(({ run }) => carsIn(sheets, run)).filter(({ row }) => isOnCard(row));
   return (
     <Paper day={day} title={said.kinds.cards}>
-      {rows.map(
-        (row, i) =>
-          isOnCard(row) && (
-            <Card key={row.run} day={day} row={row} before={rows[i - 1]?.car ?? day.car} />
-          ),
-      )}
+      {cards.map((one) => (
+        <Card key={`${one.row.run} ${one.car}`} day={day} one={one} />
+      ))}
     </Paper>
   );
 }
 
-function Card({
-  day,
-  row,
-  before,
-}: {
-  readonly day: Draft;
-  readonly row: SheetRow;
-  readonly before: Draft["car"];
-}) {
-  const title = row.step.kind === "return" ? said.backTitle(row.run) : said.cardTitle(row.run);
+function Card({ day, one: { car, row } }: { readonly day: Draft; readonly one: CarRun }) {
+  const run = row.step.kind === "return" ? said.backTitle(row.run) : said.cardTitle(row.run);
+  const whose = carTitle(day, car);
+  const title = whose === undefined ? run : `${whose}. ${run}`;
+  const came = day.others?.find(({ carNumber }) => carNumber === car) ?? day;
   return (
     <section class="card">
       <h4>{title}</h4>
       <p>
         <b>{said.doThis}</b>
       </p>
-      <List texts={toDoInWords(row, before, reader)} kind="to-do" />
+      <List texts={toDoInWords(row, reader)} kind="to-do" />
       <p>{said.takes(row.minutes.change)}</p>
       <div class="safety">
         <h5>{said.safety}</h5>
-        <List texts={[...tippingOf(row), ...safetyLines(safetyOf(day, row))]} />
+        <List texts={[...tippingOf(row), ...safetyLines(safetyOf(came, row))]} />
       </div>
       <p>
         <b>{said.undo}</b>

@@ -3,28 +3,28 @@ import { format, reader } from "@rollbook/page";
 import { toDoInWords } from "../../../say/plan.js";
 import { List } from "../../../ui/list.js";
 import { Table } from "../../../ui/table.js";
+import { carTitle } from "../day/car-names.js";
+import type { Draft } from "../day/draft.js";
 import { words } from "../words.js";
-import { type OfDay, Paper } from "./paper.js";
+import { type CarRun, carsIn, type OfDay, Paper } from "./paper.js";
 
 const { sheets: said, safety } = words;
 
 /** What everybody gets: the idea, the runs without what to expect of them, the corners, how to report. */
-export function HandOut({ day, rows }: OfDay) {
+export function HandOut({ day, rows, sheets }: OfDay) {
   return (
     <Paper day={day} title={day.name}>
       <h4>{said.idea}</h4>
       <p>{said.ideaText}</p>
       <h4>{said.runs}</h4>
       <ol class="plain">
-        {rows.map((row, i) => {
-          const toDo = toDoInWords(row, rows[i - 1]?.car ?? day.car, reader).join("; ");
-          return (
-            <li key={row.run}>
-              <b>{words.run.kinds[row.step.kind]}</b>
-              {toDo === "" ? "" : `: ${toDo}`}
-            </li>
-          );
-        })}
+        {rows.map(({ run }) => (
+          <li key={run}>
+            {carsIn(sheets, run).map((one) => (
+              <RunOfCar key={one.car} day={day} one={one} />
+            ))}
+          </li>
+        ))}
       </ol>
       <h4>{said.corners}</h4>
       <Table
@@ -37,6 +37,18 @@ export function HandOut({ day, rows }: OfDay) {
       <h4>{said.safety}</h4>
       <List texts={[safety.first, safety.stop, safety.rules]} />
     </Paper>
+  );
+}
+
+function RunOfCar({ day, one: { car, row } }: { readonly day: Draft; readonly one: CarRun }) {
+  const toDo = toDoInWords(row, reader).join("; ");
+  const whose = carTitle(day, car);
+  return (
+    <p class="run-of-car">
+      {whose !== undefined && `${whose}. `}
+      <b>{words.run.kinds[row.step.kind]}</b>
+      {toDo === "" ? "" : `: ${toDo}`}
+    </p>
   );
 }
 

@@ -1,4 +1,4 @@
-import type { SheetRow } from "@rollbook/lib";
+import type { CarSheet, SheetRow } from "@rollbook/lib";
 import type { ComponentChildren } from "preact";
 import type { Draft } from "../day/draft.js";
 import { words } from "../words.js";
@@ -7,7 +7,22 @@ import { words } from "../words.js";
 export interface OfDay {
   readonly day: Draft;
   readonly rows: readonly SheetRow[];
+  /** The runs of each car of the plan. */
+  readonly sheets: readonly CarSheet[];
 }
+
+/** A run of one car of the plan. */
+export interface CarRun {
+  readonly car: number;
+  readonly row: SheetRow;
+}
+
+/** What each car of the plan does in a run. */
+export const carsIn = (sheets: readonly CarSheet[], run: number): CarRun[] =>
+  sheets.flatMap(({ car, rows }) => {
+    const row = rows[run - 1];
+    return row === undefined ? [] : [{ car, row }];
+  });
 
 /** A sheet of paper with a title; what lies on it may go on over several pages. */
 export function Paper({

@@ -1,16 +1,18 @@
-import { rotation, roundsOf, type SheetRow, stages } from "@rollbook/lib";
+import { type SheetRow, stages } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
 import { toDoInWords, warningInWords } from "../../../say/plan.js";
 import { List } from "../../../ui/list.js";
+import { carTitle } from "../day/car-names.js";
 import type { Draft } from "../day/draft.js";
+import { roundsOn } from "../day/worked.js";
 import { roundInWords } from "../plan/rotation-table.js";
 import { words } from "../words.js";
-import { type OfDay, Paper } from "./paper.js";
+import { type CarRun, carsIn, type OfDay, Paper } from "./paper.js";
 
 const { sheets: said } = words;
 
 /** The whole day on a page: when, what, how long, who. */
-export function RunSheet({ day, rows }: OfDay) {
+export function RunSheet({ day, rows, sheets }: OfDay) {
   const { car, venue, minutes, cars, drivers } = day;
   const last = rows.at(-1);
   return (
@@ -27,8 +29,8 @@ export function RunSheet({ day, rows }: OfDay) {
           </tr>
         </thead>
         <tbody>
-          {rows.map((row, i) => (
-            <RunRow key={row.run} day={day} row={row} before={rows[i - 1]} />
+          {rows.map((row) => (
+            <RunRow key={row.run} day={day} row={row} cars={carsIn(sheets, row.run)} />
           ))}
         </tbody>
       </table>
@@ -40,36 +42,53 @@ export function RunSheet({ day, rows }: OfDay) {
 function RunRow({
   day,
   row,
-  before,
+  cars,
 }: {
   readonly day: Draft;
   readonly row: SheetRow;
-  readonly before: SheetRow | undefined;
+  readonly cars: readonly CarRun[];
 }) {
   return (
     <tr>
       <td class="start">{words.hours(row.startsAt)}</td>
       <td>{row.run}</td>
       <td>
-        <b>{words.run.kinds[row.step.kind]}</b>
-        <List texts={toDoInWords(row, before?.car ?? day.car, reader)} />
-        {row.step.note !== undefined && <p>{row.step.note}</p>}
-        {cautions(row).map((text) => (
-          <p key={text} class="beware">
-            {spell(text)}
-          </p>
+        {cars.map((one) => (
+          <CarInRun key={one.car} one={one} whose={carTitle(day, one.car)} />
         ))}
       </td>
-      <td>{minutesInWords(row, roundsOf(day))}</td>
+      <td>{minutesInWords(row)}</td>
       <td>
         <ol class="plain">
-          {rotation(day.drivers, day.cars, row.run).map((round, i) => (
+          {roundsOn(day, row.run).map((round, i) => (
             <li key={i}>{roundInWords({ ...round, waiting: [] })}</li>
           ))}
         </ol>
       </td>
       <td class="box">☐</td>
     </tr>
+  );
+}
+
+function CarInRun({
+  one: { row },
+  whose,
+}: {
+  readonly one: CarRun;
+  readonly whose: string | undefined;
+}) {
+  return (
+    <>
+      {whose !== undefined && <p>{whose}</p>}
+      <b>{words.run.kinds[row.step.kind]}</b>
+      <List texts={toDoInWords(row, reader)} />
+      {row.step.note !== undefined && <p>{row.step.note}</p>}
+      {cautions(row).map((text) => (
+        <p key={text} class="beware">
+          {spell(text)}
+        </p>
+      ))}
+    </>
   );
 }
 
@@ -80,7 +99,7 @@ function cautions({ toDo, warnings }: SheetRow): string[] {
   return [...first, ...others.map((one) => warningInWords(one, reader))];
 }
 
-function minutesInWords({ minutes }: SheetRow, rounds: number): string {
+function minutesInWords({ minutes, rounds }: SheetRow): string {
   const each = stages
     .filter((stage) => minutes[stage] > 0)
     .map((stage) => {

@@ -19,7 +19,7 @@ const sheetOf: Readonly<Record<Kind, ComponentType<OfDay>>> = {
 };
 
 /** The sheet of a kind. */
-export function SheetOf({ kind, day, rows }: OfDay & { readonly kind: Kind }) {
+export function SheetOf({ kind, ...of }: OfDay & { readonly kind: Kind }) {
   const Sheet = sheetOf[kind];
-  return <Sheet day={day} rows={rows} />;
+  return <Sheet {...of} />;
 }

@@ -18,7 +18,7 @@ export function openSheetWall(): void {
 }
 
 /** The sheets one by one in large type. */
-export function SheetWall({ kinds, day, rows }: OfDay & { readonly kinds: readonly Kind[] }) {
+export function SheetWall({ kinds, ...of }: OfDay & { readonly kinds: readonly Kind[] }) {
   const turn = (by: number) => () => {
     at.value = (at.value ?? 0) + by;
   };
@@ -36,7 +36,7 @@ export function SheetWall({ kinds, day, rows }: OfDay & { readonly kinds: readon
               {said.nextSheet}
             </Button>
           </p>
-          <SheetOf key={kind} kind={kind} day={day} rows={rows} />
+          <SheetOf key={kind} kind={kind} {...of} />
         </div>
       )}
     </Wall>

@@ -1,4 +1,4 @@
-import type { SheetRow } from "@rollbook/lib";
+import { type CarSheet, runsOfDay } from "@rollbook/lib";
 import { useEffect } from "preact/hooks";
 import { say } from "../../../ui/notice.js";
 import type { Draft } from "../day/draft.js";
@@ -18,7 +18,7 @@ const { sheets: said } = words;
 /** What to print, on which paper, and the sheets themselves. */
 export function Sheets({ open }: { readonly open: boolean }) {
   const day = dayNow.value;
-  const noRuns = day?.steps.length === 0 ? words.run.noRuns : undefined;
+  const noRuns = day !== undefined && runsOfDay(day) === 0 ? words.run.noRuns : undefined;
   return (
     <>
       <h2 tabIndex={-1}>{words.views.sheets}</h2>
@@ -34,8 +34,9 @@ export function Sheets({ open }: { readonly open: boolean }) {
 function SheetsOf({ day, open }: { readonly day: Draft; readonly open: boolean }) {
   const { current } = useWorked(day, open);
   useEffect(() => forgetKey, [open]);
-  const rows = (current && worked(day).rows) || [];
-  const shown = allKinds.filter((kind) => isChosen(kind) && isSomething(kind, rows));
+  const { rows = [], sheets = [] } = current ? worked(day) : {};
+  const of = { day, rows, sheets };
+  const shown = allKinds.filter((kind) => isChosen(kind) && isSomething(kind, sheets));
   const forAll = shown.filter((kind) => kind !== "key");
   return (
     <>
@@ -43,13 +44,13 @@ function SheetsOf({ day, open }: { readonly day: Draft; readonly open: boolean }
       <div class="papers" id="papers" data-paper={chosen.value.paper}>
         {!current && <p>{said.working}</p>}
         {current && shown.length === 0 && <p>{said.nothing}</p>}
-        {current && shown.map((kind) => <SheetOf key={kind} kind={kind} day={day} rows={rows} />)}
+        {current && shown.map((kind) => <SheetOf key={kind} kind={kind} {...of} />)}
       </div>
-      <SheetWall kinds={forAll} day={day} rows={rows} />
+      <SheetWall kinds={forAll} {...of} />
     </>
   );
 }
 
 /** Cards only where hands go to the car; of the other kinds there is always one. */
-const isSomething = (kind: Kind, rows: readonly SheetRow[]): boolean =>
-  kind !== "cards" || rows.some(isOnCard);
+const isSomething = (kind: Kind, sheets: readonly CarSheet[]): boolean =>
+  kind !== "cards" || sheets.some(({ rows }) => rows.some(isOnCard));

@@ -46,7 +46,8 @@ interface Asked {
 /** What was chosen and worked out in this visit, by topic. */
 const asked = signal<Readonly<Record<string, Asked>>>({});
 
-const keyOf = ({ event, run, driver = "" }: Topic): string => canonical([event.setUp, run, driver]);
+const keyOf = ({ event, run, car, driver = "" }: Topic): string =>
+  canonical([event.setUp, run, car, driver]);
 
 export const askedOf = (topic: Topic): Asked => asked.value[keyOf(topic)] ?? {};
 

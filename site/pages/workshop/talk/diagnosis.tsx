@@ -18,10 +18,12 @@ interface Told {
   readonly diagnosis: Diagnosis;
   readonly of: Pick<Case, "car" | "measured">;
   readonly bands: Signal<BandsSoFar | undefined>;
+  /** Which car of the plan it is. */
+  readonly carNumber: number;
 }
 
 /** What to ask, what to change next, and why not the others. */
-export function DiagnosisToldOf({ diagnosis, of: { car, measured }, bands }: Told) {
+export function DiagnosisToldOf({ diagnosis, of: { car, measured }, bands, carNumber }: Told) {
   const { outcome, asks, notProposed, nearTipping, eased } = diagnosis;
   const asked = [...new Set(asks.map((ask) => askInWords(ask, reader)))];
   const others = notProposed.map(({ place, why }) =>
@@ -38,7 +40,7 @@ export function DiagnosisToldOf({ diagnosis, of: { car, measured }, bands }: Tol
           <List texts={asked} />
         </>
       )}
-      <Proposals diagnosis={diagnosis} of={{ car, measured }} bands={bands} />
+      <Proposals diagnosis={diagnosis} of={{ car, measured }} bands={bands} carNumber={carNumber} />
       {others.length > 0 && (
         <Fold id="not-proposed" title={said.others(others.length)}>
           <List texts={others} />
@@ -57,7 +59,7 @@ function EasedNotes({ eased }: { readonly eased: readonly Eased[] }) {
 }
 
 /** The single changes, the best first, and how sure each is as far as that is worked out. */
-function Proposals({ diagnosis, of: { car, measured }, bands }: Told) {
+function Proposals({ diagnosis, of: { car, measured }, bands, carNumber }: Told) {
   const { proposals, targets } = diagnosis;
   const wanted = useMemo(
     () => ({
@@ -78,7 +80,14 @@ function Proposals({ diagnosis, of: { car, measured }, bands }: Told) {
       <p class="quiet">{words.sure.help}</p>
       <ol class="proposals">
         {proposals.map((one, i) => (
-          <ProposedChange key={i} one={one} car={car} index={i} band={sure?.changes[i]} />
+          <ProposedChange
+            key={i}
+            one={one}
+            car={car}
+            carNumber={carNumber}
+            index={i}
+            band={sure?.changes[i]}
+          />
         ))}
       </ol>
     </>

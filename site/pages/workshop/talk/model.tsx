@@ -1,26 +1,63 @@
-import { comparedIn, testedIn } from "@rollbook/lib";
+import {
+  comparedIn,
+  happeningsOf,
+  inOtherCar,
+  isLeftOut,
+  onOtherRoad,
+  testedIn,
+} from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import { changeLabel } from "../../../say/change.js";
 import { talk as said } from "../../../say/workshop/talk.js";
+import { Button } from "../../../ui/button.js";
+import { say } from "../../../ui/notice.js";
+import { insertNext } from "../plan/steps.js";
 import { DriverTable, GroupTable } from "./side-by-side.js";
 import type { Topic } from "./topic.js";
 
 /** What the model says of a run against the one before, beside what was felt. */
-export function Model({ log, event, run, driver }: Topic) {
-  const { tested, compared } = useMemo(
-    () => ({ tested: testedIn(log, event, run), compared: comparedIn(log, event, run) }),
-    [log, event, run],
+export function Model({ log, event, run, car, driver }: Topic) {
+  const { tested, compared, elsewhere, strangers } = useMemo(
+    () => ({
+      tested: testedIn(log, event, run, car),
+      compared: comparedIn(log, event, run, car),
+      elsewhere: onOtherRoad(log, event, run, car),
+      strangers: inOtherCar(log, event, run, car),
+    }),
+    [log, event, run, car],
   );
   if (run < 2) return <p>{said.baselineRun}</p>;
+  if (isLeftOut(happeningsOf(log, event), run, car)) return <p>{said.leftOut}</p>;
   if (tested === undefined) return <p class="beware">{said.notComparable}</p>;
   const one = compared.find((each) => each.driver === driver);
+  const asked = (names: readonly string[]) =>
+    names.filter((name) => driver === undefined || name === driver);
   return (
     <>
       <Tested labels={tested.changes.map((change) => changeLabel(change, tested.before, reader))} />
+      <OtherRoad names={asked(elsewhere)} car={car} />
+      {asked(strangers).length > 0 && <p>{said.otherCar(asked(strangers).join(", "))}</p>}
       {driver === undefined && <GroupTable compared={compared} />}
       {one && <DriverTable cells={one.cells} />}
     </>
+  );
+}
+
+/** Wet against dry: why nothing is compared, and a new baseline for one tap. */
+function OtherRoad({ names, car }: { readonly names: readonly string[]; readonly car: number }) {
+  if (names.length === 0) return null;
+  const add = () => {
+    const run = insertNext({ kind: "baseline" }, car);
+    if (run !== undefined) say(said.baselineAdded(run));
+  };
+  return (
+    <div class="beware" id="other-road">
+      <p>{said.otherRoad(names.join(", "))}</p>
+      <Button id="talk-baseline" work={add}>
+        {said.addBaseline}
+      </Button>
+    </div>
   );
 }
 

@@ -25,9 +25,12 @@ import { DiagnosisToldOf } from "./diagnosis.js";
 import type { Topic } from "./topic.js";
 
 /** Choice of places, then the ranked single changes. */
-export function NextChange({ log, event, run, driver }: Topic) {
-  const topic = { log, event, run, driver };
-  const given = useMemo(() => caseOf(log, event, run, driver), [log, event, run, driver]);
+export function NextChange(topic: Topic) {
+  const { log, event, run, car, driver } = topic;
+  const given = useMemo(
+    () => caseOf(log, event, run, { driver, car }),
+    [log, event, run, driver, car],
+  );
   if (given === undefined) return <p class="beware">{said.noSetUp}</p>;
   const places = placesIn(given.reports);
   const choice = choiceFor(topic, places);
@@ -51,7 +54,7 @@ export function NextChange({ log, event, run, driver }: Topic) {
       </Button>
       <div id="diagnosis">
         {workedOut && isOutdated(workedOut, given) && <p class="quiet">{said.outdated}</p>}
-        {workedOut && <Answer workedOut={workedOut} />}
+        {workedOut && <Answer workedOut={workedOut} car={car} />}
       </div>
     </>
   );
@@ -81,10 +84,10 @@ function inShort({ answer, given }: WorkedOut): string {
   return outcomeInWords(answer.diagnosis.outcome, given.car, reader);
 }
 
-function Answer({ workedOut }: { readonly workedOut: WorkedOut }) {
+function Answer({ workedOut, car }: { readonly workedOut: WorkedOut; readonly car: number }) {
   const { answer, given, bands } = workedOut;
   if ("refusal" in answer) return <p class="beware">{inShort(workedOut)}</p>;
-  return <DiagnosisToldOf diagnosis={answer.diagnosis} of={given} bands={bands} />;
+  return <DiagnosisToldOf diagnosis={answer.diagnosis} of={given} bands={bands} carNumber={car} />;
 }
 
 function Places({

@@ -4,9 +4,12 @@ import { words } from "../words.js";
 import type { Topic } from "./topic.js";
 
 /** What was expected of a run, counted, with reasons and without names. */
-export function Predictions({ log, event, run, driver }: Topic) {
+export function Predictions({ log, event, run, car, driver }: Topic) {
   const entries = driverRuns(log, event)
-    .filter((one) => one.run === run && (driver === undefined || one.driver === driver))
+    .filter(
+      (one) =>
+        one.run === run && one.car === car && (driver === undefined || one.driver === driver),
+    )
     .flatMap(({ predictions }) => predictions);
   if (entries.length === 0) return <p class="quiet">{said.noPredictions}</p>;
   return (

@@ -23,18 +23,21 @@ import { say } from "../../../ui/notice.js";
 import { ShiftBars } from "../../../ui/shift-bars.js";
 import { change as changeDay, theDay } from "../day/open-day.js";
 import { Bewares } from "../parts/bewares.js";
+import { insertNext } from "../plan/steps.js";
 import { words } from "../words.js";
 
 /** A single change to make next: what it does, what speaks for it, and what goes with it. */
 export function ProposedChange({
   one,
   car,
+  carNumber,
   index,
   band,
 }: {
   readonly one: Proposal;
   /** Before the change. */
   readonly car: Car;
+  readonly carNumber: number;
   readonly index: number;
   /** How sure it is, once that is known. */
   readonly band: ChangeBand | undefined;
@@ -61,7 +64,7 @@ export function ProposedChange({
         </Fold>
       )}
       <p class="tools">
-        <Button id={`to-plan-${index}`} work={() => addToPlan(change)}>
+        <Button id={`to-plan-${index}`} work={() => addToPlan(change, carNumber)}>
           {said.addToPlan}
         </Button>
       </p>
@@ -89,9 +92,9 @@ function asidesOf({ change, onStops, eased, leanCostUnknown }: Proposal): string
   ];
 }
 
-function addToPlan(change: Change): void {
-  const day = theDay();
-  if (day === undefined) return;
-  changeDay({ ...day, steps: [...day.steps, { kind: "change", change }] });
-  say(said.added);
+function addToPlan(change: Change, car: number): void {
+  const before = theDay();
+  const run = insertNext({ kind: "change", change }, car);
+  if (before === undefined || run === undefined) return;
+  say(said.added(run), () => changeDay(before));
 }

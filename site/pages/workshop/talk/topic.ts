@@ -5,6 +5,8 @@ export interface Topic {
   readonly log: Log;
   readonly event: EventEntry;
   readonly run: number;
+  /** The car of the plan: 1 is the first, and all that are like it. */
+  readonly car: number;
   /** Left out for the group. */
   readonly driver: string | undefined;
 }

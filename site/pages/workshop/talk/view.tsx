@@ -3,6 +3,7 @@ import {
   driverRuns,
   type EventEntry,
   type Log,
+  nowStandingFor,
   reportsOf,
   runsWithReports,
   sameName,
@@ -13,6 +14,7 @@ import { logNow } from "../../../store/log.js";
 import { Chips } from "../../../ui/chips.js";
 import { LateFold } from "../../../ui/fold.js";
 import { useWhileOpen } from "../../../ui/while-open.js";
+import { rootSetUp } from "../day/draft.js";
 import { filedDay } from "../day/reporter.js";
 import { NoDay } from "../parts/no-day.js";
 import { words } from "../words.js";
@@ -54,8 +56,12 @@ interface Runs {
 function TalkOfDay({ log, event, runs, latest }: Runs) {
   const chosen = useSignal(latest);
   const whose = useSignal("");
+  const which = useSignal(1);
   const run = runs.includes(chosen.value) ? chosen.value : latest;
-  const drivers = driverRuns(log, event).filter((one) => one.run === run && one.reports.length > 0);
+  const told = driverRuns(log, event).filter((one) => one.run === run && one.reports.length > 0);
+  const cars = [...new Set(told.map((one) => one.car))].sort((a, b) => a - b);
+  const car = cars.includes(which.value) ? which.value : (cars[0] ?? 1);
+  const drivers = told.filter((one) => one.car === car);
   const driver = drivers.find((one) => sameName(one.driver, whose.value))?.driver;
   return (
     <>
@@ -70,6 +76,18 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
         }}
         kind="scale"
       />
+      {cars.length > 1 && (
+        <Chips
+          id="talk-car"
+          question={said.whichCar}
+          choices={cars.map((value) => ({ value, text: nameOf(log, event, value) }))}
+          chosen={car}
+          choose={(value) => {
+            which.value = value;
+            whose.value = "";
+          }}
+        />
+      )}
       <Chips
         id="talk-whose"
         question={said.about}
@@ -82,15 +100,21 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
           whose.value = value;
         }}
       />
-      <Parts log={log} event={event} run={run} driver={driver} />
+      <Parts log={log} event={event} run={run} car={car} driver={driver} />
     </>
   );
 }
 
+/** A car of the plan by number and name. */
+function nameOf(log: Log, event: EventEntry, car: number): string {
+  const setUp = nowStandingFor(log, "set-up", rootSetUp(event, car));
+  return words.happen.carTitle(car, setUp?.car.name ?? "");
+}
+
 /** Each part is filled when it is opened, so that nobody reads ahead. */
 function Parts(topic: Topic) {
-  const { log, event, run, driver } = topic;
-  const reports = reportsOf(log, event, run, driver);
+  const { log, event, run, car, driver } = topic;
+  const reports = reportsOf(log, event, run, { driver, car });
   return (
     <>
       <LateFold id="talk-1" kind="talk-part" title={said.first}>

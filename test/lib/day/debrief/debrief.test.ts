@@ -20,7 +20,7 @@ describe("the talk after a run", () => {
   it("offers every run that somebody reported on", () => {
     expect(runsWithReports(exampleLog, event)).toEqual([1, 2, 3, 4, 5, 6]);
     expect(reportsOf(exampleLog, event, 2)).toHaveLength(24);
-    expect(reportsOf(exampleLog, event, 2, "Dana")).toHaveLength(4);
+    expect(reportsOf(exampleLog, event, 2, { driver: "Dana" })).toHaveLength(4);
   });
 
   it("compares each driver with the run before, never in the first", () => {
@@ -89,8 +89,8 @@ describe("the talk after a run", () => {
     const setUps = standing(exampleLog, "set-up");
     expect(given?.measured).toEqual(setUps[0]?.car);
     expect(given?.reports).toEqual(reportsOf(exampleLog, event, 4));
-    expect(caseOf(exampleLog, event, 4, "dana ")?.reports).toEqual(
-      reportsOf(exampleLog, event, 4, "Dana"),
+    expect(caseOf(exampleLog, event, 4, { driver: "dana " })?.reports).toEqual(
+      reportsOf(exampleLog, event, 4, { driver: "Dana" }),
     );
     expect(caseOf({ entries: [event] }, event, 4)).toBeUndefined();
   });

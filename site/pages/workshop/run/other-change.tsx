@@ -1,0 +1,65 @@
+import { useSignal } from "@preact/signals";
+import {
+  adjusterStepsIn,
+  type Car,
+  type ChangeStep,
+  leversToChoose,
+  placeKey,
+  possibleChanges,
+  withMoreSteps,
+} from "@rollbook/lib";
+import { reader } from "@rollbook/page";
+import { changeLabel, leverName } from "../../../say/change.js";
+import { Button } from "../../../ui/button.js";
+import { ChoiceField } from "../../../ui/field.js";
+import { happens } from "../day/happen.js";
+import { words } from "../words.js";
+
+const { happen: said, plan } = words;
+
+/** A change that was made instead of the planned one: which, how far, and a button that files it. */
+export function OtherChange({ stood, car }: { readonly stood: Car; readonly car: number }) {
+  const all = possibleChanges(stood);
+  const made = useSignal<ChangeStep | undefined>(undefined);
+  const [first] = all;
+  if (first === undefined) return null;
+  const step: ChangeStep = made.value ?? { kind: "change", change: first };
+  const set = (changed: ChangeStep) => {
+    made.value = changed;
+  };
+  const choose = (key: string) => {
+    const change = all.find((one) => placeKey(one) === key);
+    if (change !== undefined) set({ kind: "change", change });
+  };
+  const more = (by: number) => () => set(withMoreSteps(step, by, stood));
+  const label = changeLabel(step.change, stood, reader);
+  const file = () =>
+    happens({ what: "other change", carNumber: car, change: step.change }, said.otherFiled(label));
+  return (
+    <>
+      <ChoiceField
+        id={`other-lever-${car}`}
+        label={said.otherWhat}
+        choices={leversToChoose(stood, step.change).map((one) => [
+          placeKey(one),
+          leverName(one, reader),
+        ])}
+        value={placeKey(step.change)}
+        choose={choose}
+      />
+      <p class="boxed">
+        <Button aria-label={plan.less} work={more(-1)}>
+          −
+        </Button>
+        <output>{plan.steps(adjusterStepsIn(step.change, stood))}</output>
+        <Button id={`other-more-${car}`} aria-label={plan.more} work={more(1)}>
+          +
+        </Button>
+      </p>
+      <p>{label}</p>
+      <Button id={`other-file-${car}`} work={file}>
+        {said.otherFile}
+      </Button>
+    </>
+  );
+}
