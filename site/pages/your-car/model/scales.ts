@@ -11,7 +11,7 @@ export const readingAt = (end: "front" | "rear", side: "left" | "right"): Path =
   `scales.${end}.${side}`;
 
 /** What came of putting readings in. */
-export type OnScales =
+type OnScales =
   | { readonly draft: Draft; readonly readings: Wheels<number>; readonly refused?: undefined }
   | {
       readonly draft?: undefined;
