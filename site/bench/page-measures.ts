@@ -11,7 +11,7 @@ const keyRepeat = 33; // ms between presses while a key is held
 const visits = 3;
 
 /** A built site. */
-export interface Site {
+interface Site {
   readonly folder: string;
   /** File names without their ending, in the order in which they are read. */
   readonly pages: readonly string[];
@@ -20,7 +20,7 @@ export interface Site {
 }
 
 /** What a reader of the site has to wait for; times in ms. */
-export interface PageMeasures {
+interface PageMeasures {
   readonly first: Weight;
   /** Gzip bytes of the heaviest page after the first. */
   readonly heaviestNext: number;

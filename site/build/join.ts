@@ -1,7 +1,7 @@
 import { codeCells, type Notebook } from "./notebook.js";
 
 /** All code cells of a chapter as one module, and the way back to the cells. */
-export interface Joined {
+interface Joined {
   readonly source: string;
   /** First line of each cell, counted from 1. */
   readonly starts: readonly { readonly id: string; readonly line: number }[];

@@ -36,7 +36,7 @@ export function placesOf(chapters: readonly Chapter[]): Place[] {
 export const addressOf = ({ chapter, section }: Place): string =>
   section.id ? `${chapter.name}.html#${section.id}` : `${chapter.name}.html`;
 
-export interface Mentions {
+interface Mentions {
   /** Where the word is set in bold. */
   readonly explained: Place | undefined;
   /** The first place of each chapter that uses it. */

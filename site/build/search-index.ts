@@ -39,7 +39,7 @@ const pageEntry = ({ name, title, description }: SitePage): Entry => ({
 });
 
 /** Everything in the course that can be found. */
-export function searchEntries(chapters: readonly Chapter[], pages: readonly SitePage[]): Entry[] {
+function searchEntries(chapters: readonly Chapter[], pages: readonly SitePage[]): Entry[] {
   return [...placesOf(chapters).map(chapterEntry), ...wordEntries(), ...pages.map(pageEntry)];
 }
 

@@ -11,6 +11,7 @@ const usage = `Usage: npm run test:long -- --shard 2/5 --write
 
   --shard     one of several, such as 2/5, or some, such as 1-5/5 (1-5/5 when left out)
   --seed      where its cases begin (1 when left out)
+  --only      parts of names of test files to keep to, such as edge,fuzz
   --cars, --files, --cases
               how many are tried by all shards together
   --seconds, --minutes
@@ -23,6 +24,7 @@ const asked = () =>
     options: {
       shard: { type: "string", default: "1-5/5" },
       seed: { type: "string", default: "1" },
+      only: { type: "string", default: "" },
       cars: { type: "string", default: "100000" },
       files: { type: "string", default: "100000" },
       cases: { type: "string", default: "1000000" },
@@ -68,7 +70,11 @@ function commitNow(): string {
   return git("rev-parse", "--short=12", "HEAD") + (changed ? "+" : "");
 }
 
-function run(shard: number, of: number, commit: string, lengths: Lengths): boolean {
+function run(
+  shard: number,
+  of: number,
+  { commit, only, lengths }: { commit: string; only: readonly string[]; lengths: Lengths },
+): boolean {
   const part = (total: number) => Math.ceil(total / of / 100) * 100; // so that tenths are whole
   const seed = lengths.seed * 1000 + shard;
   const started = performance.now();
@@ -80,10 +86,11 @@ function run(shard: number, of: number, commit: string, lengths: Lengths): boole
     seconds: lengths.seconds / of,
     minutes: lengths.minutes,
     seed,
+    only,
   });
   const minutes = (performance.now() - started) / 60_000;
   const date = new Date().toISOString().slice(0, 10);
-  keepRecord({ shard, of, seed, commit, date, minutes, passed, counts });
+  keepRecord({ shard, of, seed, commit, only, date, minutes, passed, counts });
   for (const [kind, { laws, tried, cut }] of Object.entries(counts))
     console.log(`${kind}: ${tried} tried by ${laws} laws${cut > 0 ? `, ${cut} cut short` : ""}`);
   return passed;
@@ -95,8 +102,9 @@ await reportFaults(async () => {
   const { shards, of } = chosenShards(values.shard);
   const lengths = lengthsFrom(values);
   const commit = commitNow();
-  const passed = shards.map((shard) => run(shard, of, commit, lengths));
-  const table = tableOf(recordsOf(commit, of), of);
+  const only = values.only.split(",").filter(Boolean);
+  const passed = shards.map((shard) => run(shard, of, { commit, only, lengths }));
+  const table = tableOf(recordsOf(commit, only, of), of);
   console.log(`\n${table}`);
   if (values.write) {
     const path = inRoot("docs/long-tests.md");

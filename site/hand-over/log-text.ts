@@ -1,7 +1,7 @@
 import { type EventEntry, formatLog, type LogEntry } from "@rollbook/lib";
 
 /** The day that handed-over entries belong to, as whoever gave them knows it. */
-export interface DayNamed {
+interface DayNamed {
   /** Its entry in the log. */
   readonly id: string;
   readonly name: string;

@@ -4,7 +4,7 @@ import type { CellResult } from "./tslab.js";
 const words = (text: string): Set<string> => new Set(text.match(/[\w.]+/g) ?? []);
 
 /** The line of the source that shares most words with a line of the JavaScript made from it. */
-export function closestLine(source: string, ranLine: string): number {
+function closestLine(source: string, ranLine: string): number {
   const wanted = words(ranLine);
   const shared = source
     .split("\n")

@@ -17,6 +17,7 @@ import {
 import { changeLabel } from "../say/change.js";
 import { movedInWords, signed } from "../say/figures.js";
 import type { Reader } from "../say/reader.js";
+import { refusalInWords } from "../say/refusal.js";
 import { DASH } from "./balance-text.js";
 import type { HowSure } from "./how-sure.js";
 import type { SetUpReport } from "./set-up-report.js";
@@ -143,7 +144,7 @@ const likelyFelt = (shift: number): boolean =>
 const PUT_BACK = "  … with the seats put back";
 
 function alsoMoved(row: Row, before: Before, reader: Reader, write: Writer): string {
-  if (row.moved === undefined) return `  ${row.label}: ${row.refused}`;
+  if (row.moved === undefined) return `  ${row.label}: ${refusalInWords(row.refusal, reader)}`;
   const parts = [
     ...movedInWords(row.moved.figures, reader),
     ...seats(row),

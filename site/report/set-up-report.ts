@@ -27,6 +27,7 @@ import { onStops } from "../../lib/change/on-stops.js";
 import { whyNotRanked } from "../../lib/change/ranked.js";
 import { type ChangeRow, changeTable } from "../../lib/change/table.js";
 import { eachAxle, type Wheels } from "../../lib/load/wheels.js";
+import type { Refusal, RefusalCode, RefusedNumber } from "../../lib/refusal.js";
 import { marginsOf } from "../../lib/statics/margins.js";
 import type { Rest } from "../../lib/statics/rest.js";
 import { changeLabel } from "../say/change.js";
@@ -156,20 +157,38 @@ function finite(value: number): number | undefined {
 /** A row of the change table without the changed cars, which the changes themselves give. */
 function withoutCar({ change, effect, refused }: ChangeRow, car: Car): ToldChange {
   const label = changeLabel(change, car, plain);
-  if (effect === undefined) return { change, label, refused: refusalInWords(refused, plain) };
+  if (effect === undefined) return { change, label, ...toldRefusal(refused) };
   const { putBack } = effect;
   const back = putBack && { turns: putBack.turns, ...toldEffect(putBack) };
   return { change, label, ...toldEffect(effect), ...(back && { putBack: back }) };
 }
 
+function toldRefusal(refusal: Refusal): ToldRefusal {
+  const { code, message, number } = refusal;
+  return {
+    refused: refusalInWords(refusal, plain),
+    refusal: { code, message, ...(number && { number }) },
+  };
+}
+
 type ToldEffect = Omit<Effect, keyof StandingCar>;
 
 /** A change with what it does, or why the car cannot be so. */
-export interface ToldChange extends Pick<ChangeRow, "change">, Partial<ToldEffect> {
+type ToldChange = Pick<ChangeRow, "change"> & {
   /** The change in words and metric units. */
   readonly label: string;
-  readonly refused?: string;
-  readonly putBack?: ToldEffect & { readonly turns: Wheels<number> };
+} & (
+    | (ToldEffect & { readonly putBack?: PutBack } & { [K in keyof ToldRefusal]?: undefined })
+    | (ToldRefusal & { [K in keyof ToldEffect | "putBack"]?: undefined })
+  );
+
+type PutBack = ToldEffect & { readonly turns: Wheels<number> };
+
+interface ToldRefusal {
+  /** Why the car cannot be so, in words and metric units. */
+  readonly refused: string;
+  /** The same without the words. */
+  readonly refusal: { code: RefusalCode; message: string; number?: RefusedNumber };
 }
 
 function toldEffect({

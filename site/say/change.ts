@@ -12,7 +12,7 @@ import { formatAlike } from "./shown-range.js";
 import { MINUS } from "./units.js";
 
 /** A lever where it is: of an axle, of one of its wheels, or of the whole car. */
-export type LeverAt = Omit<Change, "by"> & { readonly end?: string; readonly side?: string };
+type LeverAt = Omit<Change, "by"> & { readonly end?: string; readonly side?: string };
 
 /** What a lever sets: its row of the parameter table. */
 export function leverParameter(place: LeverAt): Parameter {

@@ -1,9 +1,15 @@
-import { inSixDigits, type Refusal, rangeSentence } from "@rollbook/lib";
+import { inSixDigits, type RefusedNumber, rangeSentence } from "@rollbook/lib";
 import { type Reader, spelt } from "./reader.js";
 import { toShown, unitOf } from "./units.js";
 
+/** What of a refusal its sentence takes, as it may have gone through a file. */
+export interface Refused {
+  readonly message: string;
+  readonly number?: RefusedNumber | undefined;
+}
+
 /** Why something was refused, the number and its range in the reader's unit where it is known what it measures. */
-export function refusalInWords({ message, number }: Refusal, reader: Reader): string {
+export function refusalInWords({ message, number }: Refused, reader: Reader): string {
   if (number?.quantity === undefined || typeof number.value !== "number")
     return spelt(message, reader);
   const { field, quantity } = number;

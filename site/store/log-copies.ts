@@ -5,7 +5,7 @@ import { allSecond, keep, keptBelow, putSecond } from "@rollbook/page";
 export const below = "log/";
 
 /** The log as the device has it, and the texts that no longer can be read. */
-export interface KeptLog {
+interface KeptLog {
   readonly log: Log;
   readonly unreadable: readonly string[];
 }

@@ -19,7 +19,7 @@ type Body<Entry> = Entry extends KnownEntry
   ? Omit<Entry, Written> & { readonly author?: string }
   : never;
 /** An entry before it has its id and time; where it has no author, this device is. */
-export type EntryBody = Body<LogEntry>;
+type EntryBody = Body<LogEntry>;
 
 const log = signal<Log>(emptyLog);
 const unread = signal<readonly string[]>([]);

@@ -1,10 +1,12 @@
 import type { ComponentChildren } from "preact";
 
 /** One choice of a row of chips: its value, what it shows, and how it is read out. */
-export interface Chip<Value extends string | number> {
+interface Chip<Value extends string | number> {
   readonly value: Value;
   readonly text: string;
   readonly spoken?: string;
+  /** Whether it cannot be chosen yet. */
+  readonly shut?: boolean;
 }
 
 /** Choices that are shown as they are called. */
@@ -35,7 +37,7 @@ export function Chips<Value extends string | number>({
     <fieldset class={`chips ${kind}`} id={id}>
       <legend>{question}</legend>
       <div>
-        {choices.map(({ value, text, spoken }, i) => (
+        {choices.map(({ value, text, spoken, shut }, i) => (
           <label class="chip" key={value}>
             <input
               type="radio"
@@ -43,6 +45,7 @@ export function Chips<Value extends string | number>({
               id={`${id}-${i}`}
               checked={value === chosen}
               aria-label={spoken}
+              disabled={shut}
               onChange={() => choose(value)}
             />
             <span>{text}</span>

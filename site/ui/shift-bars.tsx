@@ -37,7 +37,7 @@ export function ShiftBar({ shift }: { readonly shift: number }) {
 }
 
 /** How sure each part of a corner is, once that is known. */
-export type SureShifts = Readonly<Record<PhaseName, BandedPhase>>;
+type SureShifts = Readonly<Record<PhaseName, BandedPhase>>;
 
 function sureCells(shift: number, sure: Banded | undefined): [number: string, verdict: string] {
   if (sure === undefined) return [shiftText(shift), words.waiting];

@@ -5,6 +5,7 @@ import { countsOf, kindOf, kinds } from "../../site/commands/long/tally.js";
 describe("the count of a long run", () => {
   it("knows by the place of a law what it is tried on", () => {
     const kind = (file: string) => kindOf(`/home/r/test/${file}.test.ts`);
+    expect(kind("lib/edge/laws")).toBe("cars at the edge");
     expect(kind("lib/balance/laws")).toBe("cars");
     expect(kind("lib/transient/laws")).toBe("drives");
     expect(kind("lib/car/file/parse")).toBe("files");
@@ -27,6 +28,7 @@ describe("the count of a long run", () => {
 describe("the table of a long run", () => {
   const record = (shard: number, tried: number): ShardRecord => ({
     ...{ shard, of: 3, seed: 1000 + shard, commit: "abc", date: "2026-11-28", minutes: 30 },
+    only: [],
     passed: true,
     counts: countsOf(kinds.map((kind) => ({ kind, tried, cut: false }))),
   });
@@ -44,6 +46,12 @@ describe("the table of a long run", () => {
         3,
       ),
     ).not.toContain("Missing");
+  });
+
+  it("says to which laws it kept", () => {
+    expect(tableOf([{ ...record(1, 1), only: ["edge", "fuzz"] }], 1)).toMatch(
+      /^Commit abc, 1 of 1 shards\. Laws of files with \*edge\* or \*fuzz\* in their names only\.$/m,
+    );
   });
 
   it("shows a shard that failed as red, and what time cut short", () => {

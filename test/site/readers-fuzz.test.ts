@@ -61,8 +61,9 @@ function withHostile(value: unknown): fc.Arbitrary<unknown> {
         if (typeof part === "object" && part !== null)
           holders.push(part as Record<string, unknown>);
     const holder = holders[at % holders.length] ?? copy;
-    const keys = [...Object.keys(holder), "constructor"];
-    holder[keys[Math.floor(at / holders.length) % keys.length] ?? "a"] = put;
+    const keys = Object.keys(holder);
+    if (!Array.isArray(holder)) keys.push("constructor"); // JSON gives a list no field of that name
+    holder[keys[Math.floor(at / holders.length) % keys.length] ?? "0"] = put;
     return copy;
   });
 }

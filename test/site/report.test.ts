@@ -7,6 +7,7 @@ import { describe, expect, test } from "vitest";
 import type { Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { formatCar } from "../../lib/car/file/parse.js";
+import type { Change } from "../../lib/change/change.js";
 import { answerTo } from "../../site/commands/report/answer.js";
 import { endOf } from "../../site/commands/report-faults.js";
 import { howSure } from "../../site/report/how-sure.js";
@@ -427,6 +428,20 @@ test("the text comes in the units of the reader", () => {
   expect(us).toContain("2381 lb");
   expect(us).toContain("front spring rate 343\u00a0lbf/in → 371\u00a0lbf/in");
   expect(us).not.toMatch(/ (kPa|N\/mm|mm|kg)\b/);
+});
+
+test("why a change cannot be made comes in the units of the reader", () => {
+  const [first] = report.changes;
+  const number = {
+    ...{ field: "spring rate", value: 95e3, least: 40e3, most: 90e3, unit: "N/m" },
+    quantity: "stiffness" as const,
+  };
+  const refusal = { code: "out-of-range" as const, message: "in SI", number };
+  const changes = [{ change: first?.change as Change, label: "stiffer", refused: "", refusal }];
+  const text = (units: "us" | "metric") => reportText({ ...report, changes }, demoCar, units);
+  // 1 lbf/in = 175.1268 N/m (NIST SP 811, B.9): 95 000 / 175.1268 = 542.464
+  expect(text("us")).toMatch(/spring rate is 542\.464 lbf\/in but must be from 228\.406 to/);
+  expect(text("metric")).toMatch(/spring rate is 95 N\/mm but must be from 40 to 90 N\/mm\./);
 });
 
 test("no figure of the report is NaN", () => {

@@ -23,6 +23,7 @@ export const MARGIN_PER_POINT = 2 * LEAST_FELT_SHIFT;
  * @returns points, whole, −3 to +3
  */
 export function pointsFelt(balance: number, usual = 0): number {
-  const points = Math.round((balance - usual) / MARGIN_PER_POINT);
-  return Math.max(-GREATEST_BALANCE, Math.min(GREATEST_BALANCE, points)) + 0; // no −0
+  const felt = balance - usual;
+  const points = Math.round(Math.abs(felt) / MARGIN_PER_POINT); // alike towards both ends
+  return Math.sign(felt) * Math.min(GREATEST_BALANCE, points) + 0; // no −0
 }

@@ -14,11 +14,12 @@ const LARGEST_SHARE = 0.5;
  * what can be set; one step in any case.
  *
  * @param one - the change by one step
+ * @param largestShare - of what can be set, that a change may take
  */
-export function stepCountsFor(car: Car, one: Change): number[] {
+export function stepCountsFor(car: Car, one: Change, largestShare = LARGEST_SHARE): number[] {
   const adjuster = adjusterOf(car, one);
   if (adjuster === undefined) return [];
-  const largest = LARGEST_SHARE * (adjuster.max - adjuster.min) * (1 + 1e-9);
+  const largest = largestShare * (adjuster.max - adjuster.min) * (1 + 1e-9);
   return roundCounts.filter(
     (count) =>
       (count === 1 || count * adjuster.step <= largest) && canApply(car, timesSteps(one, count)),

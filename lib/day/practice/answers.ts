@@ -1,23 +1,24 @@
-import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import { adjusterOf } from "../../change/adjuster.js";
 import type { Change } from "../../change/change.js";
-import { pick, randomFrom } from "../../random.js";
-import { sameLever } from "../debrief/tried.js";
+import { pick, randomFrom, seedFrom } from "../../random.js";
+import { sameLever, sameWay } from "../debrief/tried.js";
 import { type LeverPlace, leverPlaces } from "../diagnosis/search.js";
-import { candidatesFor } from "../plan/propose.js";
 import { stepCountsFor, timesSteps } from "../plan/step-counts.js";
+import { sizedChanges, WHOLE } from "./hide.js";
 import type { Practice } from "./practice.js";
-import type { HelpLevel } from "./puzzle.js";
 
 const FEW = 4; // causes to choose from with most help
 
-/** The causes to choose from: all that can be felt, or with most help four of them. */
-export function causesFor({ seed, car, corner, hidden }: Practice, level: HelpLevel): Change[] {
-  const all = candidatesFor(standingCar(car), corner.speed).map(({ change }) => change);
+/**
+ * The causes to choose from: all levers that can be felt, each way in one of its sizes, so that no
+ * size tells which it was; with most help four of them.
+ */
+export function causesFor({ seed, level, car, corner, hidden }: Practice): Change[] {
+  const random = randomFrom(seedFrom(`causes ${seed}`));
+  const all = oneSizeEach(car, corner.speed, hidden, random);
   if (level > 1) return all;
-  const random = randomFrom(seed + 2);
-  const chosen = [hidden];
+  const chosen = [...hidden];
   while (chosen.length < FEW) {
     const rest = all.filter((change) => !chosen.some((taken) => sameLever(taken, change)));
     const more = pick(rest, random);
@@ -25,6 +26,24 @@ export function causesFor({ seed, car, corner, hidden }: Practice, level: HelpLe
     chosen.splice(Math.floor(random() * (chosen.length + 1)), 0, more);
   }
   return chosen;
+}
+
+/** Each lever each way once: as it was hidden, or in any size. */
+function oneSizeEach(
+  car: Car,
+  speed: number,
+  hidden: readonly Change[],
+  random: () => number,
+): Change[] {
+  const sized = sizedChanges(car, speed).map(({ change }) => change);
+  const ways = sized.filter((change, i) => i === sized.findIndex((one) => sameWay(one, change)));
+  return ways.map((way) => {
+    const any = pick(
+      sized.filter((change) => sameWay(change, way)),
+      random,
+    );
+    return hidden.find((change) => sameWay(change, way)) ?? any ?? way;
+  });
 }
 
 /** A lever of a car, and the changes of it to choose from. */
@@ -40,7 +59,7 @@ export function nextChoices(car: Car): NextChoice[] {
     if (step === undefined) return [];
     const way = (by: number) => {
       const one = { ...place, by } as Change; // lever and end come from one table of places
-      return stepCountsFor(car, one).map((count) => timesSteps(one, count));
+      return stepCountsFor(car, one, WHOLE).map((count) => timesSteps(one, count));
     };
     const changes = [...way(-step).reverse(), ...way(step)];
     return changes.length > 0 ? [{ place, changes }] : [];

@@ -32,6 +32,34 @@ function steeringOf(drive: DrivenCorner): number {
   return Math.abs(cornerMomentAt(drive, at).steeringWheel);
 }
 
+/** How much more the wheel is turned into the corner in one part of it, mean over that part, rad. */
+export interface SteeringDifference {
+  readonly phase: PhaseName;
+  readonly by: number;
+}
+
+const LOOKS = 8; // places in a part
+
+/** How much more a drive turns the wheel into the corner than the known one, part by part. */
+export function steeringDifferences(
+  drive: DrivenCorner,
+  known: DrivenCorner,
+): SteeringDifference[] {
+  const at = (distance: number) => cornerMomentAt(known, distance).steeringWheel;
+  return cornerParts(known).map(({ phase, from, to }) => {
+    const places = Array.from(
+      { length: LOOKS },
+      (_, i) => from + ((i + 0.5) / LOOKS) * (to - from),
+    );
+    const into = Math.sign(mean(places.map(at))) || 1;
+    const more = places.map((place) => cornerMomentAt(drive, place).steeringWheel - at(place));
+    return { phase, by: into * mean(more) };
+  });
+}
+
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
+
 const ALIKE = fromHandy("angle", 1); // of the steering wheel, which no driver tells apart
 const TELLING = 0.15; // m/s that are worth a sentence
 

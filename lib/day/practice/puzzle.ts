@@ -1,9 +1,12 @@
 import { fromHandy } from "../../units.js";
 import type { VenueCorner } from "../plan/venue.js";
 
-/** How much help there is: 1 most, 3 least. */
-export const helpLevels = [1, 2, 3] as const;
+/** How much help there is: 1 most, 3 least, and in 4 two things were changed at once. */
+export const helpLevels = [1, 2, 3, 4] as const;
 export type HelpLevel = (typeof helpLevels)[number];
+
+/** How many answers are worked before the learner's own ones: report, cause, next change. */
+export type WorkedSteps = 0 | 1 | 2 | 3;
 
 /** A corner without its name. */
 export type UnnamedCorner = Omit<VenueCorner, "name">;
@@ -13,6 +16,8 @@ export interface Puzzle {
   /** Whole number from 0. */
   readonly seed: number;
   readonly level: HelpLevel;
+  /** How many of the three answers are worked for the learner, the first ones; none when left out. */
+  readonly worked?: WorkedSteps;
   readonly place: UnnamedCorner;
   /** Mark of a car that is not the workbook's own. */
   readonly car?: string;

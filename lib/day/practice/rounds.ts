@@ -4,16 +4,16 @@ export interface PracticeRound {
   readonly at: number;
   /** The end of the puzzle's address. */
   readonly link: string;
-  /** 0–1 each */
-  readonly report: number;
-  readonly cause: number;
-  readonly next: number;
+  /** 0–1 each; left out where it was worked for the learner, or not asked any more. */
+  readonly report?: number;
+  readonly cause?: number;
+  readonly next?: number;
 }
 
 const MOST = 200; // rounds kept
 
-const isShare = (value: unknown): value is number =>
-  typeof value === "number" && value >= 0 && value <= 1;
+const isShare = (value: unknown): value is number | undefined =>
+  value === undefined || (typeof value === "number" && value >= 0 && value <= 1);
 
 /** A link as it is written now; nothing where it is none. */
 type Tidied = (link: string) => string | undefined;
@@ -26,7 +26,12 @@ function asRound(value: unknown, tidied: Tidied): PracticeRound | undefined {
   const tidy = tidied(link);
   if (tidy === undefined) return undefined;
   if (!isShare(report) || !isShare(cause) || !isShare(next)) return undefined;
-  return { at, link: tidy, report, cause, next };
+  return {
+    ...{ at, link: tidy },
+    ...(report !== undefined && { report }),
+    ...(cause !== undefined && { cause }),
+    ...(next !== undefined && { next }),
+  };
 }
 
 /** Rounds as they were kept; what is no round is left out. */
@@ -44,6 +49,8 @@ export const withRound = (
 /** A share as points of a hundred. */
 export const pointsOf = (share: number): number => Math.round(100 * share);
 
-/** The three answers as one. */
-export const totalOf = ({ report, cause, next }: Omit<PracticeRound, "at" | "link">): number =>
-  (report + cause + next) / 3;
+/** The learner's own answers as one, 0–1; nothing where all were worked. */
+export function totalOf(answers: Omit<PracticeRound, "at" | "link">): number | undefined {
+  const own = [answers.report, answers.cause, answers.next].filter((share) => share !== undefined);
+  return own.length === 0 ? undefined : own.reduce((sum, share) => sum + share, 0) / own.length;
+}

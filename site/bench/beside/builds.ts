@@ -5,7 +5,7 @@ import { ours, theirs } from "./chapters.js";
 import { home, tool } from "./tool.js";
 
 /** Seconds of a build with nothing kept from before, and of one with nothing changed. */
-export interface BuildSeconds {
+interface BuildSeconds {
   readonly cold: number;
   readonly warm: number;
 }

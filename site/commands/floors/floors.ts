@@ -5,7 +5,7 @@ import type { Imports } from "./imports.js";
  * Folders and single files, from the ground up: each may import from the floors below its own, and
  * from nothing beside it. An entry with a slash is a folder in a folder.
  */
-export type Floors = readonly (readonly string[])[];
+type Floors = readonly (readonly string[])[];
 
 /** The floors of `lib`, as DEVELOPERS.md draws them. */
 export const floorsOfLib: Floors = [

@@ -8,6 +8,8 @@ export interface ShardRecord {
   readonly of: number;
   readonly seed: number;
   readonly commit: string;
+  /** Parts of the names of files to which it kept; none when it ran all laws. */
+  readonly only: readonly string[];
   /** Day on which it ended, as 2026-11-28. */
   readonly date: string;
   readonly minutes: number;
@@ -17,17 +19,26 @@ export interface ShardRecord {
 
 const folder = inRoot(".cache/long");
 
+/** How the files of one run begin: other laws, or other code, are another run. */
+const runName = (commit: string, only: readonly string[]): string =>
+  [commit, ...only.map(encodeURIComponent)].join("+");
+
 export function keepRecord(record: ShardRecord): void {
   mkdirSync(folder, { recursive: true });
-  const { commit, shard, of } = record;
-  writeFileSync(`${folder}/${commit}-${shard}-of-${of}.json`, JSON.stringify(record));
+  const { commit, only, shard, of } = record;
+  writeFileSync(
+    `${folder}/${runName(commit, only)}-${shard}-of-${of}.json`,
+    JSON.stringify(record),
+  );
 }
 
 /** Shards of a run that this machine has kept, in their order. */
-export function recordsOf(commit: string, of: number): ShardRecord[] {
+export function recordsOf(commit: string, only: readonly string[], of: number): ShardRecord[] {
   const names = existsSync(folder) ? readdirSync(folder) : [];
   return names
-    .filter((name) => name.startsWith(`${commit}-`) && name.endsWith(`-of-${of}.json`))
+    .filter(
+      (name) => name.startsWith(`${runName(commit, only)}-`) && name.endsWith(`-of-${of}.json`),
+    )
     .map((name) => JSON.parse(readFileSync(`${folder}/${name}`, "utf8")) as ShardRecord)
     .sort((one, other) => one.shard - other.shard);
 }
@@ -66,5 +77,7 @@ export function tableOf(records: readonly ShardRecord[], of: number): string {
   const commit = records[0]?.commit ?? "none";
   const said =
     missing.length > 0 ? ` Missing: ${missing.map((i) => `${i}/${of}`).join(", ")}.` : "";
-  return `Commit ${commit}, ${records.length} of ${of} shards.${said}\n\n${rows.join("\n")}`;
+  const kept = records[0]?.only.map((part) => `*${part}*`).join(" or ");
+  const narrowed = kept ? ` Laws of files with ${kept} in their names only.` : "";
+  return `Commit ${commit}, ${records.length} of ${of} shards.${narrowed}${said}\n\n${rows.join("\n")}`;
 }

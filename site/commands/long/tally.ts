@@ -5,10 +5,18 @@ export interface Tally {
   readonly cut: boolean;
 }
 
-export const kinds = ["cars", "drives", "files", "links", "other cases"] as const;
+export const kinds = [
+  "cars at the edge",
+  "cars",
+  "drives",
+  "files",
+  "links",
+  "other cases",
+] as const;
 export type Kind = (typeof kinds)[number];
 
 const places: readonly (readonly [Kind, RegExp])[] = [
+  ["cars at the edge", /\/edge\//],
   ["drives", /\/(transient|practice)\//],
   ["links", /link|share|site\/map\//],
   ["files", /fuzz|\/(parse|log-file|csv|merge)\.test/],

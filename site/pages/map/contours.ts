@@ -16,14 +16,14 @@ export interface Contour {
 }
 
 /** Values on a square grid, from the lower left corner, row by row. */
-export interface Grid {
+interface Grid {
   readonly columns: number;
   readonly rows: number;
   readonly values: ArrayLike<number>;
 }
 
 /** Which corners the labels of a set of lines run between. */
-export type LabelsAlong = "rising" | "falling";
+type LabelsAlong = "rising" | "falling";
 
 /**
  * The lines on which a quantity has given values.

@@ -4,7 +4,7 @@ import { format, fromShown, toShown } from "../../say/units.js";
 import { firstState, type MapState } from "./state.js";
 
 /** What a link asks for, as far as the car has it, and a sentence for each thing it does not have. */
-export interface WantedMap {
+interface WantedMap {
   readonly state: MapState;
   readonly faults: readonly string[];
 }

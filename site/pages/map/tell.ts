@@ -17,7 +17,7 @@ import { drawnOf } from "./drawn.js";
 import { rangeOf } from "./levels.js";
 
 /** An SI value as text in the reader's unit. */
-export type Format = (quantity: Quantity, value: number, decimals: number) => string;
+type Format = (quantity: Quantity, value: number, decimals: number) => string;
 
 const decimals = 2; // of an acceleration in m/s²
 
@@ -25,7 +25,7 @@ export const acceleration = (value: number, format: Format): string =>
   format("acceleration", value, decimals);
 
 /** "front spring rate 65 N/mm". */
-export function settingOf({ name, parameter }: MapAxis, value: number, format: Format): string {
+function settingOf({ name, parameter }: MapAxis, value: number, format: Format): string {
   const { quantity, decimals } = parameters[parameter];
   return words.setting(name.toLowerCase(), format(quantity, value, decimals));
 }

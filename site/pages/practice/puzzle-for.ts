@@ -1,14 +1,19 @@
-import { type Car, demoCar, freshSeed, type Puzzle, practiceCorners } from "@rollbook/lib";
+import { type Car, demoCar, freshSeed, type Puzzle, practiceCorners, rungs } from "@rollbook/lib";
 import { chosenCar, ownCars } from "@rollbook/page";
 import { words } from "../../say/practice/words.js";
 import { markOf } from "./car-mark.js";
 import { puzzleFrom } from "./puzzle-link.js";
+import { onRung, openNow } from "./rounds.js";
 
 /** A puzzle for this learner: the car that the course is about, if it is one of their own. */
 function freshPuzzle(): Puzzle {
   const car = chosenCar();
   const own = ownCars.now.value.cars.includes(car) || car.name !== demoCar.name;
-  const puzzle = { seed: freshSeed(), level: 1, place: practiceCorners.practice } as const;
+  const first = rungs[openNow() - 1];
+  const puzzle = onRung(
+    { seed: freshSeed(), level: 1, place: practiceCorners.practice },
+    first ?? { level: 1, worked: 0 },
+  );
   return own ? { ...puzzle, car: markOf(car) } : puzzle;
 }
 

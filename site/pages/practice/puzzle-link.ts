@@ -6,6 +6,7 @@ import {
   practiceCorners,
   type Quantity,
   type UnnamedCorner,
+  type WorkedSteps,
 } from "@rollbook/lib";
 import { words } from "../../say/practice/words.js";
 import { fromShown, toShown } from "../../say/units.js";
@@ -28,10 +29,11 @@ const numbers = {
 const tidy = (value: number): string => String(Number(value.toPrecision(9)));
 
 /** The end of the address of a puzzle, in metric units. */
-export function linkTo({ seed, level, place, car }: Puzzle): string {
+export function linkTo({ seed, level, worked, place, car }: Puzzle): string {
   const query = new URLSearchParams({
     seed: String(seed),
     level: String(level),
+    ...(worked && { worked: String(worked) }),
     radius: tidy(place.radius),
     speed: tidy(toShown("speed", place.speed)),
     grade: tidy(toShown("share", place.grade ?? 0)),
@@ -71,6 +73,9 @@ const takers: Readonly<Record<string, Taker>> = {
   }),
   level: whole("level", 1, helpLevels.length, (level, draft) => {
     draft.level = level as HelpLevel;
+  }),
+  worked: whole("worked", 0, 3, (worked, draft) => {
+    if (worked > 0) draft.worked = worked as WorkedSteps;
   }),
   radius: measured("radius"),
   speed: measured("speed"),

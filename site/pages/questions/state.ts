@@ -19,7 +19,7 @@ export interface Which {
 }
 
 /** Which part of the page is open, and which question stands in it. */
-export interface Route {
+interface Route {
   readonly part: PartName;
   readonly which?: Which;
 }

@@ -1,7 +1,7 @@
 import { fold } from "./fold.js";
 
 /** A stretch of text; `hit` where it is what was looked for. */
-export interface Piece {
+interface Piece {
   readonly text: string;
   readonly hit: boolean;
 }

@@ -8,7 +8,9 @@ import {
   type WayBackFact,
 } from "@rollbook/lib";
 import { shiftInWords } from "../amount.js";
+import { balanceText } from "../balance.js";
 import { changeLabel } from "../change.js";
+import { inList } from "../in-list.js";
 import type { Reader } from "../reader.js";
 import { questionFor } from "../report.js";
 import { formatAlike } from "../shown-range.js";
@@ -37,6 +39,7 @@ export function scoreReasonInWords(
 ): string {
   const shift = (value: number) => shiftInWords(value, reader);
   const named = (change: Change) => practiceLabel(change, car, reader);
+  const all = (changes: readonly Change[]) => inList(changes.map(named));
   switch (reason.code) {
     case "not-said":
       return `Not said: ${questionFor(reason.field)}`;
@@ -46,12 +49,18 @@ export function scoreReasonInWords(
       return `You say ${signInWords(reason.said)} in ${reason.phase}; there balance moved ${shift(reason.shift)}.`;
     case "moved-most":
       return `It moved most in ${reason.phase}: ${shift(reason.shift)}.`;
+    case "nobody-could-tell":
+      return `Nobody could tell: balance moved most in ${reason.phase}, ${shift(reason.shift)}.`;
+    case "could-be-told":
+      return `It was there to be told: ${balanceText(reason.points)} in ${reason.phase}.`;
     case "it-was":
-      return `It was: ${named(reason.change)}.`;
+      return `It was: ${all(reason.changes)}.`;
+    case "one-of-them":
+      return `${named(reason.change)} is one of the two.`;
     case "feels-alike":
-      return `${named(reason.change)} would feel alike here: the seat cannot tell them apart.`;
+      return `${all(reason.changes)} would feel alike here: the seat cannot tell them apart.`;
     case "would-move":
-      return `${named(reason.change)} would move balance ${shift(reason.would)} in ${reason.phase}; the car moved ${shift(reason.moved)}.`;
+      return `${all(reason.changes)}, made as large as what moved, would move balance ${shift(reason.would)} in ${reason.phase}; the car moved ${shift(reason.moved)}.`;
     case "cannot-be-changed":
       return "This car cannot be changed so.";
     case "way-back":

@@ -6,11 +6,11 @@ export const words = {
   description:
     "Drive a corner twice, find what somebody changed on the car in between, and say how to take it back",
   opening:
-    "Somebody changed one thing on a car. Drive a corner before and after, say what the car does, name the cause, and choose what to change next.",
+    "Somebody changed something on a car. Drive a corner before and after, say what the car does, name the cause, and choose what to change next. First a round is worked for you, then more and more of it is yours.",
   needs:
     "Driving needs JavaScript: the corner is worked out here, on your device, and nothing is sent anywhere. A round takes about five minutes:",
   steps: [
-    "Choose a corner and a level.",
+    "Choose a corner, and how much of the round is yours.",
     "Drive the car you know, then the car that was changed.",
     "File a report: when, doing what, and which end slides first.",
     "Name the cause.",
@@ -18,7 +18,7 @@ export const words = {
     "See how near you came, and why.",
   ],
   withoutScript: "On paper, the chapters ask the same question of pictures that stand still.",
-  choose: "Choose a corner and a level",
+  choose: "Choose a corner, and how much is yours",
   corner: "Corner",
   corners: {
     practice: "Practice corner",
@@ -31,26 +31,38 @@ export const words = {
   turns: { left: "to the left", right: "to the right" },
   speedAsked: "Speed in its middle, at most",
   grade: "Grade (above 0: uphill)",
-  level: "Level",
-  levels: {
-    1: "With all help",
-    2: "With all traces",
-    3: "From the seat",
-  },
-  aboutLevels: {
-    1: "All traces, what the driver writes of each part of the corner, and four causes to choose from.",
-    2: "All traces; the cause may be anything that can be set on this car.",
-    3: "What the driver writes, and the traces that need no instruments: speed, lateral acceleration, steering. The cause may be anything.",
-  },
+  level: "How much is yours",
+  rungs: [
+    "Watch one worked",
+    "The last step",
+    "The last two",
+    "All three, with all help",
+    "From traces alone",
+    "From the seat",
+    "Two things at once",
+  ],
+  aboutRungs: [
+    "You drive; report, cause and next change are worked for you, each with its reason. It is not scored.",
+    "Report and cause are worked. The next change is yours.",
+    "The report is worked. Cause and next change are yours.",
+    "All is yours. You have all traces, the driver’s notes of each part of the corner, and four causes to choose from.",
+    "No notes, only traces; the cause may be anything that can be set on this car. Now and then too little was done for anybody to tell.",
+    "The driver’s notes, and what needs no instruments: speed, lateral acceleration, steering. Drivers have habits. Now and then too little was done for anybody to tell.",
+    "Two things were done. All traces and the driver’s notes; name both, and take back what does most.",
+  ],
+  rungOpens: (name: string) =>
+    `“${name}” opens when the one before it is sure: two rounds of 80 or more, or the worked one watched.`,
+  openAll: "Open all of them",
   car: "Car",
   workbooksCar: (name: string) => `the workbook’s: ${name}`,
   puzzle: "Puzzle number",
   puzzleHelp: "The same number, corner and car always make the same puzzle.",
   begin: "Go to the corner",
   another: "Another puzzle",
+  nextRung: (name: string) => `On to “${name}”`,
   preparing: "Somebody is at the car …",
   driving: "On the way …",
-  ready: "One thing on the car will be changed. First, drive the car that you know.",
+  ready: "Something on the car will be changed. First, drive the car that you know.",
   drives: "Drive",
   driveKnown: "Drive the car you know",
   driveChanged: "Drive the changed car",
@@ -64,9 +76,15 @@ export const words = {
   play: "Play",
   pause: "Pause",
   nextPart: "Next part",
-  planView: "Plan view of the corner with the load on each wheel",
-  planHelp:
-    "The car is drawn larger than the corner. Each disc is as large as the load on its wheel; rings are the car you know.",
+  planView: "Plan view of the corner",
+  planHelp: "The corner from above; the car is drawn larger",
+  wheelLoads: "Load on each wheel here; thin outlines: the car you know",
+  difference: {
+    title: "What is different",
+    steering:
+      "Steering wheel, part by part: so much more is turned into the corner than with the car you know",
+  },
+  traces: "Traces against distance",
   valuesHere: "Values here",
   what: "What",
   channels: {
@@ -81,6 +99,12 @@ export const words = {
     frontRight: "Load front right",
     rearLeft: "Load rear left",
     rearRight: "Load rear right",
+  },
+  wheels: {
+    frontLeft: "front left",
+    frontRight: "front right",
+    rearLeft: "rear left",
+    rearRight: "rear right",
   },
   distance: "Distance",
   knownSays: (speed: string, time: string, used: string, phase: PhaseName) =>
@@ -101,16 +125,33 @@ export const words = {
   report: "Report",
   reportIntro: (corner: string) =>
     `Against the car you know, in this corner (${corner}). One report: the place where it tells most. These are the terms of the report in the workshop.`,
-  driverSays: "The driver writes of the changed car, against the one before:",
+  drivers: {
+    plain: { name: "Nell", habit: "writes what there is" },
+    strong: { name: "Odo", habit: "writes everything half as strong again" },
+    sparing: { name: "Wim", habit: "writes less than there is" },
+    "busy braking": { name: "Pia", habit: "notices nothing while braking in" },
+    "busy leaving": { name: "Tove", habit: "notices nothing with power on" },
+  },
+  driverSays: (name: string) => `${name} writes of the changed car, against the one before:`,
+  driverHabit: (name: string, habit: string) => `${name} is one who ${habit}.`,
   driverRow: (phase: PhaseName, points: string) => `${phase}: ${points}`,
   fileReport: "File my report",
+  cannotTell: "I cannot tell",
+  workedReport: (name: string, phase: PhaseName, balance: string) =>
+    `Worked for you: of all parts of the corner ${name} notes most in ${phase}, so the report is made there: ${balance}. A report names one place, where it tells most, and says what the driver does there.`,
+  workedCause: (cause: string) =>
+    `Worked for you: ${cause}. Which of the four moves balance that way, there? Go through them one by one: which end does it load or unload, when, and does that end then hold more or less.`,
+  workedNext: (next: string) =>
+    `Worked for you: ${next}. The surest way back is the same lever the other way; another lever may do it too, but moves other parts of the corner as well.`,
   stillAsked: "Still asked:",
   cause: "Name the cause",
   causeAsk: "What was changed?",
+  causesAsk: "Which two were changed?",
   causeHelp:
     "Changes that can be felt on this car. Where one moved the body the seats were put back; where the seats are the change they stay turned. What counts is which, and which way.",
   fileCause: "This is the cause",
   causeFault: "Choose one first.",
+  causesFault: "Choose two.",
   next: "Choose the next change",
   nextIntro: "One change, to bring back the car you know. It is made on the car as it is now.",
   nextWhere: "What",
@@ -121,6 +162,7 @@ export const words = {
   cannotDrive: (reason: string) => `Not driven: ${reason}`,
   score: "How near you came",
   total: (points: number) => `${points} of 100`,
+  watched: "worked for you",
   parts: { report: "Report", cause: "Cause", next: "Next change" },
   partScore: (part: string, points: number) => `${part}: ${points} of 100`,
   certain: {
@@ -134,6 +176,7 @@ export const words = {
   why: "Why:",
   seeIt: (chapter: number) => `See it in the figure of chapter ${chapter}`,
   yourAnswer: (answer: string) => `You said: ${answer}.`,
+  saidNothing: "that you cannot tell",
   link: "Copy a link to this puzzle",
   linkCopied: "Copied. Whoever opens it gets the same puzzle, without your answers.",
   linkShown: "Copy it from the address bar.",
@@ -144,7 +187,7 @@ export const words = {
   forget: "Forget them",
   forgotten: "Forgotten.",
   undo: "Undo",
-  round: (corner: string, level: number, points: string) => `${corner}, level ${level}: ${points}`,
+  round: (corner: string, rung: string, points: string) => `${corner}, ${rung}: ${points}`,
   notKept: "The device did not keep it; it is here until you leave.",
   faults: {
     unknown: (name: string) => `The link sets “${name}”, which practice does not have.`,

@@ -8,13 +8,14 @@ import {
   rightAnswer,
 } from "@rollbook/lib";
 import { addressOf } from "../figure-state.js";
+import type { Refused } from "../refusal.js";
 import { type Idea, ideas } from "./ideas.js";
 import type { Said, Worded } from "./in-words.js";
 import { questions } from "./questions.js";
 import { type Show, tellIn } from "./tell.js";
 
 /** An answer as it may be shown. */
-export interface AskedChoice extends Said {
+interface AskedChoice extends Said {
   /** The wrong idea behind it; none for the right answer. */
   readonly idea?: IdeaName;
 }
@@ -30,7 +31,7 @@ export interface Asked {
   /** The car that it is about. */
   readonly about: string;
   /** Why it is not about the reader's own car, where it is not. */
-  readonly instead?: string;
+  readonly instead?: Refused;
 }
 
 /**
@@ -68,7 +69,7 @@ export function askAbout(car: Car, idea: IdeaName, form: QuestionForm, show: Sho
     return about(car);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    return { ...about(demoCar), instead: error.message };
+    return { ...about(demoCar), instead: error };
   }
 }
 

@@ -2,7 +2,7 @@
 import { type Quantity, quantities } from "@rollbook/lib";
 import * as v from "valibot";
 
-export const longestReply = 4_000_000; // characters
+const longestReply = 4_000_000; // characters
 
 const text = v.pipe(v.string(), v.maxLength(4_000));
 const number = v.pipe(v.number(), v.finite());

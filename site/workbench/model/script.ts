@@ -1,7 +1,7 @@
 import { CellFault, stripTypes } from "./strip-types.js";
 
 /** A cell as it stands in the editor. */
-export interface EditedCell {
+interface EditedCell {
   readonly id: string;
   readonly source: string;
 }

@@ -4,7 +4,7 @@ import { axeFaultsInBoth } from "./axe.js";
 import { useBrowser } from "./browser.js";
 
 const { open, fileUrl } = useBrowser();
-const puzzle = "#?seed=7&level=1&radius=50&speed=80&grade=0&turn=left";
+const puzzle = "#?seed=9&level=1&radius=50&speed=80&grade=0&turn=left";
 
 async function goTo(page: Page, hash: string): Promise<void> {
   await page.goto(page.url().replace(/#.*|$/s, hash));
@@ -43,6 +43,8 @@ describe("practice", () => {
       /changed car needs [\d.]+° at the steering wheel, the one you know [\d.]+°/,
     );
     expect(await page.locator("#traces svg.chart").count()).toBe(5);
+    expect(await page.locator("#traces svg.drawing").count()).toBe(3);
+    await page.locator("#traces .traces > summary").click();
     await page.locator("#traces svg.chart [data-frame] text").first().waitFor();
 
     await press(page, "#file-report");
@@ -72,7 +74,7 @@ describe("practice", () => {
     await page.locator("#score").waitFor();
     expect(await focused(page)).toBe("score-h");
     expect(await page.locator(".total").textContent()).toMatch(/^(99|100) of 100$/); // felt steps are whole
-    expect(await page.locator("#score").textContent()).toContain(
+    expect(await page.locator("#cause .scored").textContent()).toContain(
       "It was: front bar position 3 → 4.",
     );
     expect(await page.locator("#score .why").textContent()).toContain("so the pair holds less");
@@ -83,7 +85,9 @@ describe("practice", () => {
     await page.reload();
     await page.locator("#rounds summary").click();
     const round = page.locator("#rounds li a");
-    expect(await round.textContent()).toMatch(/^Practice corner, level 1: (99|100) of 100$/);
+    expect(await round.textContent()).toMatch(
+      /^Practice corner, All three, with all help: (99|100) of 100$/,
+    );
     expect(await round.getAttribute("href")).toBe(puzzle);
     await page.locator("#forget").click();
     expect(await round.count()).toBe(0);
@@ -91,6 +95,42 @@ describe("practice", () => {
     expect(await round.count()).toBe(1);
     expect(errors).toEqual([]);
     expect(foreign).toEqual([]);
+  });
+
+  it("is worked for who comes first, then asks for the last step, and opens a rung where the one before is sure", async () => {
+    const { page, errors } = await open("practice");
+    await page.locator("#begin").waitFor();
+    const shut = () => page.locator("#level input:disabled").count();
+    expect(await shut()).toBe(6);
+    await page.locator("#begin").click();
+    await driveBoth(page);
+    await page.locator("#score").waitFor();
+    expect(await page.locator(".total").textContent()).toBe("worked for you");
+    expect(await page.locator(".shown-how").count()).toBe(3);
+    expect(await page.locator("#practice .scored").count()).toBe(0);
+    expect(await shut()).toBe(5);
+    await page.locator("#next-rung").click();
+    await page.locator("#drive-known").waitFor();
+    await driveBoth(page);
+    await page.locator("#next-where").waitFor();
+    expect(await page.locator(".shown-how").count()).toBe(2);
+    await page.locator("#open-all").click();
+    expect(await shut()).toBe(0);
+    expect(errors).toEqual([]);
+  });
+
+  it("takes for an answer that nothing can be told, and says at once what could be", async () => {
+    const { page, errors } = await open("practice");
+    await goTo(page, puzzle);
+    await driveBoth(page);
+    await page.locator("#cannot-tell").click();
+    await page.locator("#score").waitFor();
+    expect(await page.locator("#report .scored").textContent()).toMatch(
+      /Report: 0 of 100.*You said: that you cannot tell\..*It was there to be told: \+\d in /,
+    );
+    expect(await page.locator("#cause").count()).toBe(0);
+    expect(await page.locator(".total").textContent()).toBe("0 of 100");
+    expect(errors).toEqual([]);
   });
 
   it("does not say what was changed before the learner has answered", async () => {
@@ -104,7 +144,9 @@ describe("practice", () => {
     const { page } = await open("practice");
     await goTo(page, puzzle);
     await driveBoth(page);
-    const plan = () => page.locator("#traces svg.drawing").innerHTML();
+    const plan = async () =>
+      (await page.locator("#traces svg.drawing").allInnerTexts()).join() +
+      (await page.locator("#traces .panels").first().innerHTML());
     const [before, frames] = [await plan(), await page.locator("[data-frame]").first().innerHTML()];
     const here = () => page.locator(".here").textContent();
     const there = await here();
@@ -168,7 +210,7 @@ describe("practice", () => {
     });
     await goTo(page, puzzle);
     await driveBoth(page);
-    await page.locator("#traces summary").click();
+    await page.locator("#traces .traces > summary").click();
     expect(await axeFaultsInBoth(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
       320,

@@ -19,7 +19,7 @@ test("rounds come back from their text as they were", () => {
 
 test.each([
   ["a score above 1", { ...round, cause: 2 }],
-  ["no score", { ...round, next: undefined }],
+  ["a score that is no number", { ...round, next: "all" }],
   ["no time", { ...round, at: "today" }],
   ["a link that leads elsewhere", { ...round, link: "https://evil.example/" }],
   ["a link with a fault", { ...round, link: "#?seed=x" }],
@@ -43,6 +43,13 @@ test("two hundred rounds are kept, the latest ones", () => {
   expect(kept.at(-1)?.at).toBe(204);
 });
 
-test("the total is the mean of the three answers, in whole pointsOf", () => {
-  expect(pointsOf(totalOf(round))).toBe(60); // by hand: (1 + 0.8 + 0) / 3
+test("answers that were worked, or not asked any more, are left out and stay so", () => {
+  const { report: _, ...own } = round;
+  expect(asRounds(JSON.parse(JSON.stringify([own])), tidyLink)).toEqual([own]);
+});
+
+test("the total is the mean of the learner's own answers, in whole points, or none", () => {
+  expect(pointsOf(totalOf(round) ?? -1)).toBe(60); // by hand: (1 + 0.8 + 0) / 3
+  expect(pointsOf(totalOf({ cause: 0.8, next: 0 }) ?? -1)).toBe(40); // by hand: (0.8 + 0) / 2
+  expect(totalOf({})).toBeUndefined();
 });

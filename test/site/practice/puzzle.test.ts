@@ -2,6 +2,7 @@ import {
   causesFor,
   demoCar,
   freshSeed,
+  type HelpLevel,
   LARGEST_PUZZLE,
   nextChoices,
   type Puzzle,
@@ -19,7 +20,8 @@ import { cornerOf } from "../../../site/say/practice/puzzle.js";
 const anyPuzzle: fc.Arbitrary<Puzzle> = fc.record(
   {
     seed: fc.nat(LARGEST_PUZZLE),
-    level: fc.constantFrom(1, 2, 3),
+    level: fc.constantFrom(1, 2, 3, 4),
+    worked: fc.constantFrom(1, 2, 3),
     place: fc.record({
       direction: fc.constantFrom("left", "right"),
       radius: fc.integer({ min: 5, max: 500 }),
@@ -63,7 +65,8 @@ describe("a link", () => {
     ["seed=1.5", "seed in the link takes a whole number from 0 to 999999, not “1.5”."],
     ["seed=-1", "seed in the link takes a whole number from 0 to 999999, not “-1”."],
     ["seed=", "seed in the link takes a whole number from 0 to 999999, not “”."],
-    ["level=4", "level in the link takes a whole number from 1 to 3, not “4”."],
+    ["level=5", "level in the link takes a whole number from 1 to 4, not “5”."],
+    ["worked=4", "worked in the link takes a whole number from 0 to 3, not “4”."],
     ["radius=4", "radius in the link takes a number from 5 to 500 m, not “4”."],
     ["speed=fast", "speed in the link takes a number from 10 to 300 km/h, not “fast”."],
     ["grade=Infinity", "grade in the link takes a number from -25 to 25 %, not “Infinity”."],
@@ -110,24 +113,29 @@ test("the mark of a car stays with it and changes with anything in its file", ()
 });
 
 describe("answers to choose from", () => {
-  const practices = [1, 2, 3].map((seed) => practiceFrom(seed, cornerOf(practiceCorners.practice)));
+  const practicesOf = (level: HelpLevel) =>
+    [1, 2, 3].map((seed) => practiceFrom(seed, cornerOf(practiceCorners.practice), demoCar, level));
 
   test("always hold what was hidden: among four with most help, else among all", () => {
-    for (const practice of practices) {
-      const few = causesFor(practice, 1);
+    for (const practice of practicesOf(1)) {
+      const few = causesFor(practice);
       expect(few).toHaveLength(4);
-      expect(few).toContainEqual(practice.hidden);
-      expect(causesFor(practice, 1)).toEqual(few);
-      const all = causesFor(practice, 2);
+      expect(few).toEqual(expect.arrayContaining([...practice.hidden]));
+      expect(causesFor(practice)).toEqual(few);
+    }
+    for (const practice of [...practicesOf(2), ...practicesOf(4)]) {
+      const all = causesFor(practice);
       expect(all.length).toBeGreaterThan(10);
-      expect(all.filter((change) => sameWay(change, practice.hidden))).toHaveLength(1);
+      for (const hidden of practice.hidden)
+        expect(all.filter((change) => sameWay(change, hidden))).toEqual([hidden]);
     }
   });
 
   test("for the next change hold the one that takes back exactly what was hidden", () => {
-    for (const { changed, hidden } of practices) {
-      const undo = { ...hidden, by: expect.closeTo(-hidden.by, 9) };
-      expect(nextChoices(changed).flatMap(({ changes }) => changes)).toContainEqual(undo);
-    }
+    for (const { changed, hidden } of [...practicesOf(1), ...practicesOf(3), ...practicesOf(4)])
+      for (const change of hidden) {
+        const undo = { ...change, by: expect.closeTo(-change.by, 9) };
+        expect(nextChoices(changed).flatMap(({ changes }) => changes)).toContainEqual(undo);
+      }
   });
 });

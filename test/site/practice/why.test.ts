@@ -38,7 +38,11 @@ describe("the reason of a hidden change", () => {
       fc.property(anyPuzzle, (asked) => {
         const puzzle = puzzleOf(...asked);
         if (puzzle === undefined) return;
-        const { hidden, shifts } = puzzle;
+        const {
+          hidden: [hidden],
+          shifts,
+        } = puzzle;
+        if (hidden === undefined) throw new Error("nothing hidden");
         const { because } = whyOf(hidden);
         const said = /the (front|rear) slides (sooner|later)/.exec(because);
         if (said === null) return;

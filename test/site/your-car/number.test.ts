@@ -3,12 +3,12 @@ import { describe, expect, it } from "vitest";
 import type { NumberShape } from "../../../lib/car/file/shape.js";
 import {
   isTaken,
-  numberFrom,
   settled,
   shownNumber,
   shownRangeOf,
 } from "../../../site/pages/your-car/model/number.js";
 import { shapeAt } from "../../../site/pages/your-car/model/path.js";
+import { numberFrom } from "../../../site/say/typed-number.js";
 
 const shape = (path: string) => shapeAt(path) as NumberShape;
 

@@ -5,7 +5,7 @@ import type { RowAnswer, RowAsk } from "./row-ask.js";
 const most = 4;
 
 /** Workers that take rows of a job until none is left. */
-export interface Crew {
+interface Crew {
   /** @param free - how many workers stay out of it, while one at least goes in */
   work(job: Job, free?: number): void;
   rest(): void;

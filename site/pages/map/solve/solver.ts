@@ -3,7 +3,7 @@ import { type Job, jobFor, type Wanted } from "./job.js";
 import { workInSlices } from "./slices.js";
 
 /** Works one map at a time out in full, beside the page where there are workers. */
-export interface Solver {
+interface Solver {
   /** Begins a map; whatever was under way is dropped. */
   begin(wanted: Wanted): void;
   drop(): void;

@@ -1,53 +1,23 @@
 import { type PhaseName, parameterOf, phaseNames } from "@rollbook/lib";
 import { spell } from "@rollbook/page";
 import { words } from "../../../say/map.js";
+import { ChoiceField } from "../../../ui/field.js";
 import { SliderRow } from "../../../ui/slider-row.js";
 import type { LiveMap } from "../live.js";
 import { axesIn, withLever } from "../state.js";
 
 type Part = "along" | "up" | "third";
 
-function Choice<Value extends string>({
-  id,
-  label,
-  options,
-  value,
-  choose,
-}: {
-  readonly id: string;
-  readonly label: string;
-  readonly options: readonly (readonly [Value, string])[];
-  readonly value: Value | undefined;
-  readonly choose: (value: Value) => void;
-}) {
-  return (
-    <div class="choice">
-      <label for={id}>{label}</label>
-      <select
-        id={id}
-        value={value ?? ""}
-        onChange={({ currentTarget }) => choose(currentTarget.value as Value)}
-      >
-        {options.map(([key, text]) => (
-          <option key={key} value={key}>
-            {text}
-          </option>
-        ))}
-      </select>
-    </div>
-  );
-}
-
 /** What the reader chooses: two levers of the map, a third to move, the part of the corner. */
 export function Chooser({ live }: { readonly live: LiveMap }) {
   const state = live.state.value;
   const options = live.axes.map(({ key, name }) => [key, spell(name)] as const);
   const lever = (part: Part) => (
-    <Choice
+    <ChoiceField
       id={`map-${part}`}
       label={words[part]}
-      options={options}
-      value={state[part]}
+      choices={options}
+      value={state[part] ?? ""}
       choose={(key) => live.change(withLever(live.state.value, part, key))}
     />
   );
@@ -57,10 +27,10 @@ export function Chooser({ live }: { readonly live: LiveMap }) {
       {lever("along")}
       {lever("up")}
       {live.axes.length > 2 && lever("third")}
-      <Choice
+      <ChoiceField
         id="map-part"
         label={words.part}
-        options={phaseNames.map((name) => [name, words.parts[name]] as const)}
+        choices={phaseNames.map((name) => [name, words.parts[name]] as const)}
         value={state.phase}
         choose={choosePhase}
       />

@@ -3,44 +3,87 @@ import { type Change, nextChoices } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import { changeSize, leverName } from "../../../say/change.js";
+import { inList } from "../../../say/in-list.js";
 import { practiceLabel } from "../../../say/practice/score.js";
 import { words } from "../../../say/practice/words.js";
 import { Button } from "../../../ui/button.js";
 import { ChoiceField } from "../../../ui/field.js";
-import type { Round } from "../state.js";
+import { type Round, workedIn } from "../state.js";
 import { Part } from "./part.js";
+import { Scored } from "./scored.js";
 
-interface Asking {
+/** What was changed: one of the changes that can be felt on this car, or two of them. */
+export function CausePart({
+  round,
+  file,
+}: {
   readonly round: Round;
-  readonly file: (change: Change) => void;
+  readonly file: (causes: readonly Change[]) => void;
+}) {
+  const { practice, causes = [], named } = round;
+  const worked = workedIn(round) > 1;
+  const labelOf = (change: Change) => practiceLabel(change, practice.car, reader);
+  const after =
+    worked && named ? (
+      <p class="shown-how">{words.workedCause(inList(named.map(labelOf)))}</p>
+    ) : (
+      <Scored name="cause" round={round} />
+    );
+  return (
+    <Part id="cause" heading={words.cause} done={named !== undefined} after={after}>
+      <Causes
+        causes={causes}
+        count={practice.hidden.length}
+        worked={worked ? (named ?? []) : undefined}
+        labelOf={labelOf}
+        file={file}
+      />
+    </Part>
+  );
 }
 
-/** What was changed: one of the changes that can be felt on this car. */
-export function CausePart({ round, file }: Asking) {
-  const { practice, causes = [] } = round;
-  const cause = useSignal<Change | undefined>(undefined);
+/** As many are to be chosen as were changed; where it is worked they stand chosen. */
+function Causes({
+  causes,
+  count,
+  worked,
+  labelOf,
+  file,
+}: {
+  readonly causes: readonly Change[];
+  readonly count: number;
+  readonly worked: readonly Change[] | undefined;
+  readonly labelOf: (change: Change) => string;
+  readonly file: (causes: readonly Change[]) => void;
+}) {
+  const chosen = useSignal<readonly Change[]>([]);
   const fault = useSignal("");
-  const send = () => {
-    if (cause.value === undefined) fault.value = words.causeFault;
-    else file(cause.value);
+  const one = count === 1;
+  const choose = (change: Change) => {
+    const others = chosen.value.filter((other) => other !== change);
+    const taken = others.length === chosen.value.length;
+    chosen.value = one ? [change] : taken ? [...others, change].slice(-count) : others;
   };
+  const send = () => {
+    if (chosen.value.length < count) fault.value = one ? words.causeFault : words.causesFault;
+    else file(chosen.value);
+  };
+  const marked = worked ?? chosen.value;
   return (
-    <Part id="cause" heading={words.cause} done={round.cause !== undefined}>
+    <>
       <fieldset class="causes">
-        <legend>{words.causeAsk}</legend>
+        <legend>{one ? words.causeAsk : words.causesAsk}</legend>
         <div>
           {causes.map((change, i) => (
             <label key={i}>
               <input
-                type="radio"
+                type={one ? "radio" : "checkbox"}
                 name="cause"
                 id={`cause-${i}`}
-                checked={change === cause.value}
-                onChange={() => {
-                  cause.value = change;
-                }}
+                checked={marked.includes(change)}
+                onChange={() => choose(change)}
               />
-              {practiceLabel(change, practice.car, reader)}
+              {labelOf(change)}
             </label>
           ))}
         </div>
@@ -49,10 +92,12 @@ export function CausePart({ round, file }: Asking) {
       <p class="fault" role="alert">
         {fault.value}
       </p>
-      <Button id="file-cause" large work={send}>
-        {words.fileCause}
-      </Button>
-    </Part>
+      {worked === undefined && (
+        <Button id="file-cause" large work={send}>
+          {words.fileCause}
+        </Button>
+      )}
+    </>
   );
 }
 
@@ -60,7 +105,7 @@ export function CausePart({ round, file }: Asking) {
 const nothing = { where: "", by: "" };
 
 /** Levers of the car as it is now, and the changes of the one that is chosen. */
-function useNext({ practice: { changed } }: Asking["round"]) {
+function useNext({ practice: { changed } }: Round) {
   const choices = useMemo(() => nextChoices(changed), []);
   const chosen = useSignal(nothing);
   const { where } = chosen.value;
@@ -71,8 +116,38 @@ function useNext({ practice: { changed } }: Asking["round"]) {
   return { choices, changes, chosen: chosen.value, choose };
 }
 
+interface Asking {
+  readonly round: Round;
+  readonly file: (change: Change) => void;
+}
+
 /** One change of the car as it is now. */
 export function NextPart({ round, file }: Asking) {
+  const { next } = round;
+  const worked = workedIn(round) > 2 && next !== undefined;
+  return (
+    <Part
+      id="next"
+      heading={words.next}
+      done={next !== undefined}
+      after={
+        worked ? (
+          <p class="shown-how">
+            {words.workedNext(`${leverName(next, reader)} ${changeSize(next, reader)}`)}
+          </p>
+        ) : (
+          <Scored name="next" round={round} />
+        )
+      }
+    >
+      <p>{words.nextIntro}</p>
+      {!worked && <OwnNext round={round} file={file} />}
+    </Part>
+  );
+}
+
+/** The next change that the learner chooses. */
+function OwnNext({ round, file }: Asking) {
   const { choices, changes, chosen, choose } = useNext(round);
   const fault = useSignal("");
   const { where, by } = chosen;
@@ -85,8 +160,7 @@ export function NextPart({ round, file }: Asking) {
   const steps = changes.map((change) => changeSize(change, reader));
   const { nextWhere, nextBy } = words;
   return (
-    <Part id="next" heading={words.next} done={round.next !== undefined}>
-      <p>{words.nextIntro}</p>
+    <>
       <OneOf
         id="next-where"
         label={nextWhere}
@@ -107,7 +181,7 @@ export function NextPart({ round, file }: Asking) {
       <Button id="drive-again" large work={send}>
         {words.makeIt}
       </Button>
-    </Part>
+    </>
   );
 }
 

@@ -2,7 +2,6 @@ import { useSignal } from "@preact/signals";
 import {
   demoCar,
   freshSeed,
-  helpLevels,
   LARGEST_PUZZLE,
   type Parameter,
   type PracticeCornerName,
@@ -10,6 +9,8 @@ import {
   parameters,
   practiceCornerName,
   practiceCorners,
+  rungOf,
+  rungs,
   type UnnamedCorner,
 } from "@rollbook/lib";
 import { ownCars } from "@rollbook/page";
@@ -20,6 +21,7 @@ import { Chips } from "../../../ui/chips.js";
 import { ChoiceField } from "../../../ui/field.js";
 import { SliderRow } from "../../../ui/slider-row.js";
 import { markOf } from "../car-mark.js";
+import { allOpen, onRung, openNow } from "../rounds.js";
 import { Part } from "./part.js";
 
 const grade: Parameter = {
@@ -55,20 +57,10 @@ export function Choose({
   set,
   begin,
 }: Choosing<Puzzle> & { readonly begin: () => void }) {
-  const levels = helpLevels.map((value) => ({ value, text: `${value} · ${words.levels[value]}` }));
   return (
     <Part id="choose" heading={words.choose} lead={false}>
       <Corner value={puzzle.place} set={(place) => set({ ...puzzle, place })} />
-      <Chips
-        id="level"
-        question={words.level}
-        choices={levels}
-        chosen={puzzle.level}
-        choose={(level) => set({ ...puzzle, level })}
-      />
-      <p class="quiet" id="about-level">
-        {words.aboutLevels[puzzle.level]}
-      </p>
+      <RungChoice value={puzzle} set={set} />
       <CarChoice value={puzzle} set={set} />
       <div class="number">
         <SliderRow
@@ -86,6 +78,38 @@ export function Choose({
         {words.begin}
       </Button>
     </Part>
+  );
+}
+
+/** How much of the round is the learner's; what is not open yet is shut, but for who asks. */
+function RungChoice({ value: puzzle, set }: Choosing<Puzzle>) {
+  const [now, open] = [rungOf(puzzle), openNow()];
+  const choices = rungs.map((_, value) => ({
+    value,
+    text: `${value + 1} · ${words.rungs[value]}`,
+    shut: value >= open && value !== now,
+  }));
+  const choose = (value: number) => {
+    const rung = rungs[value];
+    if (rung) set(onRung(puzzle, rung));
+  };
+  const shutOne = words.rungs[open];
+  return (
+    <>
+      <Chips id="level" question={words.level} choices={choices} chosen={now} choose={choose}>
+        {shutOne !== undefined && (
+          <p class="quiet">
+            {words.rungOpens(shutOne)}{" "}
+            <Button id="open-all" work={() => void allOpen.set(true)}>
+              {words.openAll}
+            </Button>
+          </p>
+        )}
+      </Chips>
+      <p class="quiet" id="about-level">
+        {words.aboutRungs[now]}
+      </p>
+    </>
   );
 }
 

@@ -1,4 +1,4 @@
-import { type PracticeRound, pointsOf, totalOf } from "@rollbook/lib";
+import { type PracticeRound, pointsOf, rungOf, totalOf } from "@rollbook/lib";
 import { cornerOf } from "../../../say/practice/puzzle.js";
 import { words } from "../../../say/practice/words.js";
 import { Button } from "../../../ui/button.js";
@@ -44,11 +44,14 @@ export function History() {
 function RoundRow(round: PracticeRound) {
   const puzzle = puzzleFrom(round.link, 0)?.puzzle;
   const corner = puzzle === undefined ? "" : cornerOf(puzzle.place).name;
-  const total = words.total(pointsOf(totalOf(round)));
+  const total = totalOf(round);
+  const told = total === undefined ? words.watched : words.total(pointsOf(total));
   return (
     <li>
       {new Date(round.at).toLocaleDateString()} ·{" "}
-      <a href={round.link}>{words.round(corner, puzzle?.level ?? 1, total)}</a>
+      <a href={round.link}>
+        {words.round(corner, words.rungs[puzzle ? rungOf(puzzle) : 0] ?? "", told)}
+      </a>
     </li>
   );
 }

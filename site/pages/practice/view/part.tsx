@@ -8,6 +8,7 @@ export function Part({
   done = false,
   step = 0,
   lead = true,
+  after,
   children,
 }: {
   readonly id: string;
@@ -16,6 +17,8 @@ export function Part({
   readonly done?: boolean;
   readonly step?: number;
   readonly lead?: boolean;
+  /** What comes of the answer: stands below it and is not shut with it. */
+  readonly after?: ComponentChildren;
   readonly children: ComponentChildren;
 }) {
   const head = useRef<HTMLHeadingElement>(null);
@@ -30,6 +33,7 @@ export function Part({
       <fieldset class="answered" disabled={done}>
         {children}
       </fieldset>
+      {after}
     </section>
   );
 }

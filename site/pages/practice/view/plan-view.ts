@@ -1,4 +1,4 @@
-import { area, arrow, format, label, line, type Mark, type Point } from "@rollbook/cells";
+import { area, arrow, label, line, type Mark, type Point } from "@rollbook/cells";
 import {
   type Car,
   type CornerMoment,
@@ -6,7 +6,6 @@ import {
   cornerParts,
   type DrivenCorner,
   latestDrive,
-  type Sides,
 } from "@rollbook/lib";
 import type { Drawing } from "@rollbook/page";
 import { words } from "../../../say/practice/words.js";
@@ -14,9 +13,8 @@ import type { Look } from "./charts.js";
 
 const CAR_SHARE = 0.24; // of the picture's width for the length of the car
 const CAR_LENGTH = 1.5; // wheelbases
-const DISC = 0.0085; // m of radius for the root of a newton
 
-/** The corner from above; the car goes along it, larger than life, with a disc for each load. */
+/** The corner from above; the car goes along it, larger than life. */
 export function planView(car: Car, known: DrivenCorner): Drawing<Look> {
   const [x, y] = [known.moments.map((moment) => moment.x), known.moments.map((moment) => moment.y)];
   const width = Math.max(wide(x), wide(y)) / (1 - 1.3 * CAR_SHARE);
@@ -32,12 +30,9 @@ export function planView(car: Car, known: DrivenCorner): Drawing<Look> {
     },
     label: words.planView,
     draw: ({ drives, distance }) => {
-      const [here, before] = [
-        cornerMomentAt(latestDrive(drives), distance),
-        cornerMomentAt(known, distance),
-      ];
+      const here = cornerMomentAt(latestDrive(drives), distance);
       const free = names.filter(({ at }) => Math.hypot(at[0] - here.x, at[1] - here.y) > reach);
-      return [...road(known), ...carMarks(car, here, before, larger), ...free];
+      return [...road(known), ...carMarks(car, here, larger), ...free];
     },
   };
 }
@@ -79,7 +74,7 @@ function placer({ x, y, heading, sideSlip }: CornerMoment, larger: number) {
 
 type Placer = ReturnType<typeof placer>;
 
-function carMarks(car: Car, here: CornerMoment, before: CornerMoment, larger: number): Mark[] {
+function carMarks(car: Car, here: CornerMoment, larger: number): Mark[] {
   const at = placer(here, larger);
   const [half, side] = [(CAR_LENGTH * car.wheelbase) / 2, 0.32 * car.front.track];
   const body = [
@@ -89,38 +84,16 @@ function carMarks(car: Car, here: CornerMoment, before: CornerMoment, larger: nu
     at(-half, -side),
     at(0.7 * half, -side),
   ];
-  const ends = (["front", "rear"] as const).flatMap((end) => {
-    const ahead = (end === "front" ? 0.5 : -0.5) * car.wheelbase;
-    return wheelMarks(end, ahead, car[end].track / 2, here.load[end], before.load[end], at);
-  });
-  return [area(body, "muted"), ...ends];
+  const wheels = (["front", "rear"] as const).flatMap((end) =>
+    [1, -1].map((out) => wheelMark(end, car, out, at)),
+  );
+  return [area(body, "muted"), ...wheels];
 }
 
-function wheelMarks(
-  end: "front" | "rear",
-  ahead: number,
-  half: number,
-  load: Sides<number>,
-  known: Sides<number>,
-  at: Placer,
-): Mark[] {
-  return (["left", "right"] as const).flatMap((side) => {
-    const out = side === "left" ? 1 : -1;
-    const disc = (newtons: number) => circle(ahead, out * half, DISC * Math.sqrt(newtons), at);
-    return [
-      area(disc(load[side]), end),
-      line(disc(load[side]), end, { weight: "normal" }),
-      line(disc(known[side]), "muted", { weight: "fine" }),
-      label(at(ahead, out * (half + 1.35)), format("force", load[side], 0), end),
-    ];
-  });
-}
+const WHEEL = 0.32; // m, half of what stands on the road from above
 
-const CORNERS = 24;
-
-function circle(ahead: number, left: number, radius: number, at: Placer): Point[] {
-  return Array.from({ length: CORNERS + 1 }, (_, i) => {
-    const angle = (2 * Math.PI * i) / CORNERS;
-    return at(ahead + radius * Math.cos(angle), left + radius * Math.sin(angle));
-  });
+function wheelMark(end: "front" | "rear", car: Car, out: number, at: Placer): Mark {
+  const ahead = (end === "front" ? 0.5 : -0.5) * car.wheelbase;
+  const left = (out * car[end].track) / 2;
+  return line([at(ahead - WHEEL, left), at(ahead + WHEEL, left)], end, { weight: "heavy" });
 }

@@ -1,5 +1,17 @@
 import { signal } from "@preact/signals";
-import { type Change, freshSeed, type Puzzle, Refusal, withRound } from "@rollbook/lib";
+import {
+  type Change,
+  freshSeed,
+  type Puzzle,
+  practiceCornerName,
+  practiceCorners,
+  Refusal,
+  rungOf,
+  rungs,
+  type Said,
+  type UnnamedCorner,
+  withRound,
+} from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { words } from "../../../say/practice/words.js";
 import { refusalInWords } from "../../../say/refusal.js";
@@ -7,8 +19,17 @@ import { Button } from "../../../ui/button.js";
 import { hush, Notice, say } from "../../../ui/notice.js";
 import { type Asked, carFor } from "../puzzle-for.js";
 import { linkTo } from "../puzzle-link.js";
-import { rounds } from "../rounds.js";
-import { driven, finished, keptRound, type Round, roundOf, withCauses } from "../state.js";
+import { onRung, openNow, rounds } from "../rounds.js";
+import {
+  driven,
+  finished,
+  keptRound,
+  type Round,
+  reported,
+  roundOf,
+  withCauses,
+  withNamed,
+} from "../state.js";
 import { CausePart, NextPart } from "./answer.js";
 import { Choose } from "./choose.js";
 import { DrivePart } from "./drive.js";
@@ -65,11 +86,10 @@ function start(puzzle: Puzzle): void {
 
 const again = (puzzle: Puzzle): void => open({ puzzle, faults: [], begin: true });
 
-/** Makes the next change, drives, scores and keeps the round. */
-function finish(now: Round, next: Change): void {
-  const done = finished(now, next);
+/** Shows a round, and keeps it where it is over. */
+function shown(done: Round): void {
   round.value = done;
-  if (done.scores === undefined) return;
+  if (done.over === undefined) return;
   const kept = keptRound(done.scores, linkTo(done.puzzle), Date.now());
   void keepRounds(withRound(rounds.now.value, kept));
 }
@@ -103,40 +123,57 @@ export function Play() {
 
 /** A round as far as it has come. */
 function RoundView({ now }: { readonly now: Round }) {
-  const { drives, causes, cause, scores, puzzle } = now;
-  const drive = () =>
-    withNotice(words.driving, () => {
-      round.value = driven(now);
-    });
-  const fileReport = (filed: NonNullable<Round["report"]>) => {
-    const answered = { ...now, report: filed };
-    round.value = answered;
-    withNotice(words.preparing, () => {
-      round.value = withCauses(answered);
-    });
+  const { drives, causes, named, over } = now;
+  const drive = () => withNotice(words.driving, () => shown(driven(now)));
+  const fileReport = (said: Said) => {
+    const answered = reported(now, said);
+    shown(answered);
+    if (answered.over === undefined) withNotice(words.preparing, () => shown(withCauses(answered)));
   };
-  const fileCause = (filed: Change) => {
-    round.value = { ...now, cause: filed };
-  };
+  const fileNamed = (filed: readonly Change[]) =>
+    withNotice(words.preparing, () => shown(withNamed(now, filed)));
+  const fileNext = (next: Change) => withNotice(words.driving, () => shown(finished(now, next)));
   return (
     <>
       <DrivePart round={now} drive={drive} />
       {drives?.changed && <ReportPart round={now} file={fileReport} />}
-      {causes && <CausePart round={now} file={fileCause} />}
-      {cause && (
-        <NextPart round={now} file={(next) => withNotice(words.driving, () => finish(now, next))} />
-      )}
-      {scores && (
+      {causes && <CausePart round={now} file={fileNamed} />}
+      {named && <NextPart round={now} file={fileNext} />}
+      {over && (
         <ScorePart round={now}>
-          <Button id="another" large work={() => again({ ...puzzle, seed: freshSeed() })}>
-            {words.another}
-          </Button>
-          <Button id="same-again" work={() => again(puzzle)}>
-            {words.sameAgain}
-          </Button>
-          <Sharing link={linkTo(puzzle)} />
+          <AfterIt puzzle={now.puzzle} />
         </ScorePart>
       )}
+    </>
+  );
+}
+
+/** Any of the corners to choose from, but who drives one of their own stays there. */
+function elsewhere(place: UnnamedCorner): UnnamedCorner {
+  const all = Object.values(practiceCorners);
+  const any = all[Math.floor(Math.random() * all.length)];
+  return practiceCornerName(place) === undefined || any === undefined ? place : any;
+}
+
+/** What to do after a round: the next rung where it has just opened, another puzzle, the same again. */
+function AfterIt({ puzzle }: { readonly puzzle: Puzzle }) {
+  const next = rungOf(puzzle) + 1;
+  const rung = next < openNow() ? rungs[next] : undefined;
+  const fresh = { ...puzzle, seed: freshSeed(), place: elsewhere(puzzle.place) };
+  return (
+    <>
+      {rung && (
+        <Button id="next-rung" large work={() => again(onRung(fresh, rung))}>
+          {words.nextRung(words.rungs[next] ?? "")}
+        </Button>
+      )}
+      <Button id="another" large={rung === undefined} work={() => again(fresh)}>
+        {words.another}
+      </Button>
+      <Button id="same-again" work={() => again(puzzle)}>
+        {words.sameAgain}
+      </Button>
+      <Sharing link={linkTo(puzzle)} />
     </>
   );
 }

@@ -2,10 +2,10 @@ import { type Signal, useSignal } from "@preact/signals";
 import {
   confidences,
   driverInputs,
-  driverReports,
   type Practice,
   phaseNames,
   type Report,
+  type Said,
   whatIsMissing,
 } from "@rollbook/lib";
 import { balanceText } from "../../../say/balance.js";
@@ -16,8 +16,9 @@ import { BalanceScale } from "../../../ui/balance-scale.js";
 import { Button } from "../../../ui/button.js";
 import { Chips, plainChips } from "../../../ui/chips.js";
 import { List } from "../../../ui/list.js";
-import type { Round } from "../state.js";
+import { type Round, workedIn } from "../state.js";
 import { Part } from "./part.js";
+import { Scored } from "./scored.js";
 
 /** The report of the changed car, asked in the terms of the workshop. */
 export function ReportPart({
@@ -25,10 +26,28 @@ export function ReportPart({
   file,
 }: {
   readonly round: Round;
-  readonly file: (report: Report) => void;
+  readonly file: (said: Said) => void;
 }) {
   const { practice, puzzle } = round;
-  const report = useSignal<Report>({ corner: practice.corner.name });
+  const worked = workedIn(round) > 0;
+  return (
+    <Part
+      id="report"
+      heading={words.report}
+      done={round.report !== undefined}
+      lead={false}
+      after={worked ? <Worked round={round} /> : <Scored name="report" round={round} />}
+    >
+      <p>{words.reportIntro(practice.corner.name)}</p>
+      {puzzle.level !== 2 && <DriverSays practice={practice} />}
+      {!worked && <Own corner={practice.corner.name} file={file} />}
+    </Part>
+  );
+}
+
+/** The report that the learner makes. */
+function Own({ corner, file }: { readonly corner: string; readonly file: (said: Said) => void }) {
+  const report = useSignal<Report>({ corner });
   const open = useSignal<readonly string[]>([]);
   const send = () => {
     const missing = whatIsMissing(report.value).filter(({ needed }) => needed);
@@ -36,9 +55,7 @@ export function ReportPart({
     if (missing.length === 0) file(report.value);
   };
   return (
-    <Part id="report" heading={words.report} done={round.report !== undefined} lead={false}>
-      <p>{words.reportIntro(practice.corner.name)}</p>
-      {puzzle.level !== 2 && <DriverSays practice={practice} />}
+    <>
       <Answers report={report} />
       <div class="fault" role="alert">
         {open.value.length > 0 && (
@@ -50,8 +67,22 @@ export function ReportPart({
       </div>
       <Button id="file-report" large work={send}>
         {words.fileReport}
+      </Button>{" "}
+      <Button id="cannot-tell" work={() => file("cannot tell")}>
+        {words.cannotTell}
       </Button>
-    </Part>
+    </>
+  );
+}
+
+/** The report that was made for the learner, and how one comes to it. */
+function Worked({ round: { report, practice } }: { readonly round: Round }) {
+  if (report === undefined || report === "cannot tell") return null;
+  const { phase = "middle", balance = 0 } = report;
+  return (
+    <p class="shown-how">
+      {words.workedReport(words.drivers[practice.driver].name, phase, balanceText(balance))}
+    </p>
   );
 }
 
@@ -89,14 +120,16 @@ function Answers({ report }: { readonly report: Signal<Report> }) {
   );
 }
 
-/** What the driver felt, in points, part by part. */
+/** What the driver felt, in points, part by part; with most help, the driver's habit too. */
 function DriverSays({ practice }: { readonly practice: Practice }) {
-  const rows = driverReports(practice).map(({ phase, balance }) =>
-    words.driverRow(phase ?? "middle", balanceText(balance ?? 0)),
-  );
+  const { notes, driver, level } = practice;
+  const { name, habit } = words.drivers[driver];
+  const rows = phaseNames.map((phase) => words.driverRow(phase, balanceText(notes[phase])));
   return (
     <>
-      <p>{words.driverSays}</p>
+      <p>
+        {words.driverSays(name)} {level === 1 && words.driverHabit(name, habit)}
+      </p>
       <List texts={rows} />
     </>
   );

@@ -1,18 +1,15 @@
-import { type PhaseShifts, phaseNames, pointsOf } from "@rollbook/lib";
-import { reader, spell } from "@rollbook/page";
+import { type Change, type PhaseShifts, phaseNames, pointsOf } from "@rollbook/lib";
+import { spell } from "@rollbook/page";
 import type { ComponentChildren } from "preact";
-import { changeSize, leverName } from "../../../say/change.js";
 import { addressOf } from "../../../say/figure-state.js";
-import { practiceLabel, scoreReasonInWords } from "../../../say/practice/score.js";
 import { whyOf } from "../../../say/practice/why.js";
 import { words } from "../../../say/practice/words.js";
-import { List } from "../../../ui/list.js";
 import { shiftText } from "../../../ui/shift-bars.js";
-import { type Round, type Scores, totalScore } from "../state.js";
+import { type Round, totalScore } from "../state.js";
 import { Part } from "./part.js";
 import { RowTable } from "./row-table.js";
 
-/** What each answer was worth, why, and how far balance moved. */
+/** What the round was worth, why the car moved, and how far. */
 export function ScorePart({
   round,
   children,
@@ -21,52 +18,27 @@ export function ScorePart({
   /** What to do next. */
   readonly children: ComponentChildren;
 }) {
-  const { scores, report, cause, next, left, practice } = round;
-  if (!scores || !report || !cause || !next || !left) return null;
-  const named = {
-    cause: practiceLabel(cause, practice.car, reader),
-    next: `${leverName(next, reader)} ${changeSize(next, reader)}`,
-  };
-  const sure = report.confidence !== "certain" ? [] : [certainly(scores.report.score > 0)];
+  const { scores, left, practice } = round;
+  const { driver, hidden, shifts } = practice;
+  const total = totalScore(scores);
+  const { name, habit } = words.drivers[driver];
   return (
     <Part id="score" heading={words.score}>
-      <p class="total">{words.total(pointsOf(totalScore(scores)))}</p>
-      <Scored name="report" round={round} first={sure} />
-      <Scored name="cause" round={round} first={[words.yourAnswer(named.cause)]} />
-      <Why round={round} />
-      <Scored name="next" round={round} first={[words.yourAnswer(named.next)]} />
+      <p class="total">{total === undefined ? words.watched : words.total(pointsOf(total))}</p>
+      {hidden.map((change, i) => (
+        <Why key={i} change={change} />
+      ))}
+      <p>{words.driverHabit(name, habit)}</p>
       <h3>{words.shifts}</h3>
-      <Shifts hidden={practice.shifts} left={left} />
+      <Shifts hidden={shifts} left={left} />
       <p class="acts">{children}</p>
     </Part>
   );
 }
 
-const certainly = (right: boolean): string => (right ? words.certain.right : words.certain.wrong);
-
-function Scored({
-  name,
-  round: { scores, practice },
-  first,
-}: {
-  readonly name: keyof Scores;
-  readonly round: Round;
-  readonly first: readonly string[];
-}) {
-  if (scores === undefined) return null;
-  const { score, reasons } = scores[name];
-  const told = reasons.map((reason) => scoreReasonInWords(reason, practice, reader));
-  return (
-    <>
-      <h3>{words.partScore(words.parts[name], pointsOf(score))}</h3>
-      <List texts={[...first, ...told]} />
-    </>
-  );
-}
-
-/** Why the hidden change moved balance, and the figure that shows it. */
-function Why({ round }: { readonly round: Round }) {
-  const { because, shownBy } = whyOf(round.practice.hidden);
+/** Why a hidden change moved balance, and the figure that shows it. */
+function Why({ change }: { readonly change: Change }) {
+  const { because, shownBy } = whyOf(change);
   return (
     <p class="why">
       <b>{words.why}</b> {spell(because)}{" "}
@@ -75,12 +47,18 @@ function Why({ round }: { readonly round: Round }) {
   );
 }
 
-function Shifts({ hidden, left }: Readonly<Record<"hidden" | "left", PhaseShifts>>) {
-  return (
-    <RowTable
-      label={words.shifts}
-      columns={[words.phase, words.byHidden, words.left]}
-      rows={phaseNames.map((phase) => [phase, shiftText(hidden[phase]), shiftText(left[phase])])}
-    />
-  );
+function Shifts({
+  hidden,
+  left,
+}: {
+  readonly hidden: PhaseShifts;
+  readonly left: PhaseShifts | undefined;
+}) {
+  const columns = [words.phase, words.byHidden, ...(left ? [words.left] : [])];
+  const rows = phaseNames.map((phase) => [
+    phase,
+    shiftText(hidden[phase]),
+    ...(left ? [shiftText(left[phase])] : []),
+  ]);
+  return <RowTable label={words.shifts} columns={columns} rows={rows} />;
 }

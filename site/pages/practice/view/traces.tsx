@@ -19,6 +19,8 @@ import { Button } from "../../../ui/button.js";
 import { SliderRow } from "../../../ui/slider-row.js";
 import type { Round } from "../state.js";
 import { chartOf, type Look, tones } from "./charts.js";
+import { difference } from "./difference.js";
+import { loadsView } from "./loads.js";
 import { Picture } from "./picture.js";
 import { planView } from "./plan-view.js";
 import { usePlayer } from "./player.js";
@@ -36,14 +38,14 @@ export function Traces({ round, drives }: Driven) {
   const distance = useSignal(cornerParts(known)[2]?.from ?? 0);
   const player = usePlayer(drives, distance);
   const look = { drives, distance: distance.value };
-  const names = round.scores === undefined ? channelsOf(puzzle.level) : channelNames;
+  const names = round.over ? channelNames : channelsOf(puzzle.level);
   const slide = (to: number) => {
     player.halt();
     distance.value = to;
   };
   return (
     <figure class="figure" id="traces" data-live="">
-      <figcaption>{words.alongTitle(practice.corner.name)}</figcaption>
+      <figcaption>{practice.corner.name}</figcaption>
       <Legend drives={drives} />
       <p class="says">{driveSays(driveFacts(practice, drives), reader.units)}</p>
       <div class="along">
@@ -56,7 +58,6 @@ export function Traces({ round, drives }: Driven) {
         {hereSays(drives, distance.value, reader.units)}
       </p>
       <Pictures round={round} names={names} look={look} />
-      <p class="quiet">{words.planHelp}</p>
       <Values look={look} names={names} />
     </figure>
   );
@@ -75,6 +76,7 @@ function Pictures({
   const { known } = look.drives;
   const fault = useSignal("");
   const plan = useMemo(() => planView(practice.car, known), []);
+  const loads = useMemo(() => loadsView(known), []);
   const title = words.alongTitle(practice.corner.name);
   const tell = (sentence: string) => {
     fault.value = sentence;
@@ -85,11 +87,29 @@ function Pictures({
         {fault.value}
       </p>
       <div class="panels">
-        <Picture panel={plan} title={title} look={look} tell={tell} />
-        {names.map((name) => (
-          <Trace key={name} name={name} known={known} title={title} look={look} tell={tell} />
-        ))}
+        {look.drives.changed && (
+          <div class="captioned">
+            <p>{words.difference.steering}</p>
+            <Picture panel={difference} title={words.difference.title} look={look} tell={tell} />
+          </div>
+        )}
+        <div class="captioned">
+          <p>{words.wheelLoads}</p>
+          <Picture panel={loads} title={words.wheelLoads} look={look} tell={tell} />
+        </div>
+        <div class="captioned">
+          <p>{words.planHelp}</p>
+          <Picture panel={plan} title={title} look={look} tell={tell} />
+        </div>
       </div>
+      <details class="traces">
+        <summary>{words.traces}</summary>
+        <div class="panels">
+          {names.map((name) => (
+            <Trace key={name} name={name} known={known} title={title} look={look} tell={tell} />
+          ))}
+        </div>
+      </details>
     </>
   );
 }

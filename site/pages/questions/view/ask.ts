@@ -2,6 +2,7 @@ import type { IdeaName } from "@rollbook/lib";
 import { format, reader } from "@rollbook/page";
 import { type Asked, askAbout } from "../../../say/questions/asked.js";
 import { words } from "../../../say/questions/words.js";
+import { refusalInWords } from "../../../say/refusal.js";
 import type { Which } from "../state.js";
 
 /** A question about the reader's car and in the reader's units. */
@@ -13,7 +14,7 @@ export const topicOf = (idea: IdeaName): string => words.topics[idea] ?? idea;
 export function aboutOf({ about, instead }: Asked): string {
   return instead === undefined
     ? words.onCar(about)
-    : words.onOtherCar(about, reader.car.name, instead);
+    : words.onOtherCar(about, reader.car.name, refusalInWords(instead, reader));
 }
 
 export const letterOf = (index: number): string => words.letters[index] ?? "";

@@ -18,7 +18,7 @@ import { filedDay } from "./reporter.js";
 import { roundsOn, worked } from "./worked.js";
 
 /** What was filed when a run was begun. */
-export interface Begun {
+interface Begun {
   readonly setUp: string;
   readonly runs: number;
 }

@@ -6,7 +6,7 @@ import { theDay } from "./open-day.js";
 import { filedDay } from "./reporter.js";
 
 /** What a report form needs to know of a day. */
-export interface KnownDay {
+interface KnownDay {
   readonly venue: Venue;
   readonly drivers: readonly string[];
   readonly steps: readonly PlanStep[];

@@ -8,7 +8,7 @@ import {
 } from "@rollbook/lib";
 
 /** What a file holds, or what is wrong with it; then also what in it is sound. */
-export type Taken = { readonly log: Log; readonly faults?: undefined } | Faulty;
+type Taken = { readonly log: Log; readonly faults?: undefined } | Faulty;
 
 /** Larger files are no logs, bytes. */
 export const LARGEST_FILE = 50_000_000;

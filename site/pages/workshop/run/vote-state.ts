@@ -4,7 +4,7 @@ import { type Asked, askAbout } from "../../../say/questions/asked.js";
 import { ideas } from "../../../say/questions/ideas.js";
 
 /** A question that the workbook has ready for a vote. */
-export interface ReadyQuestion {
+interface ReadyQuestion {
   readonly key: string;
   readonly belief: string;
   readonly form: QuestionForm;

@@ -7,9 +7,10 @@ import {
   pollGain,
   Refusal,
 } from "@rollbook/lib";
-import { format, spell } from "@rollbook/page";
+import { format, reader, spell } from "@rollbook/page";
 import { pollAdviceInWords } from "../../../say/poll.js";
 import type { Asked } from "../../../say/questions/asked.js";
+import { refusalInWords } from "../../../say/refusal.js";
 import { theLog, write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
@@ -96,7 +97,9 @@ export function AskedToAll({ asked }: { readonly asked: Asked }) {
           <li key={text}>{spell(text)}</li>
         ))}
       </ol>
-      {asked.instead !== undefined && <p class="quiet">{said.instead(asked.instead)}</p>}
+      {asked.instead !== undefined && (
+        <p class="quiet">{said.instead(refusalInWords(asked.instead, reader))}</p>
+      )}
     </>
   );
 }

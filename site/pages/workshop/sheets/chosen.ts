@@ -5,7 +5,7 @@ import { words } from "../words.js";
 const { kinds, papers } = words.sheets;
 
 export type Kind = keyof typeof kinds;
-export type PaperSize = keyof typeof papers;
+type PaperSize = keyof typeof papers;
 
 /** What can be printed. */
 export const allKinds = Object.keys(kinds) as Kind[];

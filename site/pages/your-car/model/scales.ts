@@ -1,8 +1,9 @@
 import { bodyOnScales, type Car, sumOfWheels, type Wheels } from "@rollbook/lib";
+import { numberFrom } from "../../../say/typed-number.js";
 import type { UnitSystem } from "../../../say/units.js";
 import { contentOf, type Draft, withTyped } from "./draft.js";
 import { leavesOf } from "./leaves.js";
-import { numberFrom, shownNumber } from "./number.js";
+import { shownNumber } from "./number.js";
 import { type Path, shapeAt } from "./path.js";
 
 /** Where the readings stand among what was typed; the car file has no such places. */
@@ -10,7 +11,7 @@ export const readingAt = (end: "front" | "rear", side: "left" | "right"): Path =
   `scales.${end}.${side}`;
 
 /** What came of putting readings in. */
-export type OnScales =
+type OnScales =
   | { readonly draft: Draft; readonly readings: Wheels<number>; readonly refused?: undefined }
   | {
       readonly draft?: undefined;

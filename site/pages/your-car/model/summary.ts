@@ -75,12 +75,12 @@ export interface Summary {
 export type Told = readonly [name: string, value: string];
 
 /** One limit of the class, and how far each wheel or the car is inside it. */
-export interface ToldLimit {
+interface ToldLimit {
   readonly name: string;
   readonly at: readonly ToldMargin[];
 }
 
-export interface ToldMargin {
+interface ToldMargin {
   readonly where: string;
   readonly value: string;
   readonly verdict: "inside" | "outside" | "cannot tell";

@@ -6,7 +6,8 @@ import { exampleVenue } from "../../../../lib/day/example/example-venue.js";
 import type { Report } from "../../../../lib/day/log/report.js";
 import { proposePlan } from "../../../../lib/day/plan/propose.js";
 import { sheetOf } from "../../../../lib/day/plan/sheet.js";
-import { bothDrives, practiceFrom } from "../../../../lib/day/practice/practice.js";
+import { driveCorner } from "../../../../lib/day/practice/drive-corner.js";
+import { practiceFrom } from "../../../../lib/day/practice/practice.js";
 import { whyNotInWords } from "../../../../site/say/diagnosis.js";
 import { anyCar, RUNS } from "../../car/any-car.js";
 
@@ -79,7 +80,12 @@ test("for any car a diagnosis has numbers only, each change with a reason, or is
 test("any car is driven through a corner with numbers only, or refused with a sentence", () => {
   forAnyCar((car) =>
     answered(
-      () => bothDrives(practiceFrom(1, undefined, car)),
+      () => {
+        const { corner, changed } = practiceFrom(1, undefined, car);
+        const before = driveCorner(car, corner);
+        const again = { measured: car, wanted: before.speed };
+        return { before, after: driveCorner(changed, corner, again) };
+      },
       ({ before, after }) => {
         expect(numbersIn([before, after]).every(Number.isFinite)).toBe(true);
         for (const { moments } of [before, after])

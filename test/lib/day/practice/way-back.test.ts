@@ -4,12 +4,8 @@ import { demoCar } from "../../../../lib/car/demo-car.js";
 import type { Change } from "../../../../lib/change/change.js";
 import { possibleChanges } from "../../../../lib/change/steps.js";
 import type { PhaseShifts } from "../../../../lib/day/plan/sheet-row.js";
-import {
-  carWith,
-  practiceCorner,
-  practiceFrom,
-  shiftsIn,
-} from "../../../../lib/day/practice/practice.js";
+import { carWith, shiftsIn } from "../../../../lib/day/practice/known-car.js";
+import { practiceCorner, practiceFrom } from "../../../../lib/day/practice/practice.js";
 import { scoreNext } from "../../../../lib/day/practice/score.js";
 import { wayBack } from "../../../../lib/day/practice/way-back.js";
 import { scoreReasonInWords } from "../../../../site/say/practice/score.js";
@@ -62,8 +58,8 @@ describe("the way back", () => {
 test("a bar moved on the same way is told to make it worse, by no share", () => {
   const hidden = { lever: "barPosition", end: "front", by: -1 } as const;
   const changed = carWith(hidden, demoCar, demoCar);
-  const moves = shiftsIn(practiceCorner, demoCar, changed, demoCar);
-  const practice = { ...practiceFrom(1), hidden, changed, shifts: moves };
+  const moves = shiftsIn(practiceCorner, demoCar, changed);
+  const practice = { ...practiceFrom(1), hidden: [hidden], changed, shifts: moves };
   const said = (next: Change) =>
     scoreNext(practice, next).reasons.map((reason) =>
       scoreReasonInWords(reason, practice, readerWith("metric")),

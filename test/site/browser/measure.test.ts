@@ -1,0 +1,118 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { type Car, demoCar, formatCar } from "../../../lib/index.js";
+import { useBrowser } from "./browser.js";
+
+const { open } = useBrowser();
+
+const rook: Car = { ...demoCar, name: "Rook" };
+const keeps = {
+  "rollbook:cars": JSON.stringify({
+    stamp: 1,
+    version: 1,
+    value: { cars: [JSON.parse(formatCar(rook))], current: "Rook" },
+  }),
+};
+const phone = { viewport: { width: 360, height: 740 } };
+
+const at = (page: Page, place: string) => page.locator(`#at-${place.replace(/[^\w]+/g, "-")}`);
+
+async function typeAll(page: Page, texts: Readonly<Record<string, string>>): Promise<void> {
+  for (const [place, text] of Object.entries(texts)) await at(page, place).fill(text);
+}
+
+const scales = {
+  "four-scales.frontLeft.0": "290",
+  "four-scales.frontRight.0": "271.4",
+  "four-scales.rearLeft.0": "262",
+  "four-scales.rearRight.0": "256.6",
+};
+
+/** The car as the device has it. */
+const kept = (page: Page): Promise<Car> =>
+  page.evaluate(() => JSON.parse(localStorage.getItem("rollbook:cars") ?? "").value.cars[0]);
+
+const write = (page: Page, name: string) =>
+  page.getByRole("button", { name: `Write into Rook: ${name}` }).click();
+const told = (page: Page, text: string) => page.locator(".notice", { hasText: text }).waitFor();
+
+describe("measuring", () => {
+  it("fits a phone, with a numeric keyboard in every box and a numeral in every result", async () => {
+    const { page, errors, foreign } = await open("measure", { ...phone, keeps });
+    await typeAll(page, scales);
+    expect(await page.locator("#form-four-scales .found li").count()).toBe(7);
+    const boxes = page.locator("#measure input.number");
+    const modes = await boxes.evaluateAll((all) =>
+      all.map((one) => (one as HTMLInputElement).inputMode),
+    );
+    expect(modes.length).toBeGreaterThan(40);
+    expect(new Set(modes)).toEqual(new Set(["decimal"]));
+    const wide = () => page.evaluate(() => document.documentElement.scrollWidth);
+    expect(await wide()).toBe(360);
+    expect(await page.locator("#measure").textContent()).not.toMatch(/NaN|Infinity|undefined/);
+    expect([errors, foreign]).toEqual([[], []]);
+  });
+
+  it("writes a number with spread, day and name into the car, and takes it back", async () => {
+    const { page } = await open("measure", { keeps });
+    await page.getByLabel("Who measures").fill("Ada");
+    await typeAll(page, { ...scales, "four-scales.frontLeft.1": "296" });
+    await write(page, "Mass of the body");
+    await told(page, "is in Rook");
+    const { body, known } = await kept(page);
+    expect(body.mass).toBeCloseTo(813, 0); // half of the 6 kg more that one scale showed again
+    expect(known?.["body.mass"]).toMatchObject({ how: "measured", by: "Ada" });
+    expect(known?.["body.mass"]?.when).toMatch(/^\d{4}-\d\d-\d\d$/);
+    expect(known?.["body.mass"]?.spread).toBeGreaterThan(3);
+    await page.locator("#undo").click();
+    await told(page, "As it was before");
+    expect(await kept(page)).toEqual(rook);
+  });
+
+  it("keeps what was typed through a reload, and says what is wrong with a box once it is left", async () => {
+    const { page } = await open("measure", { keeps });
+    await typeAll(page, { ...scales, "four-scales.rearRight.0": "25a" });
+    await at(page, "four-scales.rearLeft.0").focus();
+    const fault = page.locator("#form-four-scales .fault");
+    expect(await fault.textContent()).toBe("rear right takes 0.0 to 1500.0 kg.");
+    await page.reload();
+    expect(await at(page, "four-scales.rearRight.0").inputValue()).toBe("25a");
+    expect(await page.locator("#form-four-scales .missing").textContent()).toBe(
+      "Still to read: rear right.",
+    );
+  });
+
+  it("times laps of a circle by a large button, and does not call a small change measured", async () => {
+    const { page } = await open("measure", { ...phone, keeps });
+    await at(page, "circle.radius.0").fill("20");
+    await page.evaluate(() => {
+      let now = 5000;
+      performance.now = () => now;
+      Object.assign(window, { pass: (seconds: number) => (now += 1000 * seconds) });
+    });
+    const lap = page.locator("#lap");
+    expect((await lap.boundingBox())?.height).toBeGreaterThan(90);
+    const pass = async (seconds: number) => {
+      await page.evaluate((s) => (window as unknown as { pass(s: number): void }).pass(s), seconds);
+      await lap.dispatchEvent("pointerdown");
+    };
+    for (const seconds of [0, 10, 10.04, 9.97]) await pass(seconds);
+    expect(await at(page, "circle.before.0.1").inputValue()).toBe("10.04");
+    await typeAll(page, {
+      "circle.after.0.0": "9.97",
+      "circle.after.0.1": "10",
+      "circle.after.0.2": "10.01",
+    });
+    const results = page.locator("#form-circle .results");
+    expect(await results.textContent()).toMatch(/Limit, as it was 7\.89 ± 0\.15/);
+    expect(await results.textContent()).toContain("Not measured");
+  });
+
+  it("takes nothing into the workbook's own car, and says why", async () => {
+    const { page } = await open("measure");
+    await typeAll(page, scales);
+    expect(await page.locator("#form-four-scales .found li").count()).toBe(7);
+    expect(await page.getByRole("button", { name: "Write into" }).count()).toBe(0);
+    expect(await page.locator(".for").textContent()).toContain("takes none of them in");
+  });
+});
