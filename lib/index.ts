@@ -98,6 +98,7 @@ export * from "./day/example/example-venue.js";
 export * from "./day/log/canonical.js";
 export * from "./day/log/csv.js";
 export * from "./day/log/driver-runs.js";
+export * from "./day/log/entries-of-day.js";
 export * from "./day/log/entry-file.js";
 export type { Faulty } from "./day/log/faulty.js";
 export * from "./day/log/happenings.js";

@@ -1,5 +1,6 @@
 import { happen } from "../../say/workshop/happen.js";
 import { log } from "../../say/workshop/log.js";
+import { paddock } from "../../say/workshop/paddock.js";
 import { plan } from "../../say/workshop/plan.js";
 import { report } from "../../say/workshop/report.js";
 import { run } from "../../say/workshop/run.js";
@@ -21,4 +22,5 @@ export const words = {
   log,
   handing,
   happen,
+  paddock,
 } as const;

@@ -15,6 +15,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "nginx.test.ts": ["00-start-here", "01-load-transfer"],
   "offline.test.ts": ["every page"],
   "other-cars.test.ts": ["every chapter"],
+  "paddock.test.ts": ["workshop"],
   "pages.test.ts": ["every page"],
   "policy.test.ts": ["00-start-here"],
   "practice.test.ts": ["practice", "03-distribution-between-axles"],
