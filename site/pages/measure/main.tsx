@@ -1,11 +1,14 @@
 import { ownCars, placeOf } from "@rollbook/page";
 import { words } from "../../say/measure/words.js";
 import { drafts, ownPlaces } from "../../store/car-drafts.js";
+import { firstCarTyped } from "../../store/first-car-typed.js";
 import { measurements } from "../../store/measurements.js";
 import { TextField } from "../../ui/field.js";
 import { Notice } from "../../ui/notice.js";
 import { show } from "../../ui/show.js";
+import { FirstCarForm } from "./first/view.js";
 import { specs } from "./model/spec.js";
+import { followCarAtHand, NextToMeasure } from "./next/view.js";
 import { carAtHand, isOwn, typeBy } from "./state/sheet.js";
 import { Form } from "./view/form.js";
 import { TogetherView } from "./view/together.js";
@@ -36,7 +39,17 @@ if (head) {
     const place = placeOf(`form-${spec.id}`);
     if (place) show(<Form spec={spec} />, place);
   }
-  const foot = placeOf("together");
-  if (foot) show(<TogetherView />, foot);
-  void Promise.all([measurements.open(), ownCars.open(), drafts.open(), ownPlaces.open()]);
+  const places = [
+    ["form-first-car", <FirstCarForm />],
+    ["together", <TogetherView />],
+    ["form-next", <NextToMeasure />],
+  ] as const;
+  for (const [id, view] of places) {
+    const place = placeOf(id);
+    if (place) show(view, place);
+  }
+  followCarAtHand();
+  void Promise.all(
+    [measurements, ownCars, drafts, ownPlaces, firstCarTyped].map((one) => one.open()),
+  );
 }

@@ -1,6 +1,8 @@
 import type { SitePage } from "../../build/site-pages.js";
 import { escapeHtml } from "../../cells/escape.js";
+import { firstWords } from "../../say/measure/first-car.js";
 import { cautions, measurementWords } from "../../say/measure/measurements.js";
+import { nextWords } from "../../say/measure/next.js";
 import { fieldWords, words } from "../../say/measure/words.js";
 import { unitOf } from "../../say/units.js";
 import { drawingOf } from "./drawings.js";
@@ -43,11 +45,23 @@ ${said.cautions.map((key) => caution(cautions[key])).join("\n")}
 </section>`;
 }
 
+/** A section whose form a script makes, with what it asks for as a list until then. */
+function part(id: string, title: string, lead: string, asks: readonly string[] = []): string {
+  const list = asks.map((one) => `<li>${escapeHtml(one)}</li>`).join("");
+  return `<section class="measurement" id="${id}" aria-labelledby="${id}-title">
+<h2 id="${id}-title">${escapeHtml(title)}</h2>
+<p class="gives">${escapeHtml(lead)}</p>
+<div class="form" id="form-${id}">${list && `<ul>${list}</ul>`}</div>
+</section>`;
+}
+
 const contents = () =>
-  specs
-    .map(
-      ({ id }) => `<li><a href="#${id}">${escapeHtml(measurementWords[id]?.title ?? id)}</a></li>`,
-    )
+  [
+    ["first-car", firstWords.title],
+    ...specs.map(({ id }) => [id, measurementWords[id]?.title ?? id]),
+    ["next", nextWords.list],
+  ]
+    .map(([id, title = ""]) => `<li><a href="#${id}">${escapeHtml(title)}</a></li>`)
     .join("");
 
 /** The page on which readings become numbers of the car. */
@@ -64,8 +78,10 @@ ${caution(words.cautionFirst)}
 <noscript><p>${escapeHtml(words.withoutScript)}</p></noscript>
 <div id="measuring-for"></div>
 <nav aria-label="${words.contents}"><ul class="contents">${contents()}</ul></nav>
+${part("first-car", firstWords.title, firstWords.lead, Object.values(firstWords.fields))}
 ${specs.map(section).join("\n")}
 <div id="together"></div>
+${part("next", nextWords.title, nextWords.lead)}
 </div>`;
   },
 };

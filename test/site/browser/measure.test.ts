@@ -108,6 +108,29 @@ describe("measuring", () => {
     expect(await results.textContent()).toContain("Not measured");
   });
 
+  it("makes a first car from twelve fields on a phone, shows it, and takes it back", async () => {
+    const { page, errors } = await open("measure", { ...phone, silentWorkers: true });
+    const make = page.locator("#first-make");
+    expect(await make.isDisabled()).toBe(true);
+    const fields = { mass: "1080", frontMass: "562", wheelbase: "2.4", "front-track": "1.44" };
+    const more = { "rear-track": "1.45", "front-pressure": "200", "rear-pressure": "200" };
+    const rest = { "front-rideHeight": "130", "rear-rideHeight": "140", "front-bar": "18" };
+    for (const [key, text] of Object.entries({ ...fields, ...more, ...rest }))
+      await page.locator(`#first-${key}`).fill(text);
+    await page.locator("#first-name").fill("Rook");
+    await page.locator("#first-tyre").fill("195/50 R 15");
+    await make.click();
+    await told(page, "Rook is made");
+    expect((await kept(page)).known?.["body.height"]?.how).toBe("estimated");
+    expect(await page.locator(".for").textContent()).toContain("Numbers go into Rook");
+    await page.locator("#next-begin").click();
+    await page.locator("#next-stop").waitFor();
+    await page.locator("#undo").click();
+    await told(page, "gone again");
+    expect(await page.locator(".for").textContent()).toContain("takes none of them in");
+    expect(errors).toEqual([]);
+  });
+
   it("takes nothing into the workbook's own car, and says why", async () => {
     const { page } = await open("measure");
     await typeAll(page, scales);

@@ -24,18 +24,20 @@ export const lapAt = (side: "before" | "after", run: number, lap: number) =>
 
 const isBlank = (typed: Typed | undefined) => typed === undefined || typed.text.trim() === "";
 
-/** What was typed at a place, SI: nothing where it is blank, NaN where it is none or out of its range. */
-export function readAt(
-  sheet: Sheet,
-  place: string,
+/** What was typed, SI: nothing where it is blank, NaN where it is no number or out of its range. */
+export function readTyped(
+  typed: Typed | undefined,
   { quantity, min, max }: Field,
 ): number | undefined {
-  const typed = sheet[place];
   if (typed === undefined || isBlank(typed)) return undefined;
   const value = numberFrom(typed.text, quantity, typed.units) ?? Number.NaN;
   const hair = 1e-9 * (max - min);
   return value >= min - hair && value <= max + hair ? value : Number.NaN;
 }
+
+/** The same of a place. */
+export const readAt = (sheet: Sheet, place: string, field: Field): number | undefined =>
+  readTyped(sheet[place], field);
 
 /** How many boxes to show: those in use and one more, as far as there is room. */
 export function boxesFor(sheet: Sheet, placeOf: (i: number) => string, most: number): number {

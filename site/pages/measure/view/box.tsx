@@ -3,7 +3,8 @@ import { reader, spell } from "@rollbook/page";
 import { decimalsIn } from "../../../say/shown-range.js";
 import { words } from "../../../say/ui.js";
 import { formatNumber, toShown, unitOf } from "../../../say/units.js";
-import { type FormPlace, readAt } from "../model/input.js";
+import type { Typed } from "../../../store/car-draft.js";
+import { type FormPlace, readTyped } from "../model/input.js";
 import type { Field } from "../model/spec.js";
 import { sheet, type } from "../state/sheet.js";
 
@@ -20,29 +21,29 @@ function faultOf(label: string, { quantity, min, max, decimals }: Field): string
 }
 
 /** One number, in the reader's unit or with its own, as it was typed. */
-export function Box({
-  form,
-  place,
+export function NumberBox({
+  id,
   field,
   label,
   caption,
   placeholder,
+  typed,
+  take,
 }: {
-  readonly form: FormPlace;
-  readonly place: string;
+  readonly id: string;
   readonly field: Field;
   /** How the number is called in full. */
   readonly label: string;
   /** What stands over the box; the label where it is left out. */
   readonly caption?: string;
   readonly placeholder?: string;
+  readonly typed: Typed | undefined;
+  readonly take: (text: string) => void;
 }) {
-  const typed = useComputed(() => sheet.value[place]).value;
   const left = useSignal(true);
-  const value = useComputed(() => readAt(sheet.value, place, field)).value;
+  const value = readTyped(typed, field);
   const isFault = left.value && value !== undefined && Number.isNaN(value);
   const unit = unitOf(field.quantity, typed?.units ?? reader.units);
-  const id = `at-${place.replace(/[^\w]+/g, "-")}`;
   return (
     <span class="box">
       <label for={id}>{spell(caption ?? label)}</label>
@@ -56,7 +57,7 @@ export function Box({
         value={typed?.text ?? ""}
         onInput={({ currentTarget }) => {
           left.value = false;
-          type(form, place, currentTarget.value);
+          take(currentTarget.value);
         }}
         onBlur={() => {
           left.value = true;
@@ -73,5 +74,25 @@ export function Box({
         </span>
       )}
     </span>
+  );
+}
+
+/** A number of a form, kept with the readings of the car at hand. */
+export function Box({
+  form,
+  place,
+  ...shown
+}: {
+  readonly form: FormPlace;
+  readonly place: string;
+} & Omit<Parameters<typeof NumberBox>[0], "id" | "typed" | "take">) {
+  const typed = useComputed(() => sheet.value[place]).value;
+  return (
+    <NumberBox
+      id={`at-${place.replace(/[^\w]+/g, "-")}`}
+      typed={typed}
+      take={(text) => type(form, place, text)}
+      {...shown}
+    />
   );
 }
