@@ -5,6 +5,7 @@ import { plan } from "../../say/workshop/plan.js";
 import { report } from "../../say/workshop/report.js";
 import { run } from "../../say/workshop/run.js";
 import { safety } from "../../say/workshop/safety.js";
+import { scan } from "../../say/workshop/scan.js";
 import { sheets } from "../../say/workshop/sheets.js";
 import { talk } from "../../say/workshop/talk.js";
 import { handing } from "./words/handing.js";
@@ -23,4 +24,5 @@ export const words = {
   handing,
   happen,
   paddock,
+  scan,
 } as const;
