@@ -23,7 +23,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "lib",
-          include: ["test/{lib,outside,site/say}/**/*.test.ts"],
+          include: ["test/{lib,outside,site/say,site/paddock}/**/*.test.ts"],
           testTimeout: 300_000,
         },
       },
@@ -32,7 +32,7 @@ export default defineConfig({
         test: {
           name: "course",
           include: ["test/{site,notebooks,worked-figures}/**/*.test.ts"],
-          exclude: [browser, "test/site/say/**"],
+          exclude: [browser, "test/site/{say,paddock}/**"],
           globalSetup: "test/site/build-course.ts",
           testTimeout: 300_000,
           hookTimeout: 300_000,

@@ -51,6 +51,7 @@ export type { MarginBand, MarginBands } from "./certainty/margin-bands.js";
 export type { Banded, BandedPhase, Phases } from "./certainty/phase-bands.js";
 export * from "./certainty/rank-groups.js";
 export * from "./certainty/sample-car.js";
+export type { SharedDoubts } from "./certainty/shared-doubts.js";
 export * from "./certainty/sign-holds.js";
 export * from "./certainty/spreads.js";
 export * from "./certainty/uncertain-number.js";
@@ -97,6 +98,7 @@ export * from "./day/example/example-venue.js";
 export * from "./day/log/canonical.js";
 export * from "./day/log/csv.js";
 export * from "./day/log/driver-runs.js";
+export * from "./day/log/entries-of-day.js";
 export * from "./day/log/entry-file.js";
 export type { Faulty } from "./day/log/faulty.js";
 export * from "./day/log/happenings.js";
@@ -220,10 +222,19 @@ export * from "./measure/circle-gradient.js";
 export * from "./measure/circle-predicted.js";
 export * from "./measure/combined.js";
 export * from "./measure/curve.js";
+export * from "./measure/first-car.js";
+export * from "./measure/first-car-given.js";
 export * from "./measure/four-scales.js";
+export * from "./measure/learn.js";
 export * from "./measure/least-squares.js";
 export * from "./measure/measured.js";
 export * from "./measure/motion-ratio.js";
+export {
+  type Next,
+  nextToMeasure,
+  type Sharpening,
+  type SharpeningId,
+} from "./measure/next-to-measure.js";
 export * from "./measure/raised-axle.js";
 export * from "./measure/repeats.js";
 export * from "./measure/ride-rate.js";

@@ -9,6 +9,7 @@ import type { Phases } from "./phase-bands.js";
 import { rankGroups } from "./rank-groups.js";
 import { sampleOf } from "./sample-car.js";
 import { type Sample, sampledCar, sampleFrom } from "./sampled-behaviour.js";
+import { type SharedDoubts, sharedDoubts } from "./shared-doubts.js";
 import type { UncertainNumber } from "./uncertain-number.js";
 import { uncertainNumbersOf } from "./uncertain-numbers.js";
 
@@ -38,6 +39,8 @@ export interface BandSampler {
   margins(): MarginBands;
   /** @throws Refusal before any sample is taken */
   changes(): ChangeBand[];
+  /** Whose doubts make up those of balance and of what changes move in it. */
+  doubts(): SharedDoubts;
   /**
    * Changes by merit, the best first, in groups of what cannot be told apart.
    *
@@ -63,6 +66,7 @@ export function bandSampler(
   const possible = onOwn.map(
     ({ change, moved }) => moved && { change, putBack: moved.putBack !== undefined },
   );
+  const paths = numbers.map(({ path }) => path);
   const samples: Sample[] = [];
   let taken = 0;
 
@@ -86,8 +90,10 @@ export function bandSampler(
     },
     takeOne,
     margins() {
-      const paths = numbers.map(({ path }) => path);
       return marginBandsFrom(own.behaviour.phases, samples, paths);
+    },
+    doubts() {
+      return sharedDoubts(samples, changes.length, paths);
     },
     ...aboutChanges(onOwn, samples),
   };

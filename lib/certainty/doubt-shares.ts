@@ -24,13 +24,50 @@ export function doubtShares(
 ): DoubtShare[] {
   if (independent < 4) return [];
   const byChance = 2 * Math.log(20 * paths.length); // P(|Z| > z) ≤ exp(−z²/2), once in twenty for all
-  const told = paths.flatMap((path, i) => {
+  const named = (squared: number) => squared * independent >= byChance;
+  return squaresOf(paths, deviations, figures)
+    .filter(({ squared }) => named(squared))
+    .map(({ path, squared }) => ({ path, share: lessChance(squared, independent) }))
+    .sort((a, b) => b.share - a.share);
+}
+
+/**
+ * The same of every number, also of those that chance may have put there: for sums over several, in
+ * which chance evens out. One that has nothing to do with the figure is as often a little below 0.
+ */
+export function allShares(
+  paths: readonly string[],
+  deviations: readonly (readonly number[])[],
+  figures: readonly number[],
+  independent = figures.length,
+): DoubtShare[] {
+  if (independent < 4) return [];
+  return squaresOf(paths, deviations, figures).map(({ path, squared }) => ({
+    path,
+    share: lessChance(squared, independent),
+  }));
+}
+
+const lessChance = (squared: number, independent: number): number =>
+  1 - ((1 - squared) * (independent - 1)) / (independent - 2);
+
+function squaresOf(
+  paths: readonly string[],
+  deviations: readonly (readonly number[])[],
+  figures: readonly number[],
+) {
+  return paths.map((path, i) => {
     const column = deviations.map((sample) => sample[i] ?? 0);
-    const squared = squaredCorrelation(column, figures);
-    if (squared * independent < byChance) return [];
-    return [{ path, share: 1 - ((1 - squared) * (independent - 1)) / (independent - 2) }];
+    return { path, squared: squaredCorrelation(column, figures) };
   });
-  return told.sort((a, b) => b.share - a.share);
+}
+
+/** The mean share of each number over several lists, one that is not in a list having none there. */
+export function meanShares(lists: readonly (readonly DoubtShare[])[]): DoubtShare[] {
+  const total = new Map<string, number>();
+  for (const { path, share } of lists.flat())
+    total.set(path, (total.get(path) ?? 0) + share / lists.length);
+  return [...total].map(([path, share]) => ({ path, share })).sort((a, b) => b.share - a.share);
 }
 
 /** 0 without any spread. */

@@ -35,8 +35,14 @@ const bears = (path: string) =>
  * @throws Refusal when a reading is below 0, or what is left for the body is out of its range
  */
 export function onFourScales(car: Car, { front, rear }: Wheels<Measured>): FourScales {
-  const inputs = { fl: front.left, fr: front.right, rl: rear.left, rr: rear.right };
-  return throughCar(car, inputs, bears, (car, { fl, fr, rl, rr }) => {
+  const inputs = {
+    frontLeft: front.left,
+    frontRight: front.right,
+    rearLeft: rear.left,
+    rearRight: rear.right,
+  };
+  return throughCar(car, inputs, bears, (car, read) => {
+    const { frontLeft: fl, frontRight: fr, rearLeft: rl, rearRight: rr } = read;
     const readings = { front: { left: fl, right: fr }, rear: { left: rl, right: rr } };
     const mass = sumOfWheels(readings);
     const side = ((fl - fr) * car.front.track + (rl - rr) * car.rear.track) / 2;

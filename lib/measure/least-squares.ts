@@ -84,7 +84,7 @@ export const SELDOM = 0.05;
  */
 export function widened(fit: LeastSquares): LeastSquares {
   const { chiSquare, freedom, byChance, found } = fit;
-  if (chiSquare <= freedom) return fit;
+  if (freedom === 0 || chiSquare <= freedom) return fit;
   const factor = Math.sqrt(chiSquare / freedom) * (byChance < SELDOM ? forFew(freedom) : 1);
   return { ...fit, found: found.map(({ value, spread }) => ({ value, spread: spread * factor })) };
 }

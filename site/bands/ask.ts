@@ -1,4 +1,4 @@
-import type { Car, Change, ChangeBand, MarginBands } from "@rollbook/lib";
+import type { Car, Change, ChangeBand, MarginBands, SharedDoubts } from "@rollbook/lib";
 
 /** What bands are wanted of. */
 export interface BandsOf {
@@ -8,6 +8,8 @@ export interface BandsOf {
   /** m/s */
   readonly speed: number;
   readonly changes: readonly Change[];
+  /** Whether to tell whose doubts make up the bands. */
+  readonly doubts?: boolean;
 }
 
 /** Bands from as many samples as there was time for. */
@@ -18,6 +20,8 @@ export interface BandsSoFar {
   readonly margins: MarginBands;
   /** In the order of the changes asked for. */
   readonly changes: readonly ChangeBand[];
+  /** Whose doubts make up the bands; nothing where they were not asked for. */
+  readonly doubts: SharedDoubts | undefined;
 }
 
 /** What goes to a worker, and what comes back. */

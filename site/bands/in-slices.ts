@@ -12,12 +12,14 @@ const nextAfter = (count: number): number =>
 class Samples {
   readonly #sampler: BandSampler;
   readonly #tell: (bands: BandsSoFar) => void;
+  readonly #doubts: boolean;
   readonly #started = performance.now();
   #next = first.count;
   #under: Iterator<void, void> | undefined;
 
-  constructor(sampler: BandSampler, tell: (bands: BandsSoFar) => void) {
+  constructor(sampler: BandSampler, tell: (bands: BandsSoFar) => void, doubts: boolean) {
     this.#sampler = sampler;
+    this.#doubts = doubts;
     this.#tell = tell;
   }
 
@@ -42,7 +44,8 @@ class Samples {
     const { count } = this.#sampler;
     this.#next = nextAfter(count);
     const [margins, changes] = [this.#sampler.margins(), this.#sampler.changes()];
-    this.#tell({ count, of: most, margins, changes });
+    const doubts = this.#doubts ? this.#sampler.doubts() : undefined;
+    this.#tell({ count, of: most, margins, changes, doubts });
   }
 }
 
@@ -78,6 +81,6 @@ export function sampleInSlices(
   }
   setTimeout(() => {
     const sampler = wanted() ? samplerOf(of) : undefined;
-    if (sampler !== undefined) go(new Samples(sampler, tell));
+    if (sampler !== undefined) go(new Samples(sampler, tell, of.doubts === true));
   });
 }

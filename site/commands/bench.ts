@@ -3,6 +3,7 @@ import { compared } from "../bench/beside/compare.js";
 import { buildTimes } from "../bench/build-times.js";
 import { keepTable } from "../bench/keep-table.js";
 import { mapTimes } from "../bench/map-times.js";
+import { paddockLoad } from "../bench/paddock-load.js";
 import { pageTimes } from "../bench/page-times.js";
 import { table } from "../bench/row.js";
 import { solverTimes } from "../bench/solver.js";
@@ -26,7 +27,13 @@ const asked = () =>
   });
 
 const measured = async (): Promise<string> =>
-  table([...buildTimes(), ...solverTimes(), ...(await pageTimes()), ...(await mapTimes())]);
+  table([
+    ...buildTimes(),
+    ...solverTimes(),
+    ...(await pageTimes()),
+    ...(await mapTimes()),
+    ...(await paddockLoad()),
+  ]);
 
 const marksOf = (beside: boolean) =>
   beside

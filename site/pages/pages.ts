@@ -1,5 +1,6 @@
 import type { SitePage } from "../build/site-pages.js";
 import { mapPage } from "./map/page.js";
+import { measurePage } from "./measure/page.js";
 import { practicePage } from "./practice/page.js";
 import { questionsPage } from "./questions/page.js";
 import { searchPage } from "./search/page.js";
@@ -11,6 +12,7 @@ import { yourCarPage } from "./your-car/page.js";
 /** The pages beside the chapters. */
 export const pages: readonly SitePage[] = [
   yourCarPage,
+  measurePage,
   workshopPage,
   practicePage,
   mapPage,

@@ -91,10 +91,11 @@ function grow(grown: Log, entries: readonly LogEntry[]): void {
   });
 }
 
-/** Forgets all that this device has of the workshop: the log, the open day, and what was begun. */
+/** Forgets all that this device has of the workshop: the log, the open day, what was begun, and its desk. */
 export async function forgetWorkshop(): Promise<void> {
   await forget(below);
   await forget("workshop/");
+  await forget("paddock/");
   log.value = emptyLog;
   unread.value = [];
 }

@@ -32,8 +32,14 @@ export interface CarSheet extends CarPlan {
   readonly rows: readonly SheetRow[];
 }
 
+/** What each car of a day does, run by run. */
+interface RunsOfCars {
+  readonly steps: readonly PlanStep[];
+  readonly others?: readonly { readonly steps: readonly PlanStep[] }[];
+}
+
 /** Runs of a day: as many as the car with the most of them has. */
-export const runsOfDay = ({ steps, others = [] }: DayPlan): number =>
+export const runsOfDay = ({ steps, others = [] }: RunsOfCars): number =>
   Math.max(steps.length, ...others.map((other) => other.steps.length));
 
 /** The plan of each car; one that has fewer runs than another is left as it is in the last ones. */

@@ -111,6 +111,20 @@ function roundAt(spent: number, { minutes: { drive: each }, rounds, swap }: Time
   return { round: { round, of: rounds, left } };
 }
 
+/**
+ * Minutes until a round of the run at hand goes out; 0 or less once it is out.
+ *
+ * @param round - 1 is the first
+ */
+export function minutesUntilRound(clock: Clock, row: TimedRun, round: number, now: number): number {
+  const drive = stages.indexOf("drive");
+  const before = stageMinutes(row).slice(clock.stage, drive);
+  const toDrive = before.reduce((sum, one) => sum + one, 0);
+  const earlier = (round - 1) * (row.minutes.drive + row.swap);
+  if (clock.stage > drive) return 0;
+  return toDrive + earlier - spentAt(clock, now) / MINUTE;
+}
+
 /** The clock at the start of the next round; in the last, and while nobody drives, as it was. */
 export function atNextRound(clock: Clock, row: TimedRun, now: number): Clock {
   const { round } = readClock(clock, row, now);

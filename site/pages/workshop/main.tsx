@@ -9,9 +9,14 @@ import { rest, typed } from "../../ui/work-at-rest.js";
 import { reopenDay } from "./day/open-day.js";
 import { Offer, readAddress } from "./handing/offer.js";
 import { LogView } from "./log/view.js";
+import { Desk } from "./paddock/desk.js";
+import { Join } from "./paddock/join.js";
+import { followPaddock } from "./paddock/link.js";
+import { isDesk, isPhone } from "./paddock/place.js";
+import { StateLine } from "./paddock/state-line.js";
 import { Plan } from "./plan/view.js";
 import { ReportView } from "./report/view.js";
-import { type View, viewOf, views } from "./route.js";
+import { paddockViews, type View, viewOf, views } from "./route.js";
 import { followDeviceClock } from "./run/device-clock.js";
 import { watchClock } from "./run/face.js";
 import { RunView } from "./run/view.js";
@@ -27,6 +32,8 @@ const components: Readonly<Record<View, ComponentType<{ readonly open: boolean }
   report: ReportView,
   talk: TalkView,
   log: LogView,
+  join: Join,
+  desk: Desk,
 };
 
 const at = signal<View>(viewOf(location.hash));
@@ -44,19 +51,29 @@ function Place({ view }: { readonly view: View }) {
   );
 }
 
+/** What a driver's phone needs is less, and a desk has one more. */
+function viewsShown(): readonly View[] {
+  if (isPhone()) return ["report", "log"];
+  return isDesk() ? [...views, "desk"] : views;
+}
+
+const nameOf = (view: View): string =>
+  view === "join" || view === "desk" ? words.paddock.view : words.views[view];
+
 function Workshop() {
   return (
     <>
       <nav class="views" aria-label={words.title}>
-        {views.map((view) => (
+        {viewsShown().map((view) => (
           <a key={view} href={`#${view}`} aria-current={at.value === view ? "page" : undefined}>
-            {words.views[view]}
+            {nameOf(view)}
           </a>
         ))}
       </nav>
+      <StateLine />
       <Notice />
       <Offer />
-      {views.map((view) => (
+      {[...views, ...paddockViews].map((view) => (
         <Place key={view} view={view} />
       ))}
     </>
@@ -78,7 +95,7 @@ function goWhereTheAddressSays(moved: boolean): void {
 
 async function open(place: HTMLElement): Promise<void> {
   show(<p class="notice">{words.opensOn}</p>, place);
-  await Promise.all([openLog(), openAll("workshop/")]);
+  await Promise.all([openLog(), openAll("workshop/"), openAll("paddock/")]);
   reopenDay();
   keptLast.subscribe((kept) => {
     if (kept === undefined) delete document.documentElement.dataset.kept;
@@ -90,6 +107,7 @@ async function open(place: HTMLElement): Promise<void> {
     before = count;
   });
   followLog();
+  followPaddock();
   watchClock();
   followDeviceClock();
   render(<Workshop />, place);

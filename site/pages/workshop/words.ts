@@ -1,9 +1,11 @@
 import { happen } from "../../say/workshop/happen.js";
 import { log } from "../../say/workshop/log.js";
+import { paddock } from "../../say/workshop/paddock.js";
 import { plan } from "../../say/workshop/plan.js";
 import { report } from "../../say/workshop/report.js";
 import { run } from "../../say/workshop/run.js";
 import { safety } from "../../say/workshop/safety.js";
+import { scan } from "../../say/workshop/scan.js";
 import { sheets } from "../../say/workshop/sheets.js";
 import { talk } from "../../say/workshop/talk.js";
 import { handing } from "./words/handing.js";
@@ -21,4 +23,6 @@ export const words = {
   log,
   handing,
   happen,
+  paddock,
+  scan,
 } as const;

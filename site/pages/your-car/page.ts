@@ -50,7 +50,7 @@ export const yourCarPage: SitePage = {
   get main() {
     return `<h1>${words.title}</h1>
 <p>${escapeHtml(words.lead)}</p>
-<p>${escapeHtml(words.onDevice)}</p>
+<p>${escapeHtml(words.onDevice)} <a href="measure.html">${escapeHtml(words.measureLink)}</a></p>
 <blockquote class="caution"><p><strong>${words.cautionHead}</strong> ${escapeHtml(words.caution)}</p></blockquote>
 <div id="your-car">
 <noscript><p>${escapeHtml(words.withoutScript)}</p></noscript>

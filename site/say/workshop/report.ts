@@ -67,6 +67,8 @@ export const report = {
   saveFile: "Save my reports as a file",
   copy: "Copy them as text",
   copied: "Copied. Paste it where the log is kept, under Log.",
-  notCopied: "This browser does not let a page copy: save the file instead.",
+  notCopied:
+    "This browser does not let a page copy by itself. The text is selected below: copy it from there, or save the file.",
+  toCopy: "The text to copy",
   fileName: (name: string) => `reports-${name}.json`,
 } as const;

@@ -8,6 +8,7 @@ export const pageWords = {
     "What you type stays on this device. Save a car as a file to take it elsewhere or to hand it on.",
   caution:
     "Motion ratios and travels are measured with a wheel off the ground and a spring out of the way. Firm level ground, wheels chocked, the car on stands made for its weight, never on a jack alone; follow the maker’s manual, and have a workshop do what you are not sure of.",
+  measureLink: "A first car in ten minutes, and measuring with tape, scales and a stopwatch",
   cautionHead: "Caution.",
   withoutScript:
     "To enter and keep a car, this page needs JavaScript. Below is what it asks for and how to measure it, to take along to the car.",

@@ -114,6 +114,20 @@ describe("readings that scatter", () => {
     );
   });
 
+  test("as many readings as numbers have the spread of their tools, to whatever digit they are off", () => {
+    const line = fc.tuple(
+      fc.double({ min: -9, max: 9, noNaN: true }),
+      fc.double({ min: 1, max: 9, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(line, ([value, apart]) => {
+        const at = (x: number) => ({ at: x, read: { value: value * x, spread: 1 } });
+        const [, slope] = curveThrough([at(0), at(apart)], 1).found;
+        expect((slope?.spread ?? 0) * apart).toBeCloseTo(Math.SQRT2, 9);
+      }),
+    );
+  });
+
   test("nothing is made narrower by agreeing too well", () => {
     const on = (value: number) => ({ value, spread: 1 });
     const fit = leastSquares([[1], [1], [1]], [on(2), on(2), on(2)]);

@@ -11,6 +11,7 @@ const live = {
   share: ".acts button",
   search: "#query",
   questions: "nav.parts",
+  measure: "#form-four-scales input",
 } as const;
 
 describe("a page whose script runs", () => {

@@ -1,6 +1,8 @@
-import { exampleLog, formatLog, mergeLogs, readLog, standing } from "@rollbook/lib";
+import { exampleLog, formatLog, type LogEntry, mergeLogs, readLog, standing } from "@rollbook/lib";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { codeOf } from "../../../site/hand-over/code.js";
+import { entriesInCodes } from "../../../site/hand-over/entries-in-codes.js";
 import { axeFaults } from "./axe.js";
 import { useBrowser } from "./browser.js";
 import { goTo, openExample, savedLog, sayWho, takeIn, tap } from "./workshop.js";
@@ -27,6 +29,37 @@ const newest = (text: string) => {
   const { log } = readLog(text);
   if (log === undefined) throw new Error("the saved log can be read");
   return log;
+};
+
+/** In the page: a camera that looks at codes, one at a time. */
+function showCodes(codes: readonly { path: string; side: number }[]): void {
+  const canvas = document.createElement("canvas");
+  [canvas.width, canvas.height] = [900, 700];
+  const context = canvas.getContext("2d");
+  const show = (index: number) => {
+    const { path, side } = codes[index] ?? { path: "", side: 1 };
+    if (context === null) return;
+    context.setTransform(1, 0, 0, 1, 0, 0);
+    context.fillStyle = "#fff";
+    context.fillRect(0, 0, 900, 700);
+    context.setTransform(640 / side, 0, 0, 640 / side, 120, 30);
+    context.fillStyle = "#000";
+    context.fill(new Path2D(path));
+  };
+  show(0);
+  let last = 0;
+  addEventListener("show", (event) => {
+    last = (event as CustomEvent<number>).detail;
+    show(last);
+  });
+  setInterval(() => show(last), 50); // a still picture gives no new frames
+  navigator.mediaDevices.getUserMedia = () => Promise.resolve(canvas.captureStream(20));
+}
+
+const exampleEvent = () => {
+  const [event] = standing(exampleLog, "event");
+  if (event === undefined) throw new Error("the example has a day");
+  return event;
 };
 
 describe("a day in the workshop", () => {
@@ -325,6 +358,47 @@ describe("a day in the workshop", () => {
     await takeIn(page, "half.json", JSON.stringify(broken));
     await page.locator("#take-sound").click();
     await page.locator("#taken-in", { hasText: "one new entry" }).waitFor();
+  });
+
+  it("reads one code after the other through the camera, in any order, and says what each was", async () => {
+    const { page, errors, foreign } = await open("workshop");
+    await openExample(page);
+    await goTo(page, "log");
+    const head = { at: "2031-05-10T18:00:00.000Z", author: "Ada" };
+    const run = { ...head, kind: "run", id: "zzzzaaaa-1", setUp: "run-2", driver: "Ada" } as const;
+    const report = { corner: "Pit exit", phase: "middle", balance: 1 } as const;
+    const entries: LogEntry[] = [
+      { ...run, runNumber: 2 },
+      { ...head, kind: "report", id: "zzzzaaaa-2", run: run.id, report },
+    ];
+    const [whole = ""] = (await entriesInCodes(entries, exampleEvent())).packed;
+    const own = (await entriesInCodes(entries, exampleEvent(), whole.length - 1)).packed;
+    expect(own).toHaveLength(2); // each code holds one of them
+    const foreignDay = { ...exampleEvent(), id: "other-1", name: "Another club" };
+    const other = (await entriesInCodes([{ ...run, id: "yyyyaaaa-1" }], foreignDay)).packed;
+    const links = [...own.toReversed(), ...other, "not-of-the-workbook"].map((letters) =>
+      letters.startsWith("not") ? letters : `http://10.0.0.2/workshop.html#log?take=${letters}`,
+    );
+    await page.evaluate(showCodes, links.map(codeOf));
+    await page.locator("#scan-codes").click();
+    const said = page.locator("#scanned");
+    await said.filter({ hasText: "new." }).waitFor();
+    const show = (index: number) =>
+      page.evaluate((at) => dispatchEvent(new CustomEvent("show", { detail: at })), index);
+    await show(1);
+    await page.locator("#scanned", { hasText: "Ada, run 2: one entry, new." }).waitFor();
+    await show(2);
+    await page.locator("#scanned", { hasText: "Another club" }).waitFor();
+    await show(3);
+    await page.locator("#scanned", { hasText: "no code of the workbook" }).waitFor();
+    await show(0);
+    await page.locator("#scanned", { hasText: "Ada, run 2: already here." }).waitFor();
+    await page.locator("#scan-codes").click();
+    const { log } = readLog(await savedLog(page));
+    const ids = log?.entries.map(({ id }) => id) ?? [];
+    expect(ids).toEqual(expect.arrayContaining(["zzzzaaaa-1", "zzzzaaaa-2"]));
+    expect(ids).not.toContain("yyyyaaaa-1");
+    expect([errors, foreign]).toEqual([[], []]);
   });
 
   it("puts the sheets on the wall one by one, and never the key", async () => {

@@ -13,12 +13,13 @@ import {
   standing,
 } from "@rollbook/lib";
 import { theLog, write } from "../../../store/log.js";
+import { dayAtDesk, isPhone } from "../paddock/place.js";
 import { theDay } from "./open-day.js";
 
-/** The open day as it is filed. */
+/** The open day as it is filed; on a phone that joined a desk, the desk's. */
 export function filedDay(): EventEntry | undefined {
-  const { event } = theDay() ?? {};
-  return event === undefined ? undefined : nowStandingFor(theLog(), "event", event);
+  const event = isPhone() ? dayAtDesk.now.value : (theDay()?.event ?? "");
+  return nowStandingFor(theLog(), "event", event);
 }
 
 /** What a driver did in a run so far, with a day or without one. */

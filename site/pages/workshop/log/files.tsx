@@ -5,6 +5,7 @@ import { log as said } from "../../../say/workshop/log.js";
 import { theLog } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
+import { ScanStation } from "../scan/view.js";
 import { saveTable } from "./save-table.js";
 import { TakeIn } from "./take-in-fields.js";
 
@@ -45,6 +46,7 @@ export function Files() {
       </p>
       <h3>{said.takeIn}</h3>
       <p class="quiet">{said.takeInHelp}</p>
+      <ScanStation />
       <TakeIn />
     </>
   );

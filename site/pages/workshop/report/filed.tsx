@@ -2,6 +2,7 @@ import { reportLine } from "../../../say/workshop/report-line.js";
 import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { driverRun } from "../day/reporter.js";
+import { whereIs } from "../paddock/say-filed.js";
 import { sayKept } from "../parts/say-kept.js";
 import { words } from "../words.js";
 import { reporting } from "./state.js";
@@ -26,7 +27,9 @@ export function FiledReports() {
           const text = reportLine(entry);
           return (
             <li key={entry.id}>
-              <span>{text}</span>
+              <span>
+                {text} <small class="quiet">{whereIs(entry.id)}</small>
+              </span>
               <Button
                 id={`withdraw-${i}`}
                 work={() => withdraw(entry.id)}

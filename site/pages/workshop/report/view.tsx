@@ -5,7 +5,8 @@ import { Button } from "../../../ui/button.js";
 import { focusSoon } from "../../../ui/focus.js";
 import { say } from "../../../ui/notice.js";
 import { runFor } from "../day/reporter.js";
-import { sayKept } from "../parts/say-kept.js";
+import { MyRun } from "../paddock/my-run.js";
+import { sayFiled } from "../paddock/say-filed.js";
 import { words } from "../words.js";
 import { ExpectationAsked } from "./expect.js";
 import { FiledReports } from "./filed.js";
@@ -20,9 +21,9 @@ const { report: said } = words;
 function file(): void {
   const { driver, run, report } = reporting.now.value;
   const { id } = runFor(driver, run);
-  write({ kind: "report", author: driver, run: id, report: tidied(report) });
+  const entry = write({ kind: "report", author: driver, run: id, report: tidied(report) });
   emptyReport(driver, run);
-  sayKept(said.filed);
+  sayFiled(entry.id);
   scrollTo(0, 0);
   focusSoon("#report h2");
 }
@@ -92,6 +93,7 @@ export function ReportView() {
     <>
       <h2 tabIndex={-1}>{words.views.report}</h2>
       <p class="quiet">{said.intro}</p>
+      <MyRun />
       {asking ? <Who /> : <Form />}
     </>
   );

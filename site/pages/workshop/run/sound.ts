@@ -1,14 +1,14 @@
 let context: AudioContext | undefined;
 
-const TONES = [660, 880]; // Hz, one after the other
+const TIME_IS_UP = [660, 880]; // Hz, one after the other
 const EACH = 0.18; // s
 
-/** Two short tones, where the page was touched before; a browser without sound stays silent. */
-export function sound(): void {
+/** Short tones, Hz, where the page was touched before; a browser without sound stays silent. */
+export function sound(tones: readonly number[] = TIME_IS_UP): void {
   if (typeof AudioContext === "undefined" || navigator.userActivation?.hasBeenActive !== true)
     return;
   context ??= new AudioContext();
-  for (const [i, tone] of TONES.entries()) {
+  for (const [i, tone] of tones.entries()) {
     const from = context.currentTime + i * EACH;
     const [source, loudness] = [context.createOscillator(), context.createGain()];
     source.frequency.value = tone;

@@ -5,7 +5,7 @@ export const page = {
   opening:
     "For whoever leads a day on a car: plan it, print what is needed, run it, collect what drivers felt, lay it beside what the model says, and keep the log.",
   needs:
-    "The workshop works with JavaScript, on this device, with or without a network. Nothing is sent anywhere: what you write stays in this browser until you save it as a file or forget it.",
+    "The workshop works with JavaScript, on this device, with or without a network. What you write stays in this browser until you save it as a file or forget it; nothing is sent anywhere, unless you join a day whose desk keeps it on its own laptop.",
   parts: "It has six parts",
   views: { plan: "Plan", sheets: "Sheets", run: "Run", report: "Report", talk: "Talk", log: "Log" },
   about: {

@@ -16,6 +16,7 @@ import {
   type Margin,
   type MarginBands,
   marginsOf,
+  meanShares,
   nearTippingIn,
   onStops,
   type PhaseBalances,
@@ -236,15 +237,10 @@ const LEAST_SHARE = 0.05; // less is not worth a measurement
 
 /** Whose doubt widens the bands of the margin most, by name; the first three over all parts of a corner. */
 export function widestDoubts(bands: MarginBands): string[] {
-  const total = new Map<string, number>();
-  for (const name of phaseNames)
-    for (const { path, share } of bands[name].widest)
-      total.set(path, (total.get(path) ?? 0) + share / phaseNames.length);
-  return [...total]
-    .sort(([, a], [, b]) => b - a)
+  return meanShares(phaseNames.map((name) => bands[name].widest))
     .slice(0, 3)
-    .filter(([, share]) => share >= LEAST_SHARE)
-    .map(([path, share]) => sureWords.doubt(numberInWords(path), 10 * Math.round(10 * share)));
+    .filter(({ share }) => share >= LEAST_SHARE)
+    .map(({ path, share }) => sureWords.doubt(numberInWords(path), 10 * Math.round(10 * share)));
 }
 
 /** The margins under the limits that they are about. */

@@ -2,11 +2,12 @@
 import { carFromJson } from "@rollbook/lib";
 import { forFileName, letAsideGo, reader, saveFile } from "@rollbook/page";
 import { carWords as words } from "../../../say/your-car/cars.js";
+import { keepDraft } from "../../../store/car-drafts.js";
 import { say } from "../../../ui/notice.js";
 import type { Draft } from "../model/draft.js";
 import { takeIn } from "../model/take-in.js";
 import { goTo } from "../view/go-to.js";
-import { keepDraft, namesInUse, newId, openId } from "./kept.js";
+import { namesInUse, newId, openId } from "./kept.js";
 
 interface AsideCar {
   readonly name: string;

@@ -3,6 +3,7 @@ import { batch } from "@preact/signals";
 import { type Car, demoCar, formatCar } from "@rollbook/lib";
 import { forFileName, ownCars, reader, saveFile } from "@rollbook/page";
 import { carWords as words } from "../../../say/your-car/cars.js";
+import { drafts, keepDraft } from "../../../store/car-drafts.js";
 import { say } from "../../../ui/notice.js";
 import { type Draft, withTyped } from "../model/draft.js";
 import type { Path } from "../model/path.js";
@@ -11,11 +12,9 @@ import { goTo } from "../view/go-to.js";
 import {
   copyOf,
   draftFor,
-  drafts,
   dropCar,
   dropDraft,
   keepCar,
-  keepDraft,
   keepInPlaceOf,
   openId,
   showCar,

@@ -1,62 +1,21 @@
 import { batch } from "@preact/signals";
 import { type Car, demoCar } from "@rollbook/lib";
-import { type Cars, documentOf, ownCars, textUnder } from "@rollbook/page";
+import { type Cars, ownCars, textUnder } from "@rollbook/page";
 import { nameOfCopy } from "../../../say/your-car/cars.js";
-import { asDraft, copyOfDemo, type Draft, draftOf } from "../model/draft.js";
-import type { Path } from "../model/path.js";
+import { drafts, keepDraft, ownPlaces, ownPlacesOf } from "../../../store/car-drafts.js";
+import { copyOfDemo, type Draft, draftOf } from "../model/draft.js";
 import { freeName } from "../model/save.js";
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
-function asDrafts(kept: unknown, aside: (draft: unknown) => void): Draft[] | undefined {
-  if (!Array.isArray(kept)) return undefined;
-  return kept.flatMap((one) => {
-    const draft = asDraft(one);
-    if (!draft) aside(one);
-    return draft ?? [];
-  });
-}
-
-/** Cars that are being typed. */
-export const drafts = documentOf<readonly Draft[]>({
-  key: "car-drafts",
-  formerKey: "garage-drafts",
-  empty: [],
-  read: asDrafts,
-});
 
 /** The draft that is open, or the name of the kept car; empty for none. */
 export const openId = textUnder("car-open", "garage-open");
-
-/** Places of each car whose values the reader gave or confirmed. */
-const ownPlaces = documentOf<Record<string, unknown>>({
-  key: "car-own",
-  formerKey: "garage-own",
-  empty: {},
-  read: (kept) => (isRecord(kept) ? kept : undefined),
-});
 
 /** Looks at the second copies too: they may be newer, or all that is left. */
 export async function openSecondCopies(): Promise<void> {
   await Promise.all([ownCars.open(), drafts.open(), ownPlaces.open(), openId.open()]);
 }
 
-/** Keeps a draft in its place among the others, while it is typed; false where the device refused. */
-export function keepDraft(draft: Draft): Promise<boolean> {
-  const others = drafts.now.value;
-  const known = others.some(({ id }) => id === draft.id);
-  const all = known ? others.map((one) => (one.id === draft.id ? draft : one)) : [...others, draft];
-  return drafts.setTyped(all);
-}
-
 export const dropDraft = (id: string): Promise<boolean> =>
   drafts.set(drafts.now.value.filter((draft) => draft.id !== id));
-
-function ownOf(name: string): Path[] {
-  const own = ownPlaces.now.value[name];
-  return Array.isArray(own) ? own.filter((path) => typeof path === "string") : [];
-}
 
 /** A name for a draft that no other has, of this page or another. */
 export const newId = (): string => `new-${Math.random().toString(36).slice(2)}`;
@@ -77,7 +36,7 @@ export function draftFor(id: string): Draft | undefined {
   const known = drafts.now.value.find((one) => one.id === id);
   if (known) return known;
   const car = ownCars.now.value.cars.find(({ name }) => name === id);
-  return car && { ...draftOf(id, car, ownOf(id)), of: id };
+  return car && { ...draftOf(id, car, ownPlacesOf(id)), of: id };
 }
 
 /** A car to begin with: the workbook's own, or one of the reader's, under a name of its own. */
@@ -85,7 +44,7 @@ export function copyOf(name: string): Draft | undefined {
   const free = freeName(nameOfCopy(name), namesInUse());
   if (name === demoCar.name) return copyOfDemo(newId(), free);
   const car = ownCars.now.value.cars.find((one) => one.name === name);
-  return car && draftOf(newId(), { ...car, name: free }, ownOf(name));
+  return car && draftOf(newId(), { ...car, name: free }, ownPlacesOf(name));
 }
 
 /**

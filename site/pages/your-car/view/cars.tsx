@@ -2,10 +2,11 @@ import { type Car, demoCar, frontShareOf, totalMassOf } from "@rollbook/lib";
 import { ownCars, reader } from "@rollbook/page";
 import { format } from "../../../say/units.js";
 import { carWords as words } from "../../../say/your-car/cars.js";
+import { drafts } from "../../../store/car-drafts.js";
 import { Button } from "../../../ui/button.js";
 import type { Draft } from "../model/draft.js";
 import { asFile, copy, edit, remove, show, startFromDemo } from "../state/doing.js";
-import { drafts, nameOfDraft } from "../state/kept.js";
+import { nameOfDraft } from "../state/kept.js";
 import { openDraft } from "../state/open.js";
 import { takeInFiles } from "../state/take-in-files.js";
 

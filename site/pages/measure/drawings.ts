@@ -1,0 +1,162 @@
+import { escapeHtml } from "../../cells/escape.js";
+import type { MeasurementId } from "./model/spec.js";
+
+/** Line drawings of how a thing is measured, in the colour of the text; the size of a drawing is 320 × 150. */
+const path = (d: string, kind = ""): string => `<path d="${d}"${kind && ` class="${kind}"`}/>`;
+const line = (x1: number, y1: number, x2: number, y2: number, kind = "") =>
+  path(`M${x1} ${y1}L${x2} ${y2}`, kind);
+const wheel = (x: number, y: number, r = 20) =>
+  `<circle cx="${x}" cy="${y}" r="${r}"/><circle cx="${x}" cy="${y}" r="1.5" class="dot"/>`;
+const text = (x: number, y: number, said: string, anchor = "middle") =>
+  `<text x="${x}" y="${y}" text-anchor="${anchor}">${escapeHtml(said)}</text>`;
+
+/** The ground, hatched below. */
+function ground(from: number, to: number, y = 130): string {
+  const strokes = Array.from({ length: Math.floor((to - from) / 9) }, (_, i) => {
+    const x = from + 9 * (i + 1);
+    return `M${x} ${y}l-6 6`;
+  });
+  return line(from, y, to, y) + path(strokes.join(""), "thin");
+}
+
+/** A length between two places, with a stroke at each end and what it is called. */
+function length(x1: number, y1: number, x2: number, y2: number, said: string): string {
+  const [dx, dy] = [x2 - x1, y2 - y1];
+  const size = Math.hypot(dx, dy) || 1;
+  const [nx, ny] = [(-4 * dy) / size, (4 * dx) / size];
+  const ends = [
+    [x1, y1],
+    [x2, y2],
+  ].map(([x = 0, y = 0]) => `M${x - nx} ${y - ny}l${2 * nx} ${2 * ny}`);
+  const beside = Math.abs(dx) > Math.abs(dy);
+  const [x, y] = [(x1 + x2) / 2, (y1 + y2) / 2];
+  const label = beside ? text(x, y - 5, said) : text(x + 7, y + 4, said, "start");
+  return line(x1, y1, x2, y2, "thin") + path(ends.join(""), "thin") + label;
+}
+
+/** A push downwards that ends at a place. */
+const push = (x: number, y: number, said: string, from = 30) =>
+  line(x, y - from, x, y) +
+  path(`M${x - 4} ${y - 8}L${x} ${y}L${x + 4} ${y - 8}`) +
+  text(x, y - from - 4, said);
+
+/** A car from its left side, front to the left, wheels at 80 and 240. */
+const side = (turned = "") =>
+  `<g${turned && ` transform="${turned}"`}>${path("M40 104V84q2-6 40-10l32-24h62q30 8 44 24l58 6v24h-12m-48 0H108m-56 0H40")}${wheel(80, 110)}${wheel(240, 110)}</g>`;
+
+/** A car from behind, wheels at 110 and 210. */
+const behind = (turned = "") =>
+  `${["98", "198"].map((x) => `<rect x="${x}" y="96" width="24" height="34" rx="5"/>`).join("")}<g${turned && ` transform="${turned}"`}>${path("M92 92V70q6-8 20-10l14-24h68l14 24q14 2 20 10v22z")}</g>`;
+
+const scale = (x: number, y = 130) =>
+  `<rect x="${x - 24}" y="${y}" width="48" height="7" class="full"/>`;
+
+const drawn: Readonly<Record<MeasurementId, readonly [alt: string, inner: () => string]>> = {
+  "four-scales": [
+    "A car on its wheels, a scale under each",
+    () =>
+      side() + scale(80) + scale(240) + ground(14, 306, 138) + length(80, 20, 240, 20, "wheelbase"),
+  ],
+  "raised-axle": [
+    "A car with its front axle raised, the rear wheels on scales; the rise is measured at the wheel’s centre",
+    () =>
+      side("rotate(14 240 110)") +
+      scale(240) +
+      ground(14, 306, 138) +
+      path("M72 92l-10 46h34l-10-46z", "thin") +
+      line(18, 110, 130, 110, "dashed") +
+      length(38, 110, 38, 71, "rise"),
+  ],
+  "ride-rate": [
+    "A car with a mass right over its rear axle; the body is measured above the wheel’s centre",
+    () =>
+      side() +
+      ground(14, 306) +
+      push(240, 76, "known mass") +
+      length(278, 130, 278, 80, "fall") +
+      line(262, 80, 290, 80, "thin"),
+  ],
+  "sill-weight": [
+    "A car from behind, leaning under a mass on its right sill; one side falls, the other rises",
+    () =>
+      behind("rotate(4 160 96)") +
+      ground(20, 300) +
+      push(250, 92, "mass") +
+      path("M228 96h30", "thin") +
+      line(160, 14, 160, 138, "dashed") +
+      length(160, 20, 250, 20, "arm") +
+      length(44, 130, 44, 86, "rose") +
+      line(40, 86, 90, 86, "thin") +
+      length(284, 130, 284, 102, "fell"),
+  ],
+  "motion-ratio": [
+    "An arm with hub and spring: the hub rises by one length while the spring becomes shorter by another",
+    () =>
+      line(60, 96, 220, 104) +
+      `<circle cx="60" cy="96" r="4"/><circle cx="220" cy="104" r="5"/>` +
+      path("M126 98l-8-6 16-5-16-7 16-5-16-7 16-5-16-7 8-5V38") +
+      line(104, 38, 152, 38) +
+      length(168, 38, 168, 99, "spring") +
+      wheel(240, 104, 26) +
+      ground(20, 300) +
+      length(284, 130, 284, 104, "hub"),
+  ],
+  linkage: [
+    "A wheel on two arms from the front: each joint by its height and its distance from the middle plane",
+    () =>
+      line(40, 10, 40, 138, "dashed") +
+      text(46, 18, "middle", "start") +
+      `<rect x="232" y="70" width="26" height="60" rx="7"/>` +
+      line(110, 58, 214, 66) +
+      line(96, 112, 220, 108) +
+      line(214, 66, 222, 108) +
+      line(218, 92, 245, 100) +
+      [
+        [110, 58],
+        [214, 66],
+        [96, 112],
+        [220, 108],
+      ]
+        .map(([x, y]) => `<circle cx="${x}" cy="${y}" r="4" class="full"/>`)
+        .join("") +
+      ground(20, 300) +
+      length(40, 40, 214, 40, "from the middle") +
+      length(164, 130, 164, 66, "height") +
+      line(164, 66, 214, 66, "thin"),
+  ],
+  "tyre-rate": [
+    "A wheel on a scale under a load; its centre is measured above the scale",
+    () =>
+      `<ellipse cx="160" cy="84" rx="47" ry="46"/><circle cx="160" cy="84" r="22"/><circle cx="160" cy="84" r="1.5" class="dot"/>` +
+      push(160, 62, "load", 34) +
+      scale(160) +
+      ground(50, 270, 138) +
+      line(160, 84, 250, 84, "thin") +
+      length(236, 130, 236, 84, "centre"),
+  ],
+  "tyre-print": [
+    "The print of a tyre on paper, its length and its width",
+    () =>
+      path("M70 24h180v110H70z") +
+      `<rect x="112" y="50" width="96" height="58" rx="12"/>` +
+      path("M112 64h96M112 79h96M112 94h96", "thin") +
+      length(112, 42, 208, 42, "length") +
+      length(220, 108, 220, 50, "width"),
+  ],
+  circle: [
+    "A car on a circle of cones, its radius measured to the middle of the car",
+    () =>
+      `<circle cx="150" cy="76" r="62" class="dashed"/><circle cx="150" cy="76" r="2" class="dot"/>` +
+      `<g transform="rotate(-90 212 76)"><rect x="196" y="69" width="32" height="14" rx="4" class="full"/></g>` +
+      length(150, 76, 212, 76, "radius") +
+      line(150, 6, 150, 24) +
+      text(158, 12, "mark", "start") +
+      path("M248 60q10 16 0 32M244 84l4 8 7-5"),
+  ],
+};
+
+/** The drawing of a measurement. */
+export function drawingOf(id: MeasurementId): string {
+  const [alt, inner] = drawn[id];
+  return `<svg class="drawing" viewBox="0 0 320 152" role="img" aria-label="${escapeHtml(alt)}">${inner()}</svg>`;
+}

@@ -1,0 +1,109 @@
+import {
+  apparentRollStiffnessOf,
+  axleWeightsOf,
+  motionRatioFromSteps,
+  rideRateByBallast,
+  rollStiffnessBySill,
+  tyreStiffnessOf,
+  wheelRateOf,
+} from "@rollbook/lib";
+import { allOf, found, lines, oddLines, tapeOf, type Work } from "./asked.js";
+
+export const rideRate: Work = (asked) => {
+  const { car, form } = asked;
+  const { end } = form;
+  const spread = tapeOf(asked) / Math.SQRT2; // mean of both sides
+  const steps = lines(asked)
+    .filter(([added = 0]) => added > 0)
+    .map(([added = 0, left = 0, right = 0]) => ({
+      added,
+      fall: { value: (left + right) / 2, spread },
+    }));
+  if (steps.length === 0) return { missing: form.spec.columns.map(({ key }) => key) };
+  const told = rideRateByBallast(car, end, steps);
+  const { spring } = car[end];
+  const tyre = tyreStiffnessOf(car[end], axleWeightsOf(car)[end] / 2);
+  const own = 1 / (1 / wheelRateOf(car[end]) + 1 / tyre);
+  const at = (name: string) => `${end}.spring.${name}`;
+  return {
+    found: [
+      found("rideRate", told.rate, ["stiffness", 1], { predicted: own }),
+      ...(told.wheelRate
+        ? [
+            found("wheelRate", told.wheelRate, ["stiffness", 1], {
+              predicted: wheelRateOf(car[end]),
+            }),
+          ]
+        : []),
+      ...(told.motionRatio
+        ? [
+            found("motionRatioBySpring", told.motionRatio, ["ratio", 3], {
+              path: at("motionRatio"),
+              predicted: spring.motionRatio,
+            }),
+          ]
+        : []),
+      ...(told.springRate
+        ? [
+            found("springRateByRatio", told.springRate, ["stiffness", 1], {
+              path: at("rate"),
+              predicted: spring.rate,
+            }),
+          ]
+        : []),
+    ],
+    remarks: [
+      ...oddLines(told.byChance),
+      ...(told.misfit === undefined
+        ? [{ code: "tyreSofter" }]
+        : [{ code: Math.abs(told.misfit) > 2 ? "misfit" : "fits", value: told.misfit }]),
+    ],
+  };
+};
+
+export const sillWeight: Work = (asked) => {
+  const { means, missing } = allOf(asked, ["arm", "apart"] as const, () => "tape");
+  const steps = lines(asked).filter(([added = 0]) => added > 0);
+  if (!means) return { missing };
+  if (steps.length === 0) return { missing: asked.form.spec.columns.map(({ key }) => key) };
+  const spread = (Math.SQRT2 * tapeOf(asked)) / means.apart.value;
+  const leans = steps.map(([added = 0, fall = 0, rise = 0]) => ({
+    added,
+    lean: { value: Math.atan((fall + rise) / means.apart.value), spread },
+  }));
+  const told = rollStiffnessBySill(asked.car, means.arm, leans);
+  const apparent = apparentRollStiffnessOf(asked.car);
+  return {
+    found: [
+      found("apparent", told.apparent, ["rollStiffness", 0], { predicted: apparent }),
+      found("stiffness", told.stiffness, ["rollStiffness", 0], {
+        predicted: apparent + told.leaning,
+      }),
+    ],
+    remarks: [...oddLines(told.byChance), { code: "noSplit" }],
+  };
+};
+
+export const motionRatio: Work = (asked) => {
+  const { car, form } = asked;
+  const steps = lines(asked);
+  if (steps.length < 2) return { missing: form.spec.columns.map(({ key }) => key) };
+  const [[hub0 = 0, spring0 = 0] = []] = steps;
+  const told = motionRatioFromSteps(
+    steps.map(([hub = 0, spring = 0]) => ({ rise: hub - hub0, shortening: spring0 - spring })),
+    tapeOf(asked),
+  );
+  const path = `${form.end}.spring.motionRatio`;
+  return {
+    found: [
+      found("motionRatio", told.ratio, ["ratio", 3], {
+        path,
+        predicted: car[form.end].spring.motionRatio,
+      }),
+      ...(told.perTravel && told.changes ? [found("perTravel", told.perTravel, ["ratio", 2])] : []),
+    ],
+    remarks: told.perTravel
+      ? [{ code: told.changes ? "ratioChanges" : "ratioStraight" }]
+      : [{ code: "fewSteps" }],
+  };
+};

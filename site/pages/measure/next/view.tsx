@@ -1,0 +1,126 @@
+import { effect, signal } from "@preact/signals";
+import { orUndefined, possibleChanges, standingCar, USUAL_SPEED } from "@rollbook/lib";
+import { reader } from "@rollbook/page";
+import { type BandsSoFar, bandsFrom } from "../../../bands/bands.js";
+import { nextWords as words } from "../../../say/measure/next.js";
+import { Button } from "../../../ui/button.js";
+import { carAtHand } from "../state/sheet.js";
+import { changesTold, endsTold, nextTold } from "./tell.js";
+
+const MOST_CHANGES = 6;
+
+const bands = bandsFrom("measure-worker.js");
+const told = signal<BandsSoFar | undefined>(undefined);
+const asked = signal<"no" | "yes" | "cannot">("no");
+
+/** Samples the car at hand, on and on while one reads. */
+function begin(): void {
+  const car = carAtHand.value;
+  told.value = undefined;
+  if (orUndefined(() => standingCar(car).handling) === undefined) {
+    asked.value = "cannot";
+    return;
+  }
+  asked.value = "yes";
+  const changes = possibleChanges(car)
+    .filter(({ by }) => by > 0)
+    .slice(0, MOST_CHANGES);
+  bands.begin({ car, measured: car, speed: USUAL_SPEED, changes, doubts: true }, (so) => {
+    told.value = so;
+  });
+}
+
+function stop(): void {
+  bands.drop();
+  asked.value = "no";
+}
+
+/** Another car, or other numbers of it, are worked out when they are asked for. */
+export function followCarAtHand(): void {
+  let before = carAtHand.peek();
+  effect(() => {
+    if (carAtHand.value === before) return;
+    before = carAtHand.value;
+    told.value = undefined;
+    stop();
+  });
+}
+
+function Pairs({
+  title,
+  pairs,
+}: {
+  readonly title: string;
+  readonly pairs: readonly (readonly [string, string])[];
+}) {
+  return (
+    <>
+      <h3>{title}</h3>
+      <dl class="pairs">
+        {pairs.map(([what, said]) => (
+          <div key={what}>
+            <dt>{what}</dt>
+            <dd>{said}</dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+}
+
+function NextList({ bands }: { readonly bands: BandsSoFar }) {
+  const list = nextTold(bands, carAtHand.value, reader);
+  return (
+    <>
+      <h3>{words.list}</h3>
+      {list.length === 0 && <p>{words.nothing}</p>}
+      <ol class="next">
+        {list.map(({ key, href, title, how, narrows }) => (
+          <li key={key}>
+            <a href={href}>{title}</a> <small>{how}</small>
+            <br />
+            {narrows}
+          </li>
+        ))}
+      </ol>
+      <p class="note">{words.rest}</p>
+    </>
+  );
+}
+
+/** What the course can tell of the car at hand, and what would make it surer. */
+export function NextToMeasure() {
+  const car = carAtHand.value;
+  const so = told.value;
+  const isWorking = asked.value === "yes" && !(so && so.count >= so.of);
+  const changes = so ? changesTold(so, car, reader) : [];
+  return (
+    <>
+      {isWorking ? (
+        <Button id="next-stop" work={stop}>
+          {words.stop}
+        </Button>
+      ) : (
+        <Button id="next-begin" work={begin}>
+          {words.begin(car.name)}
+        </Button>
+      )}
+      <p class="note" role="status">
+        {asked.value === "cannot" && words.refused}
+        {so && words.progress(so.count, so.of)}
+        {!so && isWorking && words.working}
+      </p>
+      {so && (
+        <>
+          <Pairs title={words.canTell} pairs={endsTold(so)} />
+          {changes.length > 0 ? (
+            <Pairs title={words.changes} pairs={changes} />
+          ) : (
+            <p class="note">{words.noChanges}</p>
+          )}
+          <NextList bands={so} />
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,2 @@
+/** What to measure next, worked out beside the page. */
+import "../../bands/worker.js";

@@ -1,0 +1,24 @@
+import { words } from "../words.js";
+import { isPaddock, member, standing } from "./place.js";
+
+const { state: said } = words.paddock;
+
+/** How it stands with the desk, above every view; nothing where there is none. */
+export function StateLine() {
+  const who = member.now.value;
+  if (!isPaddock() || who === undefined) return null;
+  const { reachable, out, waiting, refused } = standing.value;
+  const sentences = [
+    ...(out ? [said.out] : [who.role === "desk" ? said.desk : said.in(who.name)]),
+    ...(reachable === false && !out ? [said.away] : []),
+    ...(waiting.length > 0 ? [said.waiting(waiting.length)] : []),
+    ...(refused.length > 0 ? [said.refused(refused.length)] : []),
+    ...(reachable === false && waiting.length > 0 ? [said.another] : []),
+  ];
+  const kind = out || reachable === false || refused.length > 0 ? "beware" : "quiet";
+  return (
+    <p id="paddock-state" class={kind} data-waiting={waiting.length}>
+      {sentences.join(" ")}
+    </p>
+  );
+}

@@ -1,0 +1,74 @@
+import type { SharpeningId } from "@rollbook/lib";
+
+/** What is said of what the course can tell, and of what to measure next. */
+export const nextWords = {
+  title: "What the course can tell of this car, and what to measure next",
+  lead: "Cars that differ from this one as far as its numbers may be off are sampled: what nearly all of them do, the course can tell. Each number is then held against what it widens.",
+  begin: (car: string) => `Work it out for ${car}`,
+  stop: "Stop",
+  working: "Sampling cars …",
+  progress: (count: number, of: number) =>
+    count < of
+      ? `From ${count} of ${of} sampled cars; more of them find more.`
+      : `From ${of} sampled cars.`,
+  refused: "This car cannot be sampled: see Your car for what is wrong.",
+  canTell: "Which end gives up first",
+  sure: (which: string) => `${which}: sure`,
+  likely: (which: string) => `${which}: likely`,
+  cannot: "it cannot say",
+  front: "the front",
+  rear: "the rear",
+  changes: "Which way a change moves the balance, in the middle of the corner",
+  towardsFront: "towards the front sliding first",
+  towardsRear: "towards the rear sliding first",
+  noChanges: "No adjuster of this car is in its file: put some in on Your car.",
+  list: "What to measure next",
+  nothing: "Nothing that these means can measure stands out yet.",
+  rest: "What tyres really grip is most of the doubt that is left, and no tape measures it: only driving does. The circle shows what a change does, whatever the grip.",
+  narrows: (balance: string, changes: string) =>
+    `takes away ${balance} of the doubt of the balance, ${changes} of that of what changes do`,
+  ofAxle: (what: string, end: "front" | "rear") => `${what} (${end})`,
+  onYourCar: "on Your car",
+} as const;
+
+/** Where a measurement is done, and how it is called where it is not on this page. */
+export const sharpeningWords: Readonly<
+  Record<SharpeningId, { readonly at: string; readonly named?: string; readonly how?: string }>
+> = {
+  "four-scales": { at: "#four-scales" },
+  "raised-axle": { at: "#raised-axle" },
+  "people-and-fuel": {
+    at: "your-car.html",
+    named: "Weigh who is in the car, and the fuel",
+    how: "bathroom scales, tape; 5 minutes",
+  },
+  "ride-rate": { at: "#ride-rate" },
+  "motion-ratio": { at: "#motion-ratio" },
+  linkage: { at: "#linkage" },
+  "bar-and-links": {
+    at: "your-car.html",
+    named: "Measure the bar: across, arms, length, and its link against the wheel",
+    how: "calliper, tape; 20 minutes, on stands",
+  },
+  wheels: {
+    at: "your-car.html",
+    named: "Weigh a wheel, brake and half of what carries it",
+    how: "scales; 20 minutes, on stands",
+  },
+  alignment: {
+    at: "your-car.html",
+    named: "Measure camber and toe",
+    how: "camber gauge, strings; 30 minutes",
+  },
+  "tyre-rate": { at: "#tyre-rate" },
+  travels: {
+    at: "your-car.html",
+    named: "Measure how far a wheel can rise and fall",
+    how: "jack, tape; 15 minutes a wheel, on stands, spring out by a workshop",
+  },
+  "brake-share": {
+    at: "your-car.html",
+    named: "Look up pistons and discs, or the maker’s brake share",
+    how: "calliper, manual; 15 minutes",
+  },
+};

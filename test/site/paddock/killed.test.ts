@@ -1,0 +1,179 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { get } from "node:http";
+import { join } from "node:path";
+import { canonical, type LogEntry, readEntry } from "@rollbook/lib";
+import { build } from "esbuild";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { inRoot } from "../../../site/build/paths.js";
+import { EventCutter } from "../../../site/pages/workshop/paddock/events.js";
+import { event, reportOf, setUp } from "./paddock.js";
+
+mkdirSync(inRoot(".cache"), { recursive: true });
+const own = mkdtempSync(inRoot(".cache/test-paddock-"));
+const [script, folder, course] = ["paddock.cjs", "day", "course"].map((name) =>
+  join(own, name),
+) as [string, string, string];
+const children: ChildProcess[] = [];
+
+beforeAll(async () => {
+  await build({
+    ...{ entryPoints: [inRoot("test/site/paddock/child.ts")], outfile: script, bundle: true },
+    ...{ platform: "node", format: "cjs", logLevel: "silent" },
+    alias: { "@rollbook/lib": inRoot("lib/index.ts") },
+  });
+  mkdirSync(course);
+  writeFileSync(join(course, "workshop.html"), "<!doctype html><title>Workshop</title>");
+});
+
+afterAll(() => {
+  for (const child of children) child.kill("SIGKILL");
+  rmSync(own, { recursive: true, force: true });
+});
+
+interface Running {
+  readonly child: ChildProcess;
+  readonly address: string;
+  readonly code: string;
+  readonly secret: string;
+}
+
+/** Starts a paddock in a process of its own. */
+function start(): Promise<Running> {
+  const child = spawn(process.execPath, [script, folder, course]);
+  children.push(child);
+  return new Promise((resolve, reject) => {
+    child.once("exit", (code) => reject(new Error(`it ended with ${code}`)));
+    child.stderr?.on("data", (text) => reject(new Error(String(text))));
+    child.stdout?.once("data", (text) => resolve({ child, ...JSON.parse(String(text)) }));
+  });
+}
+
+const ended = (child: ChildProcess): Promise<void> =>
+  new Promise((resolve) => child.once("exit", () => resolve()));
+
+async function post(address: string, path: string, token: string, body: object) {
+  const response = await fetch(`${address}/paddock/${path}`, {
+    method: "POST",
+    headers: { "Content-Type": "application/json", Authorization: `Bearer ${token}` },
+    body: JSON.stringify(body),
+  });
+  return { status: response.status, fields: (await response.json()) as Record<string, unknown> };
+}
+
+/** What the file of the day holds, entry by entry. */
+const onDisk = (): LogEntry[] =>
+  readFileSync(join(folder, "day.jsonl"), "utf8")
+    .split("\n")
+    .filter((line) => line !== "")
+    .flatMap((line) => readEntry(JSON.parse(line).entry).entry ?? []);
+
+describe("a desk whose machine is killed", () => {
+  it("in the midst of writing, twenty times, loses nothing that it answered and doubles nothing", async () => {
+    let at = await start();
+    const { secret } = at;
+    await post(at.address, "entries", secret, { entries: [setUp, event] });
+    const written: LogEntry[] = [];
+    const answered = new Set<string>();
+
+    /** Each of six phones files one report after the other, again and again until it is answered. */
+    const phone = async (name: string, until: () => boolean) => {
+      for (let number = 1; !until(); number++) {
+        const entries = reportOf(name, "Ada", number);
+        written.push(...entries);
+        for (let done = false; !done; ) {
+          const { status } = await post(at.address, "entries", secret, { entries }).catch(() => ({
+            status: 0,
+          }));
+          done = status === 200;
+          if (!done) await new Promise((again) => setTimeout(again, 5));
+        }
+        for (const { id } of entries) answered.add(id);
+      }
+    };
+    let kills = 0;
+    const phones = ["aaaaaaaa", "bbbbbbbb", "cccccccc", "dddddddd", "eeeeeeee", "ffffffff"];
+    const all = Promise.all(phones.map((name) => phone(name, () => kills === 20)));
+    for (; kills < 20; kills++) {
+      const before = answered.size;
+      await expect.poll(() => answered.size, { interval: 1 }).toBeGreaterThan(before + kills);
+      const gone = ended(at.child);
+      at.child.kill("SIGKILL");
+      await gone;
+      at = await start();
+    }
+    await all;
+
+    const there = onDisk();
+    const contents = there.map(canonical);
+    expect(new Set(contents).size).toBe(contents.length);
+    expect(new Set(contents)).toEqual(new Set([setUp, event, ...written].map(canonical)));
+    expect(answered.size).toBe(written.length);
+    at.child.kill("SIGKILL");
+  });
+});
+
+describe("over the network", () => {
+  it("the desk hears at once what a phone files, and a phone nothing of what others say", async () => {
+    const { address, code, secret, child } = await start();
+    const { fields } = await post(address, "join", "", { code, name: "Bela" });
+    const token = String(fields.token);
+    const first = await listen(address, secret);
+    const second = await listen(address, token);
+    await first.until(({ event }) => event === "caught-up");
+    await second.until(({ event }) => event === "caught-up");
+    const report = reportOf("gggggggg", "Bela");
+    await post(address, "entries", token, { entries: report });
+    const heard = await first.until(({ data }) => JSON.stringify(data).includes("gggggggg-2"));
+    expect(heard.event).toBe("entries");
+    await second.until(({ data }) => JSON.stringify(data).includes("gggggggg-2"));
+    expect(first.entries().some(({ kind }) => kind === "set-up")).toBe(true);
+    const told = second.entries().filter(({ kind }) => kind === "report" || kind === "set-up");
+    expect(told.map(({ author }) => author)).toEqual(["Bela"]); // Ada's are for the desk alone
+    for (const one of [first, second]) one.stop();
+    child.kill("SIGKILL");
+  });
+
+  it("refuses what is asked of another host or by another site's page", async () => {
+    const { address, child } = await start();
+    const status = (headers: Record<string, string>) =>
+      new Promise<number | undefined>((resolve) =>
+        get(`${address}/workshop.html`, { headers }, (response) => {
+          response.resume();
+          resolve(response.statusCode);
+        }),
+      );
+    expect(await status({})).toBe(200);
+    expect(await status({ Host: "evil.example" })).toBe(421);
+    expect(await status({ Origin: "http://evil.example" })).toBe(421);
+    expect(await status({ Origin: address })).toBe(200);
+    child.kill("SIGKILL");
+  });
+});
+
+/** Listens to a stream, for as long as a test wants. */
+async function listen(address: string, token: string) {
+  const stop = new AbortController();
+  const headers = { Authorization: `Bearer ${token}` };
+  const response = await fetch(`${address}/paddock/entries?after=0`, {
+    headers,
+    signal: stop.signal,
+  });
+  const pieces = response.body?.pipeThrough(new TextDecoderStream()).getReader();
+  const cutter = new EventCutter();
+  const heard: { event: string; data: unknown }[] = [];
+  return {
+    stop: () => stop.abort(),
+    entries: (): LogEntry[] =>
+      heard.flatMap(({ data }) => (data as { entries?: LogEntry[] }).entries ?? []),
+    until: async (is: (event: { event: string; data: unknown }) => boolean) => {
+      for (;;) {
+        const found = heard.find(is);
+        if (found !== undefined) return found;
+        const { done = true, value = "" } = (await pieces?.read()) ?? {};
+        if (done) throw new Error("the stream has ended");
+        heard.push(...cutter.take(value));
+      }
+    },
+  };
+}
