@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { codeOf } from "../../../site/hand-over/code.js";
 import { entriesInCodes } from "../../../site/hand-over/entries-in-codes.js";
 import { axeFaults } from "./axe.js";
-import { useBrowser } from "./browser.js";
+import { savedText, useBrowser } from "./browser.js";
 import { goTo, openExample, savedLog, sayWho, takeIn, tap } from "./workshop.js";
 
 const { open } = useBrowser();
@@ -222,7 +222,20 @@ describe("a day in the workshop", () => {
       expect.stringContaining("the road is now wet"),
     ]);
 
+    // One file holds the day: elsewhere it goes on where it stood
+    await goTo(page, "log");
+    const download = page.waitForEvent("download");
+    await page.locator("#save-day").click();
+    const text = await savedText(await download);
+    const { page: elsewhere } = await open("workshop");
+    await takeIn(elsewhere, "day.json", text);
+    await elsewhere.locator("#taken-in", { hasText: "goes on where it stood" }).waitFor();
+    await goTo(elsewhere, "run");
+    await elsewhere.locator("#run h3", { hasText: "Run 2 of 3" }).waitFor();
+    await elsewhere.locator("#dry-again").waitFor();
+
     // Both can be taken back: then the run is filed as the card says
+    await goTo(page, "run");
     await page.locator("#take-back-0").click();
     await page.locator("#run-later").click();
     await page.locator("#run .to-do", { hasText: /→/ }).waitFor();

@@ -54,7 +54,8 @@ function asCards(kept: unknown): Cards {
   return { a: of("a"), b: of("b"), c: of("c"), d: of("d") };
 }
 
-function asVote(kept: unknown): Vote | undefined {
+/** Reads a vote that was kept. */
+export function asVote(kept: unknown): Vote | undefined {
   const { ready, text, right, cards, filed } = (kept ?? {}) as Record<string, unknown>;
   if (typeof ready !== "string" || typeof text !== "string") return undefined;
   const { first, second } = (cards ?? {}) as Record<string, unknown>;
