@@ -121,6 +121,8 @@ export const log = {
     prediction: "prediction",
     poll: "vote",
     note: "note",
+    question: "question",
+    vote: "one person’s vote",
     happening: "what happened",
     withdrawal: "withdrawal",
   },
