@@ -226,6 +226,7 @@ export * from "./measure/curve.js";
 export * from "./measure/first-car.js";
 export * from "./measure/first-car-given.js";
 export * from "./measure/four-scales.js";
+export * from "./measure/learn.js";
 export * from "./measure/least-squares.js";
 export * from "./measure/measured.js";
 export * from "./measure/motion-ratio.js";

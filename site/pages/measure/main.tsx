@@ -7,6 +7,7 @@ import { TextField } from "../../ui/field.js";
 import { Notice } from "../../ui/notice.js";
 import { show } from "../../ui/show.js";
 import { FirstCarForm } from "./first/view.js";
+import { LearnView } from "./learn/view.js";
 import { specs } from "./model/spec.js";
 import { followCarAtHand, NextToMeasure } from "./next/view.js";
 import { carAtHand, isOwn, typeBy } from "./state/sheet.js";
@@ -42,6 +43,7 @@ if (head) {
   const places = [
     ["form-first-car", <FirstCarForm />],
     ["together", <TogetherView />],
+    ["form-learn", <LearnView />],
     ["form-next", <NextToMeasure />],
   ] as const;
   for (const [id, view] of places) {

@@ -1,6 +1,7 @@
 import type { SitePage } from "../../build/site-pages.js";
 import { escapeHtml } from "../../cells/escape.js";
 import { firstWords } from "../../say/measure/first-car.js";
+import { learnWords } from "../../say/measure/learn.js";
 import { cautions, measurementWords } from "../../say/measure/measurements.js";
 import { nextWords } from "../../say/measure/next.js";
 import { fieldWords, words } from "../../say/measure/words.js";
@@ -59,6 +60,7 @@ const contents = () =>
   [
     ["first-car", firstWords.title],
     ...specs.map(({ id }) => [id, measurementWords[id]?.title ?? id]),
+    ["learn", learnWords.title],
     ["next", nextWords.list],
   ]
     .map(([id, title = ""]) => `<li><a href="#${id}">${escapeHtml(title)}</a></li>`)
@@ -81,6 +83,7 @@ ${caution(words.cautionFirst)}
 ${part("first-car", firstWords.title, firstWords.lead, Object.values(firstWords.fields))}
 ${specs.map(section).join("\n")}
 <div id="together"></div>
+${part("learn", learnWords.title, learnWords.lead)}
 ${part("next", nextWords.title, nextWords.lead)}
 </div>`;
   },

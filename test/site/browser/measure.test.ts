@@ -131,6 +131,32 @@ describe("measuring", () => {
     expect(errors).toEqual([]);
   });
 
+  it("learns from a reading that bears on several numbers; each is taken over by itself, and back", async () => {
+    const { page, errors } = await open("measure", { keeps });
+    for (const [i, [added, fall]] of [
+      ["40", "7.2"],
+      ["80", "14.5"],
+      ["120", "21.6"],
+    ].entries())
+      await typeAll(page, {
+        [`ride-rate.front.added.${i}`]: added ?? "",
+        [`ride-rate.front.fallLeft.${i}`]: fall ?? "",
+        [`ride-rate.front.fallRight.${i}`]: fall ?? "",
+      });
+    await page.locator("#learn-begin").click();
+    const take = page.getByRole("button", { name: "Take over: front spring rate" });
+    await take.click();
+    await told(page, "is in Rook");
+    const { front, known } = await kept(page);
+    expect(front.spring.rate).toBeGreaterThan(demoCar.front.spring.rate);
+    expect(known?.["front.spring.rate"]?.how).toBe("estimated");
+    expect(await page.locator("#learn").textContent()).toContain("taken over");
+    await page.locator("#undo").click();
+    await take.waitFor();
+    expect(await kept(page)).toEqual(rook);
+    expect(errors).toEqual([]);
+  });
+
   it("takes nothing into the workbook's own car, and says why", async () => {
     const { page } = await open("measure");
     await typeAll(page, scales);

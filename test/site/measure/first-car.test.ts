@@ -88,9 +88,9 @@ describe("what the course can tell of a car", () => {
     const car = made();
     const changes = possibleChanges(car).slice(0, 1);
     const sampler = bandSampler(car, changes);
-    sampler.take(10);
+    sampler.take(8);
     const bands: BandsSoFar = {
-      count: 10,
+      count: 8,
       of: 500,
       margins: sampler.margins(),
       changes: sampler.changes(),

@@ -4,9 +4,11 @@ import {
   type Content,
   carFromJson,
   type Measured,
+  type Source,
   valueAtPlace,
   withValueAtPlace,
 } from "@rollbook/lib";
+import type { Before } from "../../../store/measured-sheets.js";
 
 /** A measured number and its place in the car file. */
 export interface Write extends Measured {
@@ -18,20 +20,20 @@ export interface Measuring {
   /** YYYY-MM-DD */
   readonly when: string;
   readonly by: string;
+  /** Measured, where it is left out; what was learned stays an estimate. */
+  readonly how?: Source;
 }
 
-/** What stood at a place before, for the way back. */
-export interface Before {
-  readonly path: string;
-  readonly value: unknown;
-  readonly known: Certainty | undefined;
-}
+export type { Before };
 
 const content = (car: Car) => car as unknown as Content;
 
-/** What a measured number says of itself in the car file. */
-export function certaintyOf({ spread }: Measured, { when, by }: Measuring): Certainty {
-  return { how: "measured", spread: Number(spread.toPrecision(3)), when, ...(by !== "" && { by }) };
+/** What a number says of itself in the car file. */
+export function certaintyOf(
+  { spread }: Measured,
+  { when, by, how = "measured" }: Measuring,
+): Certainty {
+  return { how, spread: Number(spread.toPrecision(3)), when, ...(by !== "" && { by }) };
 }
 
 /** A car, or any part of its content, with a number at its place and how sure it is. */
@@ -66,12 +68,14 @@ export function beforeAt(part: Content, path: string): Before {
   return { path, value: valueAtPlace(part, path), known: known[path] };
 }
 
-/** The content as it was before, at those places. */
+/** The content as it was before, at those places; all fields in the order in which they were. */
 export function putBack<Part extends Content>(part: Part, before: readonly Before[]): Part {
   return before.reduce((back, { path, value, known: entry }) => {
-    const { [path]: _, ...others } = (back.known ?? {}) as Readonly<Record<string, Certainty>>;
-    const known = entry ? { ...others, [path]: entry } : others;
-    const { known: gone, ...rest } = withValueAtPlace(back, path, value);
-    return (Object.keys(known).length > 0 ? { ...rest, known } : rest) as Part;
+    const now = (back.known ?? {}) as Readonly<Record<string, Certainty>>;
+    const { [path]: _, ...others } = now;
+    const known = entry ? { ...now, [path]: entry } : others;
+    const content = withValueAtPlace(back, path, value);
+    const { known: gone, ...rest } = content;
+    return (Object.keys(known).length > 0 ? { ...content, known } : rest) as Part;
   }, part);
 }

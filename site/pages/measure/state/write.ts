@@ -25,15 +25,22 @@ function keepCar(car: (typeof ownCars.now.value.cars)[number]): Promise<boolean>
  *
  * @param what - how the number is called
  * @param stood - how what stood there is shown
+ * @param note - for a number that was learned: takes down that it was taken over, or given back
  */
-export async function write(one: Write, what: string, stood: string): Promise<void> {
+export async function write(
+  one: Write,
+  what: string,
+  stood: string,
+  note?: { readonly learned: (before: Before) => void; readonly unlearned: () => void },
+): Promise<void> {
   const car = carAtHand.value;
-  const by = measuring();
+  const by = { ...measuring(), ...(note && { how: "estimated" as const }) };
   const result = written(car, [one], by);
   if ("faults" in result) return say(words.cannotWrite(result.faults[0] ?? ""));
   const draft = draftOf(car.name);
   const own = ownPlacesOf(car.name);
   const kept = batch(() => {
+    for (const before of result.before) note?.learned(before);
     if (draft !== undefined) {
       const { [one.path]: _, ...typed } = draft.typed;
       void keepDraft({ ...draft, base: withMeasured(draft.base, one, by), typed });
@@ -47,7 +54,10 @@ export async function write(one: Write, what: string, stood: string): Promise<vo
   if (!(await kept)) return say(words.notKept);
   const done = stood === "" ? words.wrote(what, car.name) : words.wroteOver(what, car.name, stood);
   const typedBefore = draft?.typed[one.path];
-  say(done, () => void back(car.name, result.before, typedBefore && { [one.path]: typedBefore }));
+  say(done, () => {
+    note?.unlearned();
+    void back(car.name, result.before, typedBefore && { [one.path]: typedBefore });
+  });
 }
 
 /** What stood there stands there again; the rest of the car stays as it is by now. */
