@@ -1,4 +1,4 @@
-import { pathRound } from "d3-path";
+import { pathRound } from "d3";
 import type { ArrowMark, DotMark, LineMark, Mark, Point, Side, Tone } from "./marks.js";
 import { spell } from "./reader.js";
 import { thin } from "./thin.js";
