@@ -82,6 +82,7 @@ export * from "./day/debrief/not-as-predicted.js";
 export * from "./day/debrief/places.js";
 export * from "./day/debrief/poll.js";
 export * from "./day/debrief/tried.js";
+export * from "./day/debrief/votes.js";
 export * from "./day/diagnosis/asks.js";
 export * from "./day/diagnosis/case.js";
 export * from "./day/diagnosis/diagnose.js";

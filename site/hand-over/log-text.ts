@@ -13,6 +13,28 @@ export function handOverText(entries: readonly LogEntry[], day?: EventEntry): st
   return JSON.stringify({ ...log, ...(day && { day: { id: day.id, name: day.name } }) });
 }
 
+/** How far a day was, beside its entries; each part is read by whoever kept it. */
+export interface HowFar {
+  readonly clock: unknown;
+  readonly vote: unknown;
+}
+
+/** A whole day as one log file, with how far it was, so that it goes on elsewhere. */
+export function dayText(entries: readonly LogEntry[], day: EventEntry, howFar: HowFar): string {
+  const log = JSON.parse(handOverText(entries, day)) as object;
+  return `${JSON.stringify({ ...log, howFar }, null, 1)}\n`;
+}
+
+/** How far the day of a text was; nothing where it does not say. Never throws. */
+export function howFarIn(text: string): HowFar | undefined {
+  try {
+    const { howFar } = JSON.parse(text) as { howFar?: unknown };
+    return typeof howFar === "object" && howFar !== null ? (howFar as HowFar) : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
 /** The day that a handed-over text names, if any. Never throws. */
 export function dayNamedIn(text: string): DayNamed | undefined {
   try {

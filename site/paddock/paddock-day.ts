@@ -44,6 +44,8 @@ export class PaddockDay {
   readonly #byId = new Map<string, Filed>();
   /** Entries by content: those under way with the promise that they are safe. */
   readonly #known = new Map<string, Promise<void>>();
+  /** Questions on which nobody votes any more, by all their ids. */
+  readonly #closed = new Set<string>();
   readonly #counts = new Map<string, number>();
   readonly phones = new Phones();
   #clock: ClockSet | undefined;
@@ -76,7 +78,10 @@ export class PaddockDay {
   #remember(filed: Filed): void {
     this.#filed.push(filed);
     if (!this.#byId.has(filed.entry.id)) this.#byId.set(filed.entry.id, filed);
-    this.#known.set(canonical(filed.entry), Promise.resolve());
+    const { entry } = filed;
+    if (entry.kind === "question" && entry.state === "closed")
+      for (const id of [entry.id, entry.replaces]) if (id !== undefined) this.#closed.add(id);
+    this.#known.set(canonical(entry), Promise.resolve());
     this.#counts.set(filed.by, (this.#counts.get(filed.by) ?? 0) + 1);
   }
 
@@ -134,7 +139,8 @@ export class PaddockDay {
 
   #whyNot(filer: Filer, entry: LogEntry, beside: readonly Filed[]): WhyNot | undefined {
     const before = (id: string) => beside.find((one) => one.entry.id === id);
-    return whyNotFiled(filer, entry, (id) => before(id) ?? this.#byId.get(id));
+    const known = (id: string) => before(id) ?? this.#byId.get(id);
+    return whyNotFiled(filer, entry, known, (id) => this.#closed.has(id));
   }
 
   async #keep(fresh: ReadonlyMap<string, Filed>): Promise<void> {

@@ -14,21 +14,28 @@ export type WhyNot =
   | "kind"
   | "another's name"
   | "another's entry"
-  | "id is taken";
+  | "id is taken"
+  | "closed";
 
 const LONGEST_OF_PHONE = 20_000; // characters of one entry
 
 /** What a driver's phone writes. */
-const kindsOfPhone = ["run", "report", "prediction", "withdrawal"];
+const kindsOfPhone = ["run", "report", "prediction", "vote", "withdrawal"];
 
 /** Why a phone may not file an entry; the desk may file any. Nobody takes an id that stands for something else. */
-export function whyNotFiled(filer: Filer, entry: LogEntry, known: Known): WhyNot | undefined {
+export function whyNotFiled(
+  filer: Filer,
+  entry: LogEntry,
+  known: Known,
+  isClosed: (question: string) => boolean,
+): WhyNot | undefined {
   if (filer === "desk") return undefined;
   if (JSON.stringify(entry).length > LONGEST_OF_PHONE) return "too long";
   if (!kindsOfPhone.includes(entry.kind)) return "kind";
   if (known(entry.id) !== undefined) return "id is taken";
   const own = (id: string | undefined) => id === undefined || known(id)?.by === filer.id;
   if (!own(entry.replaces)) return "another's entry";
+  if (entry.kind === "vote" && isClosed(entry.question)) return "closed";
   if (entry.kind === "withdrawal") return own(entry.of) ? undefined : "another's entry";
   return namesIn(entry, known).every((name) => filer.names.some((own) => sameName(own, name)))
     ? undefined
@@ -38,6 +45,7 @@ export function whyNotFiled(filer: Filer, entry: LogEntry, known: Known): WhyNot
 /** Whose words an entry of a phone claims to be. */
 function namesIn(entry: LogEntry, known: Known): string[] {
   if (entry.kind === "run") return [entry.driver];
+  if (entry.kind === "vote") return [entry.by];
   if (entry.kind === "prediction") return [entry.by ?? entry.author];
   const run = entry.kind === "report" ? known(entry.run)?.entry : undefined;
   return [entry.author, ...(run?.kind === "run" ? [run.driver] : [])];
@@ -47,5 +55,5 @@ function namesIn(entry: LogEntry, known: Known): string[] {
 export function isForPhone({ entry, by }: { entry: LogEntry; by: string }, phone: Phone): boolean {
   if (by === phone.id) return true;
   const { kind } = entry;
-  return ["event", "run", "happening", "withdrawal"].includes(kind);
+  return ["event", "run", "happening", "question", "withdrawal"].includes(kind);
 }

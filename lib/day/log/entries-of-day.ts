@@ -15,10 +15,12 @@ export function entriesOfDay(log: Log, event: EventEntry): Log {
   spread(log, own, others);
   const from = versions.map(({ at }) => at).sort()[0] ?? "";
   const until = log.entries.find(({ id, at }) => others.has(id) && at > from)?.at ?? "9";
-  const spoken = ({ kind, at }: LogEntry) =>
-    (kind === "poll" || kind === "note") && at >= from && at < until;
+  const spoken = ({ kind, at }: LogEntry) => spokenKinds.includes(kind) && at >= from && at < until;
   return { entries: log.entries.filter((entry) => own.has(entry.id) || spoken(entry)) };
 }
+
+/** What refers to no day: it is of the one that was the latest then. */
+const spokenKinds: readonly LogEntry["kind"][] = ["poll", "note", "question", "vote"];
 
 /** The day in all its versions, those that came after it too. */
 function versionsOf({ entries }: Log, event: EventEntry): LogEntry[] {

@@ -144,6 +144,19 @@ export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
     words: text("The note"),
     about: optional(text("The entry it is about")),
   }),
+  question: group("A question to vote on", {
+    ...head,
+    ask: text("What is asked"),
+    choices: list("The answers", text("An answer"), 4),
+    vote: count("First or second vote", 1, 2),
+    state: text("Whether votes are still taken", ["open", "closed"]),
+  }),
+  vote: group("What one person chose", {
+    ...head,
+    question: text("The question"),
+    letter: text("The answer", ["a", "b", "c", "d"]),
+    by: text("Who voted"),
+  }),
   happening: group("What happened on the day", {
     ...head,
     what: text("What happened", happeningKinds),

@@ -150,6 +150,27 @@ export interface NoteEntry extends EntryHead {
   readonly about?: string;
 }
 
+/** A question that phones are asked; the version that closes it stands for the one before. */
+export interface QuestionEntry extends EntryHead {
+  readonly kind: "question";
+  readonly ask: string;
+  /** Two to four answers, from A on; nothing tells which is right. */
+  readonly choices: readonly string[];
+  /** Alone, or again after the talk. */
+  readonly vote: 1 | 2;
+  /** Closed: nobody votes any more, and everybody may see how many chose what. */
+  readonly state: "open" | "closed";
+}
+
+/** What one person chose; the last one counts. */
+export interface VoteEntry extends EntryHead {
+  readonly kind: "vote";
+  /** The question, in any of its versions. */
+  readonly question: string;
+  readonly letter: PollLetter;
+  readonly by: string;
+}
+
 /** What can happen on a day that no plan knows. */
 export const happeningKinds = [
   "change skipped",
@@ -203,6 +224,8 @@ export type KnownEntry =
   | PredictionEntry
   | PollEntry
   | NoteEntry
+  | QuestionEntry
+  | VoteEntry
   | HappeningEntry
   | WithdrawalEntry;
 
@@ -217,6 +240,8 @@ export const entryKinds = [
   "prediction",
   "poll",
   "note",
+  "question",
+  "vote",
   "happening",
   "withdrawal",
 ] as const satisfies readonly KnownEntry["kind"][];

@@ -16,12 +16,13 @@ import { isDesk, isPhone } from "./paddock/place.js";
 import { StateLine } from "./paddock/state-line.js";
 import { Plan } from "./plan/view.js";
 import { ReportView } from "./report/view.js";
-import { paddockViews, type View, viewOf, views } from "./route.js";
+import { otherViews, type View, viewOf, views } from "./route.js";
 import { followDeviceClock } from "./run/device-clock.js";
 import { watchClock } from "./run/face.js";
 import { RunView } from "./run/view.js";
 import { Sheets } from "./sheets/view.js";
 import { TalkView } from "./talk/view.js";
+import { WallView } from "./wall/view.js";
 import { words } from "./words.js";
 
 /** The views; `open` says whether somebody looks at it. */
@@ -34,6 +35,7 @@ const components: Readonly<Record<View, ComponentType<{ readonly open: boolean }
   log: LogView,
   join: Join,
   desk: Desk,
+  wall: WallView,
 };
 
 const at = signal<View>(viewOf(location.hash));
@@ -58,7 +60,7 @@ function viewsShown(): readonly View[] {
 }
 
 const nameOf = (view: View): string =>
-  view === "join" || view === "desk" ? words.paddock.view : words.views[view];
+  view === "join" || view === "desk" || view === "wall" ? words.paddock.view : words.views[view];
 
 function Workshop() {
   return (
@@ -73,7 +75,7 @@ function Workshop() {
       <StateLine />
       <Notice />
       <Offer />
-      {[...views, ...paddockViews].map((view) => (
+      {[...views, ...otherViews].map((view) => (
         <Place key={view} view={view} />
       ))}
     </>

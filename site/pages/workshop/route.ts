@@ -1,9 +1,9 @@
 /** The views of the workshop, in the order of a day. */
 export const views = ["plan", "sheets", "run", "report", "talk", "log"] as const;
-/** Views that only a paddock has. */
-export const paddockViews = ["join", "desk"] as const;
-export type View = (typeof views)[number] | (typeof paddockViews)[number];
+/** Views that no row of links shows: of a paddock, and the wall of a second window. */
+export const otherViews = ["join", "desk", "wall"] as const;
+export type View = (typeof views)[number] | (typeof otherViews)[number];
 
 /** Which view an address asks for; what it brings along stands after a question mark. */
 export const viewOf = (hash: string): View =>
-  [...views, ...paddockViews].find((view) => hash.replace(/\?.*$/s, "") === `#${view}`) ?? "plan";
+  [...views, ...otherViews].find((view) => hash.replace(/\?.*$/s, "") === `#${view}`) ?? "plan";

@@ -1,3 +1,4 @@
+import { ballot } from "../../say/workshop/ballot.js";
 import { happen } from "../../say/workshop/happen.js";
 import { log } from "../../say/workshop/log.js";
 import { paddock } from "../../say/workshop/paddock.js";
@@ -25,4 +26,5 @@ export const words = {
   happen,
   paddock,
   scan,
+  ballot,
 } as const;

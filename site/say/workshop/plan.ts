@@ -13,6 +13,8 @@ export const plan = {
     "A new day begins with your car, your corners and your drivers. A sequence of single changes is proposed, large enough to feel and inside the limits, and you change it as you like.",
   exampleOpen: "The example day is open: everything in it is invented.",
   dayOpened: (name: string) => `${name} is open.`,
+  carChanged: (name: string) => `The day is now on ${name}; its runs are worked out for it.`,
+  otherCarChanged: (car: number, name: string) => `Car ${car} is now ${name}.`,
   carMissing: "The car of that day is not in this log: take in the file of the device that has it.",
   who: "Who and how long",
   name: "Name of the day",

@@ -100,6 +100,24 @@ describe("a day with a desk, phones and no internet", () => {
     await ada.locator("p.notice", { hasText: "Filed at the desk" }).waitFor();
     await desk.locator("#reports-in", { hasText: "1 of 3" }).waitFor();
 
+    // A vote: private on the wall too, until it is revealed
+    const wall = await desk.context().newPage();
+    await wall.goto(`${address}/workshop.html#wall`);
+    await wall.locator(".room .clock").waitFor();
+    expect(await wall.locator("nav.views").isVisible()).toBe(false);
+    await desk.locator("#poll-fold > summary").click();
+    await desk.locator("#poll-text").fill("Which end slides first?");
+    await desk.locator("#poll-right .chip", { hasText: "A" }).click();
+    await desk.locator("#ask-phones").click();
+    await ada.locator("#ballot-letter .chip", { hasText: "A" }).click();
+    await bela.locator("#ballot-letter .chip", { hasText: "B" }).click();
+    await wall.locator(".voted", { hasText: "2 of 3 have voted." }).waitFor();
+    expect(await wall.locator(".room").textContent()).not.toMatch(/A: \d/);
+    await desk.locator("#reveal").click();
+    await wall.locator(".voted", { hasText: "A: 1, B: 1" }).waitFor();
+    await ada.locator("#report", { hasText: "The vote is closed." }).waitFor();
+    await wall.close();
+
     // The desk's machine stops: what is filed waits on the phone, and says so
     await paddock?.stop();
     await report(bela, "middle");

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { networkCode } from "../../../site/paddock/addresses.js";
 import { Buckets } from "../../../site/paddock/buckets.js";
+import { isForPhone } from "../../../site/paddock/rights.js";
 import { EventCutter } from "../../../site/pages/workshop/paddock/events.js";
 import { at, event, memory, paddock, reportOf, setUp } from "./paddock.js";
 
@@ -62,6 +63,34 @@ describe("a phone", () => {
       await whyNot({ ...withdrawal, of: "adaaaaaa-1" }, ...reportOf("adaaaaaa", "Ada")),
     ).toEqual(["another's entry"]);
     expect(await whyNot({ ...withdrawal, of: "adaaaaaa-1" })).toEqual([]); // its own by now
+  });
+
+  it("votes under its own name until the vote is closed, and sees nobody else's vote", async () => {
+    const { join, file, day, desk } = await paddock();
+    const [ada, bela] = [await join("Ada"), await join("Bela")];
+    const question = {
+      kind: "question",
+      at,
+      author: "desk",
+      ask: "Why?",
+      choices: ["a", "b"],
+      vote: 1,
+    };
+    await file(desk, { ...question, id: "deskaaaa-7", state: "open" });
+    const vote = { kind: "vote", at, author: "Ada", question: "deskaaaa-7", letter: "a" };
+    const whyNot = async (token: string, entry: object) =>
+      (await file(token, entry)).fields.refused.map(({ why }: { why: string }) => why);
+    expect(await whyNot(ada, { ...vote, id: "adaaaaaa-1", by: "Ada" })).toEqual([]);
+    expect(await whyNot(bela, { ...vote, id: "belaaaaa-1", by: "Ada" })).toEqual([
+      "another's name",
+    ]);
+    const phone = day.phones.all().find(({ name }) => name === "Bela");
+    const seen = day.filed.filter((one) => phone && isForPhone(one, phone));
+    expect(seen.map(({ entry }) => entry.kind)).toEqual(["question"]);
+    await file(desk, { ...question, id: "deskaaaa-8", state: "closed", replaces: "deskaaaa-7" });
+    expect(await whyNot(ada, { ...vote, id: "adaaaaaa-2", by: "Ada", letter: "b" })).toEqual([
+      "closed",
+    ]);
   });
 
   it("that is renamed still files what it wrote under the name before; one that was removed files nothing", async () => {

@@ -1,10 +1,12 @@
-import { exampleLog, mergeLogs, standing } from "@rollbook/lib";
+import { entriesOfDay, exampleLog, mergeLogs, readLog, standing } from "@rollbook/lib";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { entriesInCodes, LONGEST_CODE } from "../../../site/hand-over/entries-in-codes.js";
 import {
   dayNamedIn,
+  dayText,
   handOverText,
+  howFarIn,
   lettersIn,
   lettersOfLinks,
 } from "../../../site/hand-over/log-text.js";
@@ -108,4 +110,32 @@ it("opens the view of a link whatever it brings along, and the plan where it nam
     "plan",
     "plan",
   ]);
+});
+
+describe("a whole day as one file", () => {
+  const [event] = standing(exampleLog, "event");
+  if (event === undefined) throw new Error("the example has a day");
+
+  it("is all of the day and nothing of another, and says how far it was", () => {
+    const other = { ...event, id: "club-2", setUp: "club-1", at: "2031-06-01T08:00:00.000Z" };
+    const car = exampleLog.entries.find(({ id }) => id === "desk-1");
+    const setUp = { ...car, id: "club-1", at: other.at } as (typeof exampleLog.entries)[number];
+    const note = { kind: "note", id: "club-3", at: "2031-06-01T09:00:00.000Z", author: "club" };
+    const more = [other, setUp, { ...note, kind: "note" as const, words: "of the other day" }];
+    const both = mergeLogs(exampleLog, { entries: more });
+    expect(entriesOfDay(both, event)).toEqual(exampleLog);
+    expect(entriesOfDay(both, other).entries.map(({ id }) => id)).toEqual(
+      expect.arrayContaining(["club-1", "club-2", "club-3"]),
+    );
+    expect(entriesOfDay(both, other).entries).toHaveLength(3);
+  });
+
+  it("is a log as any other to whoever reads only that", () => {
+    const howFar = { clock: { run: 3, stage: 1, spent: 5 }, vote: { ready: "", text: "Why?" } };
+    const text = dayText(exampleLog.entries, event, howFar);
+    expect(readLog(text).log).toEqual(exampleLog);
+    expect([dayNamedIn(text)?.id, howFarIn(text)]).toEqual([event.id, howFar]);
+    for (const none of ["", "{", "[]", "null", '{"howFar":1}'])
+      expect(howFarIn(none)).toBeUndefined();
+  });
 });

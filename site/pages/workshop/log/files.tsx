@@ -1,10 +1,11 @@
 import { formatReports, logFiles } from "@rollbook/lib";
-import { reader, saveFile } from "@rollbook/page";
+import { forFileName, reader, saveFile } from "@rollbook/page";
 import { setUpsTable } from "../../../say/set-ups-table.js";
 import { log as said } from "../../../say/workshop/log.js";
 import { theLog } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
+import { wholeDay } from "../day/go-on.js";
 import { ScanStation } from "../scan/view.js";
 import { saveTable } from "./save-table.js";
 import { TakeIn } from "./take-in-fields.js";
@@ -18,6 +19,13 @@ function saveLog(): void {
     of === 1 ? said.logName(today()) : said.logPartName(today(), part, of);
   for (const [i, text] of files.entries()) saveFile(nameOf(i + 1), text);
   say(of === 1 ? said.saved(nameOf(1)) : said.savedInParts(of));
+}
+
+function saveDay(): void {
+  const day = wholeDay();
+  const name = said.dayName(forFileName(day?.name ?? "", "day"));
+  if (day !== undefined) saveFile(name, day.text);
+  say(day === undefined ? said.noDayToSave : said.saved(name));
 }
 
 const saveReports = (): void => save(said.reportsName(today()), formatReports(theLog()));
@@ -36,6 +44,9 @@ export function Files() {
       <p class="tools">
         <Button id="save-log" work={saveLog}>
           {said.saveLog}
+        </Button>
+        <Button id="save-day" work={saveDay}>
+          {said.saveDay}
         </Button>
         <Button id="save-csv" work={saveReports}>
           {said.saveReports}

@@ -5,6 +5,7 @@ import { log as said } from "../../../say/workshop/log.js";
 import { answered, fresh, takeIn, theLog } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
+import { goOn } from "../day/go-on.js";
 import { eventKnown } from "../day/known-day.js";
 import { whichDay } from "../handing/which-day.js";
 import { words } from "../words.js";
@@ -62,8 +63,10 @@ async function tookIn(name: string, log: Log, text = ""): Promise<TakenIn> {
   if (!(await answered())) return notKept(name);
   const told = said.tookIn(name, added, log.entries.length - added);
   const { sentence: day = "", here } = whichDay(text, log);
-  const sentence = here ? told : `${told} ${day}`;
-  say(sentence);
+  const open = goOn(text);
+  const more = open === undefined ? (here ? "" : day) : said.goesOn(open.name);
+  const sentence = more === "" ? told : `${told} ${more}`;
+  say(sentence, open?.back);
   return { name, sentence };
 }
 

@@ -1,7 +1,6 @@
 import { log as said } from "../../../say/workshop/log.js";
-import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
-import { sayKept } from "../parts/say-kept.js";
+import { withdraw } from "../parts/withdraw.js";
 
 /** Takes an entry out of what counts; it stays in the log. */
 export function Withdraw({
@@ -13,12 +12,12 @@ export function Withdraw({
   readonly of: string;
   readonly what: string;
 }) {
-  const withdraw = () => {
-    write({ kind: "withdrawal", of, reason: said.withdrawReason });
-    sayKept(said.withdrawn);
-  };
   return (
-    <Button id={id} work={withdraw} aria-label={said.withdrawThis(what)}>
+    <Button
+      id={id}
+      work={() => withdraw(of, said.withdrawReason, said.withdrawn)}
+      aria-label={said.withdrawThis(what)}
+    >
       {said.withdraw}
     </Button>
   );

@@ -66,7 +66,7 @@ function Secret() {
 }
 
 /** What the desk's machine says of how to join. */
-interface Place {
+export interface Place {
   readonly code: string;
   readonly address: string;
   readonly network?: { readonly name: string; readonly code: string };
@@ -102,7 +102,7 @@ function AtDesk() {
 }
 
 /** Large: the network, then the day; and the same to type. */
-function HowToJoin({ place: { address, code, network } }: { readonly place: Place }) {
+export function HowToJoin({ place: { address, code, network } }: { readonly place: Place }) {
   const link = `${address}/workshop.html#join?code=${code}`;
   return (
     <div class="codes">

@@ -9,7 +9,13 @@ import { deviceName } from "../../../store/device-name.js";
 import type { Member } from "./place.js";
 
 /** What a driver's phone hands in. */
-const kindsOfPhone: readonly LogEntry["kind"][] = ["run", "report", "prediction", "withdrawal"];
+const kindsOfPhone: readonly LogEntry["kind"][] = [
+  "run",
+  "report",
+  "prediction",
+  "vote",
+  "withdrawal",
+];
 
 /**
  * What of a log belongs at the desk: of a phone what it wrote itself since the day was filed or it

@@ -1,6 +1,7 @@
 import { type Car, canonical, demoCar, shareStillAs, usualMinutes } from "@rollbook/lib";
 import { ChoiceField } from "../../../ui/field.js";
 import { Fold } from "../../../ui/fold.js";
+import { say } from "../../../ui/notice.js";
 import { carTitle } from "../day/car-names.js";
 import type { Draft, OtherCarDraft } from "../day/draft.js";
 import { edit } from "../day/open-day.js";
@@ -46,8 +47,13 @@ function OwnFile({ day, carNumber }: { readonly day: Draft; readonly carNumber: 
     ["", plan.likeFirst(day.car.name)] as const,
     ...cars.map(([label], i) => [String(i), label] as const),
   ];
-  const choose = (chosen: string) =>
-    edit((now) => withOwn(now, carNumber, chosen === "" ? undefined : cars[Number(chosen)]?.[1]));
+  const choose = (chosen: string) => {
+    const car = chosen === "" ? undefined : cars[Number(chosen)]?.[1];
+    edit((now) => withOwn(now, carNumber, car));
+    say(plan.otherCarChanged(carNumber, (car ?? day.car).name), () =>
+      edit((now) => withOthers(now, day)),
+    );
+  };
   return (
     <ChoiceField
       id={`car-${carNumber}-file`}
@@ -70,6 +76,9 @@ function withOwn({ others = [], ...day }: Draft, carNumber: number, car: Car | u
   };
   return { ...day, others: [...rest, made].sort((a, b) => a.carNumber - b.carNumber) };
 }
+
+const withOthers = ({ others: _, ...now }: Draft, { others }: Draft): Draft =>
+  others === undefined ? now : { ...now, others };
 
 /** What another car does in a run until its own runs are planned: baselines and returns alike, no change. */
 const bare = ({ kind }: Draft["steps"][number]) => ({

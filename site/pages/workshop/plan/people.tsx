@@ -1,6 +1,7 @@
 import { type Car, demoCar } from "@rollbook/lib";
 import { ownCars } from "@rollbook/page";
 import { ChoiceField } from "../../../ui/field.js";
+import { say } from "../../../ui/notice.js";
 import type { Draft } from "../day/draft.js";
 import { edit } from "../day/open-day.js";
 import { words } from "../words.js";
@@ -68,7 +69,9 @@ function CarOfDay({ day }: { readonly day: Draft }) {
   const cars: [string, Car][] = [[plan.dayCar(day.car.name), day.car], ...carsAtHand()];
   const choose = (chosen: string) => {
     const car = cars[Number(chosen)]?.[1];
-    if (car !== undefined) edit((now) => ({ ...now, car }));
+    if (car === undefined) return;
+    edit((now) => ({ ...now, car }));
+    say(plan.carChanged(car.name), () => edit((now) => ({ ...now, car: day.car })));
   };
   const choices = cars.map(([label], i) => [String(i), label] as const);
   return <ChoiceField id="day-car" label={plan.car} choices={choices} value="0" choose={choose} />;

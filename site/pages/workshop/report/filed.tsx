@@ -1,18 +1,12 @@
 import { reportLine } from "../../../say/workshop/report-line.js";
-import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { driverRun } from "../day/reporter.js";
 import { whereIs } from "../paddock/say-filed.js";
-import { sayKept } from "../parts/say-kept.js";
+import { withdraw } from "../parts/withdraw.js";
 import { words } from "../words.js";
 import { reporting } from "./state.js";
 
 const { report: said } = words;
-
-function withdraw(id: string): void {
-  write({ kind: "withdrawal", of: id, reason: said.withdrawReason });
-  sayKept(said.withdrawn);
-}
 
 /** What this driver filed in this run; nobody else's. */
 export function FiledReports() {
@@ -32,7 +26,7 @@ export function FiledReports() {
               </span>
               <Button
                 id={`withdraw-${i}`}
-                work={() => withdraw(entry.id)}
+                work={() => withdraw(entry.id, said.withdrawReason, said.withdrawn)}
                 aria-label={`${said.withdraw}: ${text}`}
               >
                 {said.withdraw}

@@ -5,6 +5,7 @@ import { Button } from "../../../ui/button.js";
 import { focusSoon } from "../../../ui/focus.js";
 import { say } from "../../../ui/notice.js";
 import { runFor } from "../day/reporter.js";
+import { Ballot } from "../paddock/ballot.js";
 import { MyRun } from "../paddock/my-run.js";
 import { sayFiled } from "../paddock/say-filed.js";
 import { words } from "../words.js";
@@ -94,6 +95,7 @@ export function ReportView() {
       <h2 tabIndex={-1}>{words.views.report}</h2>
       <p class="quiet">{said.intro}</p>
       <MyRun />
+      <Ballot />
       {asking ? <Who /> : <Form />}
     </>
   );

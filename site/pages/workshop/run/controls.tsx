@@ -41,8 +41,17 @@ export function RunButtons({ at }: { readonly at: AtHand }) {
       <Button id="open-wall" work={openWall}>
         {said.wall}
       </Button>
+      <Button id="open-wall-window" work={openWindow}>
+        {said.wallWindow}
+      </Button>
     </p>
   );
+}
+
+/** A second window follows what happens here, since both read what the device keeps. */
+function openWindow(): void {
+  const opened = window.open("workshop.html#wall", "rollbook-wall", "popup,width=1280,height=720");
+  say(opened === null ? said.wallBlocked : said.wallOpened);
 }
 
 /** Starts and holds the clock, and goes from stage to stage. */

@@ -1,7 +1,8 @@
 import { misconceptions, type PollLetter, type QuestionForm } from "@rollbook/lib";
-import { documentOf, format, reader } from "@rollbook/page";
+import { documentOf, format, reader, spell } from "@rollbook/page";
 import { type Asked, askAbout } from "../../../say/questions/asked.js";
 import { ideas } from "../../../say/questions/ideas.js";
+import { type Put, runQuestion } from "./run-question.js";
 
 /** A question that the workbook has ready for a vote. */
 interface ReadyQuestion {
@@ -54,7 +55,8 @@ function asCards(kept: unknown): Cards {
   return { a: of("a"), b: of("b"), c: of("c"), d: of("d") };
 }
 
-function asVote(kept: unknown): Vote | undefined {
+/** Reads a vote that was kept. */
+export function asVote(kept: unknown): Vote | undefined {
   const { ready, text, right, cards, filed } = (kept ?? {}) as Record<string, unknown>;
   if (typeof ready !== "string" || typeof text !== "string") return undefined;
   const { first, second } = (cards ?? {}) as Record<string, unknown>;
@@ -82,12 +84,24 @@ export const changeVote = (more: Partial<Vote>): void =>
     ...(more.ready !== undefined && { cards: noVote.cards, filed: {} }),
   });
 
-let last: { key: string; asked: Asked | undefined } | undefined;
+let last: { key: string; asked: Put | undefined } | undefined;
 
-/** The ready question that is chosen, about the reader's car; nothing for one of the instructor's own. */
-export function chosenQuestion(): Asked | undefined {
+/** The question that is chosen, about the reader's car or the run at hand; nothing for one of the instructor's own. */
+export function chosenQuestion(): Put | undefined {
   const { ready } = vote.now.value;
+  if (ready.startsWith("run ")) return runQuestion(ready);
   if (last?.key !== ready)
     last = { key: ready, asked: readyQuestions.find(({ key }) => key === ready)?.ask() };
   return last.asked;
+}
+
+export const letterAt = (index: number): PollLetter => letters[index] ?? "a";
+
+/** What is put to the vote, and which answer is right as far as that is said. */
+export function put() {
+  const asked = chosenQuestion();
+  const { text, right } = vote.now.value;
+  return asked === undefined
+    ? { question: text.trim(), right }
+    : { question: spell(asked.ask), right: letterAt(asked.answer) };
 }

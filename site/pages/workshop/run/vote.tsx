@@ -1,26 +1,23 @@
 import { signal } from "@preact/signals";
-import {
-  nowStandingFor,
-  type PollCount,
-  type PollEntry,
-  pollAdvice,
-  pollGain,
-  Refusal,
-} from "@rollbook/lib";
+import { nowStandingFor, type PollCount, type PollEntry, pollAdvice, Refusal } from "@rollbook/lib";
 import { format, reader, spell } from "@rollbook/page";
 import { pollAdviceInWords } from "../../../say/poll.js";
-import type { Asked } from "../../../say/questions/asked.js";
 import { refusalInWords } from "../../../say/refusal.js";
 import { theLog, write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
 import { ChoiceField, LinesField } from "../../../ui/field.js";
 import { Fold } from "../../../ui/fold.js";
+import { isDesk } from "../paddock/place.js";
 import { words } from "../words.js";
+import { PhoneVote } from "./phone-vote.js";
+import { type Put, runQuestions } from "./run-question.js";
 import {
   changeVote,
   chosenQuestion,
+  letterAt,
   letters,
+  put,
   readyQuestions,
   type Vote,
   vote,
@@ -41,6 +38,7 @@ const readyChoices = readyQuestions.map(
 /** A vote with cards: a question, two counts, and what to do after each. */
 export function VoteWithCards() {
   const asked = chosenQuestion();
+  const ofThisRun = runQuestions().map(({ key, label }) => [key, label] as const);
   const choose = (ready: string) => {
     told.value = { first: "", second: "" };
     changeVote({ ready });
@@ -50,12 +48,13 @@ export function VoteWithCards() {
       <ChoiceField
         id="poll-question"
         label={said.question}
-        choices={[["", said.ownQuestion], ...readyChoices]}
+        choices={[["", said.ownQuestion], ...ofThisRun, ...readyChoices]}
         value={vote.now.value.ready}
         choose={choose}
       />
       <div id="poll">
         {asked === undefined ? <OwnQuestion /> : <OfTheBank asked={asked} />}
+        {isDesk() && <PhoneVote />}
         {rounds.map((round) => (
           <Count key={round} round={round} />
         ))}
@@ -88,7 +87,7 @@ function OwnQuestion() {
 }
 
 /** A question of the bank as it is asked: nothing tells which answer is right. */
-export function AskedToAll({ asked }: { readonly asked: Asked }) {
+export function AskedToAll({ asked }: { readonly asked: Put }) {
   return (
     <>
       <p class="ask">{spell(asked.ask)}</p>
@@ -104,9 +103,7 @@ export function AskedToAll({ asked }: { readonly asked: Asked }) {
   );
 }
 
-const letterAt = (index: number) => letters[index] ?? "a";
-
-function OfTheBank({ asked }: { readonly asked: Asked }) {
+function OfTheBank({ asked }: { readonly asked: Put }) {
   return (
     <>
       <AskedToAll asked={asked} />
@@ -161,15 +158,6 @@ function Count({ round }: { readonly round: Round }) {
   );
 }
 
-/** What is put to the vote, and which answer is right as far as that is said. */
-function put() {
-  const asked = chosenQuestion();
-  const { text, right } = vote.now.value;
-  return asked === undefined
-    ? { question: text.trim(), right }
-    : { question: spell(asked.ask), right: letterAt(asked.answer) };
-}
-
 /** An entry with a count of this question, as it stands in the log. */
 function filedCount(round: Round, question: string): PollEntry | undefined {
   const id = vote.now.value.filed[round];
@@ -196,19 +184,14 @@ function counted(round: Round, number: 1 | 2): string {
     const replaces = before === undefined ? {} : { replaces: before.id };
     const { id } = write({ kind: "poll", question, right, vote: number, count, ...replaces });
     changeVote({ filed: { ...vote.now.value.filed, [round]: id } });
-    const advice = said.advice(
-      format("share", found.rightShare, 0),
-      pollAdviceInWords(found, number),
-    );
+    const now = format("share", found.rightShare, 0);
+    const advice = said.advice(now, pollAdviceInWords(found, number));
     const first = filedCount("first", question);
-    return number === 1 || first === undefined
-      ? advice
-      : `${advice} ${gained(pollGain(first.count, count, right))}`;
+    if (number === 1 || first === undefined) return advice;
+    const earlier = format("share", pollAdvice(first.count, right).rightShare, 0);
+    return `${advice} ${said.moved(earlier, now)}`;
   } catch (error) {
     if (error instanceof Refusal) return said.badCount;
     throw error;
   }
 }
-
-const gained = (gain: number): string =>
-  gain < 0 ? said.lost : said.gain(format("share", gain, 0));
