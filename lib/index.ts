@@ -239,6 +239,7 @@ export {
 export * from "./measure/raised-axle.js";
 export * from "./measure/repeats.js";
 export * from "./measure/ride-rate.js";
+export * from "./measure/sill-split.js";
 export * from "./measure/sill-weight.js";
 export * from "./measure/taped-linkage.js";
 export * from "./measure/through.js";

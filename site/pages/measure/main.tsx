@@ -1,4 +1,4 @@
-import { ownCars, placeOf } from "@rollbook/page";
+import { ownCars, placeOf, spell } from "@rollbook/page";
 import { words } from "../../say/measure/words.js";
 import { drafts, ownPlaces } from "../../store/car-drafts.js";
 import { firstCarTyped } from "../../store/first-car-typed.js";
@@ -33,8 +33,19 @@ function MeasuringFor() {
   );
 }
 
+/** What stands on the page already, in the reader's spelling. */
+function respell(place: Node): void {
+  const texts = document.createTreeWalker(place, NodeFilter.SHOW_TEXT);
+  while (texts.nextNode()) {
+    const { currentNode } = texts;
+    const text = currentNode.nodeValue ?? "";
+    if (spell(text) !== text) currentNode.nodeValue = spell(text);
+  }
+}
+
 const head = placeOf("measuring-for");
 if (head) {
+  respell(document.getElementById("main") ?? head);
   show(<MeasuringFor />, head);
   for (const spec of specs) {
     const place = placeOf(`form-${spec.id}`);

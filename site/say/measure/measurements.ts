@@ -63,7 +63,7 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
   },
   "sill-weight": {
     title: "Weight on one sill",
-    gives: "Roll stiffness of the whole car as it stands.",
+    gives: "Roll stiffness of the whole car as it stands; with four scales its split.",
     tools: "people or ballast of known mass, two rulers",
     minutes: "10 minutes",
     cautions: ["people"],
@@ -71,6 +71,7 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
       "A mark low on the body on either side, half way between the axles. Measure how far they are apart.",
       "Put a known mass on one sill, half way between the axles, and measure its distance from the middle of the car.",
       "Push, let go, read how far the near mark fell and the far one rose. Then one or two masses more.",
+      "With four scales, if you have them: all four with the last mass on. Without it they stand in their own form above.",
     ],
   },
   "motion-ratio": {

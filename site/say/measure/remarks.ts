@@ -22,7 +22,7 @@ const remarks: Readonly<Record<string, Sentence>> = {
   tyreSofter: () =>
     "The tyre by its data is softer than what was measured: look at the tyre’s rate, or at the readings.",
   noSplit: () =>
-    "Falls say the total, never its split: a stiff body leans alike at both ends. Four scales under the wheels would say what each end holds.",
+    "Falls say the total, never its split: a stiff body leans alike at both ends. Four scales, without the weight and with it, say what each end holds.",
   ratioChanges: () =>
     "The ratio changes with travel: the one at the first line is what the file takes.",
   ratioStraight: () => "No change of the ratio with travel can be seen.",

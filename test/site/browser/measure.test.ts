@@ -106,6 +106,7 @@ describe("measuring", () => {
     const results = page.locator("#form-circle .results");
     expect(await results.textContent()).toMatch(/Limit, as it was 7\.89 ± 0\.15/);
     expect(await results.textContent()).toContain("Not measured");
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
   });
 
   it("makes a first car from twelve fields on a phone, shows it, and takes it back", async () => {

@@ -10,7 +10,8 @@ import {
   type PredictedCircle,
   predictedCircle,
 } from "@rollbook/lib";
-import { runsOf, type Sheet } from "./input.js";
+import { predictedShift } from "./circle-change.js";
+import { changeAt, runsOf, type Sheet } from "./input.js";
 import type { Found, Remark, Result } from "./result.js";
 import { lapField } from "./spec.js";
 
@@ -36,7 +37,7 @@ export function circleFound(read: CircleRead): Result {
   const predicted = handling && orUndefined(() => predictedCircle(handling, circle.radius.value));
   const parts = [
     limitOf(circle, before.flat(), predicted),
-    differenceOf(circle, before, after),
+    differenceOf(circle, before, after, () => shiftOf(read)),
     gradientOf(read, predicted),
   ];
   return {
@@ -44,6 +45,10 @@ export function circleFound(read: CircleRead): Result {
     remarks: parts.flatMap(({ remarks }) => remarks),
   };
 }
+
+/** What the model says of the change that was driven. */
+const shiftOf = ({ car, circle, sheet }: CircleRead): number | undefined =>
+  predictedShift(car, circle.radius.value, sheet[changeAt]?.text ?? "");
 
 function limitOf(circle: Circle, laps: readonly number[], predicted?: PredictedCircle): Part {
   const model = predicted && { predicted: predicted.limit };
@@ -58,6 +63,7 @@ function differenceOf(
   circle: Circle,
   before: readonly (readonly number[])[],
   after: readonly (readonly number[])[],
+  byModel: () => number | undefined,
 ): Part {
   const pairs = before.flatMap((laps, i) => {
     const beside = after[i] ?? [];
@@ -78,8 +84,9 @@ function differenceOf(
   const verdict: Remark = told.measured
     ? { code: "isMeasured", value: told.byChance }
     : { code: "notMeasured", value: told.lapsMore };
+  const predicted = byModel();
   return {
-    found: [{ ...found, decimals: 2 }],
+    found: [{ ...found, decimals: 2, ...(predicted !== undefined && { predicted }) }],
     remarks: [verdict, { code: told.paired ? "paired" : "unpaired" }],
   };
 }

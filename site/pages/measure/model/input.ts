@@ -19,6 +19,8 @@ export const readingAt = (form: FormPlace, key: string, i: number) => `${formAt(
 export const toolAt = ({ spec }: FormPlace, key: string) => `${spec.id}.tool.${key}`;
 export const choiceAt = (form: FormPlace, key: string) => `${formAt(form)}.choice.${key}`;
 export const endAt = (spec: Spec) => `${spec.id}.end`;
+/** Where it is kept which change was driven on the circle. */
+export const changeAt = "circle.choice.change";
 export const lapAt = (side: "before" | "after", run: number, lap: number) =>
   `circle.${side}.${run}.${lap}`;
 

@@ -72,12 +72,14 @@ export const joints = [
 
 const none = { ofAxle: false, choices: [], fields: [], columns: [], tools: [] } as const;
 
+const wheels = ["frontLeft", "frontRight", "rearLeft", "rearRight"] as const;
+
 /** All forms, in the order of the page. */
 export const specs: readonly Spec[] = [
   {
     ...none,
     id: "four-scales",
-    fields: ["frontLeft", "frontRight", "rearLeft", "rearRight"].map((key) => mass(key)),
+    fields: wheels.map((key) => mass(key)),
     tools: [scale],
   },
   {
@@ -110,9 +112,10 @@ export const specs: readonly Spec[] = [
     fields: [
       field("arm", "lengthSmall", [0.2, 1.5, 0]),
       field("apart", "lengthSmall", [0.4, 2.5, 0]),
+      ...wheels.map((key) => mass(`loaded.${key}`)),
     ],
     columns: [mass("added", 500), small("nearFall", -0.02, 0.25), small("farRise", -0.05, 0.25)],
-    tools: [tape(0.7e-3)],
+    tools: [tape(0.7e-3), scale],
   },
   {
     ...none,

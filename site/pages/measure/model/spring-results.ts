@@ -3,11 +3,15 @@ import {
   axleWeightsOf,
   motionRatioFromSteps,
   rideRateByBallast,
+  rollSplitBySill,
+  rollSplitOf,
   rollStiffnessBySill,
   tyreStiffnessOf,
   wheelRateOf,
 } from "@rollbook/lib";
-import { allOf, found, lines, oddLines, tapeOf, type Work } from "./asked.js";
+import { type Asked, allOf, found, lines, oddLines, tapeOf, type Work } from "./asked.js";
+import { meanAt } from "./input.js";
+import { specOf } from "./spec.js";
 
 export const rideRate: Work = (asked) => {
   const { car, form } = asked;
@@ -62,27 +66,45 @@ export const rideRate: Work = (asked) => {
 };
 
 export const sillWeight: Work = (asked) => {
+  const { car, form } = asked;
   const { means, missing } = allOf(asked, ["arm", "apart"] as const, () => "tape");
   const steps = lines(asked).filter(([added = 0]) => added > 0);
   if (!means) return { missing };
-  if (steps.length === 0) return { missing: asked.form.spec.columns.map(({ key }) => key) };
+  if (steps.length === 0) return { missing: form.spec.columns.map(({ key }) => key) };
   const spread = (Math.SQRT2 * tapeOf(asked)) / means.apart.value;
   const leans = steps.map(([added = 0, fall = 0, rise = 0]) => ({
     added,
     lean: { value: Math.atan((fall + rise) / means.apart.value), spread },
   }));
-  const told = rollStiffnessBySill(asked.car, means.arm, leans);
-  const apparent = apparentRollStiffnessOf(asked.car);
+  const told = rollStiffnessBySill(car, means.arm, leans);
+  const apparent = apparentRollStiffnessOf(car);
+  const model = apparent + told.leaning;
+  const split = splitOf(asked);
   return {
     found: [
       found("apparent", told.apparent, ["rollStiffness", 0], { predicted: apparent }),
-      found("stiffness", told.stiffness, ["rollStiffness", 0], {
-        predicted: apparent + told.leaning,
-      }),
+      found("stiffness", told.stiffness, ["rollStiffness", 0], { predicted: model }),
+      ...(split ? [found("rollSplit", split, ["share", 1], { predicted: rollSplitOf(car) })] : []),
     ],
-    remarks: [...oddLines(told.byChance), { code: "noSplit" }],
+    remarks: [...oddLines(told.byChance), ...(split ? [] : [{ code: "noSplit" }])],
   };
 };
+
+/** The front's share, where four scales were read without the weight, in their own form, and with it. */
+function splitOf({ car, sheet, form }: Asked) {
+  const unloaded = { spec: specOf("four-scales"), end: form.end };
+  const wheel = (at: typeof form, before: string) => (end: string, side: string) =>
+    meanAt(sheet, at, `${before}${end}${side}`, "scale");
+  const [without, loaded] = [wheel(unloaded, ""), wheel(form, "loaded.")].map((read) => {
+    const [fl, fr] = [read("front", "Left"), read("front", "Right")];
+    const [rl, rr] = [read("rear", "Left"), read("rear", "Right")];
+    return fl && fr && rl && rr
+      ? { front: { left: fl, right: fr }, rear: { left: rl, right: rr } }
+      : undefined;
+  });
+  if (without === undefined || loaded === undefined) return undefined;
+  return rollSplitBySill(car, without, loaded);
+}
 
 export const motionRatio: Work = (asked) => {
   const { car, form } = asked;

@@ -1,7 +1,6 @@
-import { type Car, type Combined, combined } from "@rollbook/lib";
-import type { Sheet } from "./input.js";
-import type { Found } from "./result.js";
-import { resultOf } from "./results.js";
+import { type Combined, combined } from "@rollbook/lib";
+import type { FormPlace } from "./input.js";
+import type { Found, Result } from "./result.js";
 import { type MeasurementId, specs } from "./spec.js";
 
 /** A number that several forms give, and what they say together. */
@@ -10,16 +9,17 @@ export interface Together extends Combined {
   readonly ways: readonly { readonly id: MeasurementId; readonly found: Found }[];
 }
 
-/** Every number to which more than one form leads, from all that was read of a car. */
-export function togetherOf(car: Car, sheet: Sheet): Together[] {
+/**
+ * Every number to which more than one form leads, from all that was read of a car.
+ *
+ * @param resultAt - what a form comes to
+ */
+export function togetherOf(resultAt: (form: FormPlace) => Result): Together[] {
   const all = specs.flatMap((spec) =>
     (["front", "rear"] as const)
       .filter((end) => spec.ofAxle || end === "front")
       .flatMap((end) =>
-        (resultOf({ car, sheet, form: { spec, end } }).found ?? []).map((found) => ({
-          id: spec.id,
-          found,
-        })),
+        (resultAt({ spec, end }).found ?? []).map((found) => ({ id: spec.id, found })),
       ),
   );
   const paths = [...new Set(all.flatMap(({ found }) => found.path ?? []))];

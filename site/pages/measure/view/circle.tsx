@@ -1,12 +1,15 @@
 import { useSignal } from "@preact/signals";
 import { reader } from "@rollbook/page";
+import { changeLabel } from "../../../say/change.js";
 import { fieldWords, circleWords as said } from "../../../say/measure/words.js";
 import { formatAlike } from "../../../say/shown-range.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
-import { boxesFor, type FormPlace, lapAt, readAt } from "../model/input.js";
+import { ChoiceField } from "../../../ui/field.js";
+import { circleChanges } from "../model/circle-change.js";
+import { boxesFor, changeAt, type FormPlace, lapAt, readAt } from "../model/input.js";
 import { lapField, MOST } from "../model/spec.js";
-import { sheet, type } from "../state/sheet.js";
+import { carAtHand, sheet, type } from "../state/sheet.js";
 import { Box } from "./box.js";
 import { Lines } from "./readings.js";
 
@@ -112,6 +115,23 @@ function Stopwatch({ form }: { readonly form: FormPlace }) {
   );
 }
 
+/** Which change the runs with it had, for what the model says of it. */
+function Changed({ form }: { readonly form: FormPlace }) {
+  const car = carAtHand.value;
+  const all = circleChanges(car).map(
+    ({ key, change }) => [key, changeLabel(change, car, reader)] as const,
+  );
+  return (
+    <ChoiceField
+      id="circle-change"
+      label={said.change}
+      choices={[["", said.noChange], ...all]}
+      value={sheet.value[changeAt]?.text ?? ""}
+      choose={(key) => type(form, changeAt, key)}
+    />
+  );
+}
+
 /** The finger counts as it comes down, so does a key; a click would come later. */
 const keyed = (tap: () => void) => (event: KeyboardEvent) => {
   if ((event.key !== "Enter" && event.key !== " ") || event.repeat) return;
@@ -127,6 +147,7 @@ export function Circle({ form }: { readonly form: FormPlace }) {
       <p class="note">{said.steadyNote}</p>
       <Lines form={form} />
       <h3>{said.laps}</h3>
+      <Changed form={form} />
       <Stopwatch form={form} />
       {range(pairsShown()).flatMap((run) =>
         sides.map((side) => <Run key={`${side} ${run}`} form={form} side={side} run={run} />),

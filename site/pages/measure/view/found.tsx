@@ -10,8 +10,8 @@ import { Button } from "../../../ui/button.js";
 import { List } from "../../../ui/list.js";
 import type { FormPlace } from "../model/input.js";
 import type { Found, Result } from "../model/result.js";
-import { resultOf } from "../model/results.js";
-import { carAtHand, isOwn, sheet } from "../state/sheet.js";
+import { resultAt } from "../state/results.js";
+import { carAtHand, isOwn } from "../state/sheet.js";
 import { isTypedElsewhere, write } from "../state/write.js";
 
 const shownAlone = ({ quantity, decimals }: Found, value: number) =>
@@ -71,9 +71,7 @@ function inWords(refused: Error): string {
 
 /** What the readings of a form come to, as they stand. */
 export function Results({ form }: { readonly form: FormPlace }) {
-  const result = useComputed<Result>(() =>
-    resultOf({ car: carAtHand.value, sheet: sheet.value, form }),
-  ).value;
+  const result = useComputed<Result>(() => resultAt(form)).value;
   if (result.refused !== undefined) return <p class="fault">{inWords(result.refused)}</p>;
   if (result.found === undefined) return <Missing keys={result.missing} form={form} />;
   const remarks = result.remarks.map(({ code, value }) => remarkInWords(code, value, reader));

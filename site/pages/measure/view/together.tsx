@@ -5,7 +5,7 @@ import { plusMinus } from "../../../say/measure/plus-minus.js";
 import { words } from "../../../say/measure/words.js";
 import { numberInWords } from "../../../say/number-names.js";
 import { type Together, togetherOf } from "../model/together.js";
-import { carAtHand, sheet } from "../state/sheet.js";
+import { resultAt } from "../state/results.js";
 import { FoundLine } from "./found.js";
 
 /** How often chance does it, in words. */
@@ -44,7 +44,7 @@ function One({ one }: { readonly one: Together }) {
 
 /** Numbers to which more than one form leads. */
 export function TogetherView() {
-  const all = useComputed(() => togetherOf(carAtHand.value, sheet.value)).value;
+  const all = useComputed(() => togetherOf(resultAt)).value;
   if (all.length === 0) return null;
   return (
     <section aria-labelledby="together-title">

@@ -60,6 +60,9 @@ export function Sureness() {
       <p class="note progress">{bands ? said.progress(bands.count, bands.of) : said.working}</p>
       <p class="note">{said.help(unitOf("acceleration", reader.units))}</p>
       <p class="note widest">{bands && widest(bands)}</p>
+      <p class="note">
+        <a href="measure.html#next">{said.next}</a>
+      </p>
     </div>
   );
 }
