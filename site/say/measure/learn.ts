@@ -10,6 +10,7 @@ export const learnWords = {
   none: "Nothing was read yet that is not in the car already.",
   refused: (why: string) => `That cannot be worked out: ${why}`,
   stale: "Readings or the car have changed since: work it out again.",
+  table: "Numbers before and after",
   columns: ["number", "before", "after", "because of", "into the car"],
   take: "Take over",
   takeThis: (what: string) => `Take over: ${what}`,

@@ -49,7 +49,7 @@ function Numbers({ rows }: { readonly rows: readonly Acceptable[] }) {
       <TakeOver key={path} row={row} name={name} />,
     ];
   });
-  return <Table label={words.title} columns={words.columns} rows={cells} />;
+  return <Table label={words.table} columns={words.columns} rows={cells} />;
 }
 
 function Outcome() {
