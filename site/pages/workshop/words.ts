@@ -1,4 +1,5 @@
 import { ballot } from "../../say/workshop/ballot.js";
+import { grid } from "../../say/workshop/grid.js";
 import { happen } from "../../say/workshop/happen.js";
 import { log } from "../../say/workshop/log.js";
 import { paddock } from "../../say/workshop/paddock.js";
@@ -27,4 +28,5 @@ export const words = {
   paddock,
   scan,
   ballot,
+  grid,
 } as const;

@@ -129,7 +129,7 @@ export const plan = {
   add: "Add",
   rotation: "Who drives when",
   round: (number: number) => `Round ${number}`,
-  inCar: (car: number, driver: string) => `car ${car}: ${driver}`,
+  inCar: (car: number, driver: string) => `car ${car}: ${driver}`.replaceAll(" ", "\u00a0"), // a pair never breaks across lines
   waiting: (names: string) => `watching: ${names}`,
   file: "File this plan",
   filed: "The plan is filed in the log.",

@@ -224,6 +224,18 @@ describe("a day in the workshop", () => {
       expect.stringContaining("the road is now wet"),
     ]);
 
+    // Slips are typed by keyboard alone: a driver's row, and Enter
+    await goTo(page, "run");
+    await page.locator("#slip-grid > summary").click();
+    await page.locator("#slip-0-corner").focus();
+    for (const keys of ["Corner", "mid", "steady", "r2"]) {
+      await page.keyboard.type(keys);
+      await page.keyboard.press("Tab");
+    }
+    await page.locator("#slip-0-balance").press("Enter");
+    await page.locator("p.notice", { hasText: "Corner 1, middle: −2. Filed." }).waitFor();
+    await page.locator("#reports-in", { hasText: "1 of 1" }).waitFor();
+
     // One file holds the day: elsewhere it goes on where it stood
     await goTo(page, "log");
     const download = page.waitForEvent("download");

@@ -6,6 +6,7 @@ import { words } from "../words.js";
 import { ForInstructor, ForTheWall, OnTheCars, ReportsIn, WhoDrives } from "./at-hand.js";
 import { RunButtons, StageButtons, StageList } from "./controls.js";
 import { Behind, Time } from "./face.js";
+import { SlipGrid } from "./grid.js";
 import { Happenings, Road } from "./happenings.js";
 import { Late } from "./late.js";
 import { Note } from "./note.js";
@@ -74,6 +75,7 @@ export function RunView({ open }: { readonly open: boolean }) {
           <>
             <Step at={at} />
             <Happenings at={at} />
+            <SlipGrid at={at} />
             <VoteWithCards />
             <Note />
             <RunWall at={at} />

@@ -5,9 +5,11 @@ import { List } from "../../../ui/list.js";
 import { carTitle } from "../day/car-names.js";
 import type { Draft } from "../day/draft.js";
 import { roundsOn } from "../day/worked.js";
+import { timeOf } from "../log/time.js";
 import { roundInWords } from "../plan/rotation-table.js";
+import { clock } from "../run/state.js";
 import { words } from "../words.js";
-import { type CarRun, carsIn, type OfDay, Paper } from "./paper.js";
+import { Blank, type CarRun, carsIn, type OfDay, Paper } from "./paper.js";
 
 const { sheets: said } = words;
 
@@ -18,6 +20,11 @@ export function RunSheet({ day, rows, sheets }: OfDay) {
   return (
     <Paper day={day} title={`${said.runSheet}: ${day.name}`}>
       <p>{said.facts(car.name, venue.name, words.hours(minutes), cars, drivers.length)}</p>
+      <div class="head-lines">
+        <Blank label={said.date} />
+        <Blank label={said.begunAt} />
+        <Blank label={said.conditions} />
+      </div>
       <table class="run-sheet">
         <thead>
           <tr>
@@ -50,7 +57,11 @@ function RunRow({
 }) {
   return (
     <tr>
-      <td class="start">{words.hours(row.startsAt)}</td>
+      <td class="start">
+        {words.hours(row.startsAt)}
+        <PlannedAt minutes={row.startsAt} />
+        <Blank label={said.really} />
+      </td>
       <td>{row.run}</td>
       <td>
         {cars.map((one) => (
@@ -69,6 +80,16 @@ function RunRow({
     </tr>
   );
 }
+
+/** The time of day that a run is planned for, once the day has begun. */
+function PlannedAt({ minutes }: { readonly minutes: number }) {
+  const { begun } = clock.now.value;
+  if (begun === undefined) return null;
+  return <p>{said.planned(hourOf(begun + minutes * 60e3))}</p>;
+}
+
+/** Hour and minute of a time, ms since 1970, in the reader's own day. */
+const hourOf = (time: number): string => timeOf(new Date(time).toISOString()).slice(-5);
 
 function CarInRun({
   one: { row },

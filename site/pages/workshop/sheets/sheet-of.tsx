@@ -1,5 +1,6 @@
 import type { ComponentType } from "preact";
 import { AnswerKey } from "./answer-key.js";
+import { Briefing } from "./briefing.js";
 import { ChangeCards } from "./change-cards.js";
 import type { Kind } from "./chosen.js";
 import { HandOut } from "./hand-out.js";
@@ -15,6 +16,7 @@ const sheetOf: Readonly<Record<Kind, ComponentType<OfDay>>> = {
   report: ReportSlips,
   letters: LetterCards,
   handOut: HandOut,
+  briefing: Briefing,
   key: AnswerKey,
 };
 

@@ -4,34 +4,38 @@ import {
   driverInputs,
   expectations,
   GREATEST_BALANCE,
-  grades,
   howOften,
   phaseNames,
-  speedClasses,
 } from "@rollbook/lib";
 import type { ComponentChildren } from "preact";
 import { balanceText } from "../../../say/balance.js";
 import type { Draft } from "../day/draft.js";
+import { roundsOn } from "../day/worked.js";
 import { words } from "../words.js";
 import { Blank, type OfDay, Paper, ToMark } from "./paper.js";
 
 const { sheets: said } = words;
 
-/** A slip to be cut out, with a name and a run. */
+/** A slip to be cut out, with whose it is or lines for name and run. */
 function Slip({
   title,
+  whose = false,
   children,
 }: {
   readonly title: string;
+  /** Whether the title says whose it is. */
+  readonly whose?: boolean;
   readonly children: ComponentChildren;
 }) {
   return (
     <section class="slip">
       <h4>{title}</h4>
-      <div class="who">
-        <Blank label={said.name} />
-        <Blank label={said.runBlank} />
-      </div>
+      {!whose && (
+        <div class="who">
+          <Blank label={said.name} />
+          <Blank label={said.runBlank} />
+        </div>
+      )}
       {children}
     </section>
   );
@@ -64,34 +68,47 @@ function PredictionSlip() {
   );
 }
 
-/** Two slips on which to report, to be cut apart. */
-export function ReportSlips({ day }: OfDay) {
+const A_PAGE = 6;
+
+/** A slip for each driver and run, filled in with name, car and run, six to a page, to be cut apart. */
+export function ReportSlips({ day, rows }: OfDay) {
+  const pages = rows.flatMap(({ run }) => inPages(whoDrives(day, run)));
   return (
     <Paper day={day} title={said.kinds.report}>
-      <div class="slips two">
-        {[1, 2].map((slip) => (
-          <ReportSlip key={slip} venue={day.venue} />
-        ))}
-      </div>
+      <p>{said.reportTitle}</p>
+      {pages.map((whose) => (
+        <div class="slips six" key={whose[0]}>
+          {whose.map((who) => (
+            <ReportSlip key={who} venue={day.venue} who={who} />
+          ))}
+        </div>
+      ))}
     </Paper>
   );
 }
 
-function ReportSlip({ venue }: Pick<Draft, "venue">) {
+const whoDrives = (day: Draft, run: number): string[] =>
+  roundsOn(day, run).flatMap(({ stints }) =>
+    stints.map(({ driver, car }) => said.slipOf(driver, car, run)),
+  );
+
+const inPages = (whose: readonly string[]): string[][] =>
+  Array.from({ length: Math.ceil(whose.length / A_PAGE) }, (_, i) =>
+    whose.slice(i * A_PAGE, (i + 1) * A_PAGE),
+  );
+
+function ReportSlip({ venue, who }: Pick<Draft, "venue"> & { readonly who: string }) {
   return (
-    <Slip title={said.reportTitle}>
-      <ToMark label={said.where} choices={venue.corners.map(({ name }) => name)} />
-      <div class="who">
-        <Blank label={said.other} />
-        <ToMark label={said.otherIs} choices={[...speedClasses, ...grades]} />
-      </div>
+    <Slip title={who} whose>
+      <ToMark label={said.where} choices={[...venue.corners.map(({ name }) => name), said.other]} />
       <ToMark label={said.when} choices={phaseNames} />
       <ToMark label={said.doing} choices={driverInputs} />
       <Scale />
+      <p class="legend">{words.report.balanceHelp}</p>
       <ToMark label={said.often} choices={howOften} />
       <ToMark label={said.against} choices={comparisons} />
       <ToMark label={said.sure} choices={confidences} />
-      <Blank label={said.words} kind="two" />
+      <Blank label={said.words} />
     </Slip>
   );
 }
@@ -109,6 +126,7 @@ function Scale() {
         <span key={mark}>{mark}</span>
       ))}
       <i>{said.front}</i>
+      <span>{said.cannotTell}</span>
     </p>
   );
 }
