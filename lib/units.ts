@@ -25,6 +25,8 @@ export const quantities = {
   force: inSi("N"),
   mass: inSi("kg"),
   length: inSi("m"),
+  /** Lengths of a car, apart from those of roads: who measures in feet and inches measures them in inches. */
+  carLength: inSi("m"),
   lengthSmall: inHandy("m", "mm", 1e-3),
   volume: inHandy("m³", "L", 1e-3), // exact – NIST SP 811 (2008), B.8
   stiffness: inHandy("N/m", "N/mm", 1e3),

@@ -10,7 +10,7 @@ import {
 } from "node:fs";
 import type { Outputs, Progress } from "../kernel/run.js";
 import { pages } from "../pages/pages.js";
-import { bundleChapters, bundleFrame, bundleShared } from "./bundle.js";
+import { bundleChapters, bundleFrame, bundleFront, bundleShared } from "./bundle.js";
 import { cachedOutputs } from "./cache.js";
 import { type Chapter, chapterOf, codePage } from "./chapter.js";
 import { chapterPage } from "./chapter-page.js";
@@ -92,6 +92,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     await typecheck(notebooks, joined);
     await bundleShared(notebooks, `${next}/course.js`);
     await bundleFrame(`${next}/frame.js`);
+    await bundleFront(`${next}/front.js`);
     await bundleChapters(notebooks, joined, next);
     const outputs = await cachedOutputs(notebooks, progress);
     const chapters = notebooks.map((notebook) =>

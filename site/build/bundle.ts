@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { basename } from "node:path";
 import type { BuildFailure, Plugin } from "esbuild";
 import { cellAt, join } from "./join.js";
@@ -38,10 +39,14 @@ const loadedBefore = (places: Places): Plugin => ({
   },
 });
 
-/** Names that the chapters' cells import from the physics; types among them cost nothing. */
+const FRONT = inRoot("site/pages/front");
+const frontSource = (): string => readFileSync(`${FRONT}/living.ts`, "utf8");
+
+/** Names that the chapters' cells, and the picture of the first page, import from the physics; types among them cost nothing. */
 function namesUsed(notebooks: readonly Notebook[]): string[] {
-  const lists = notebooks.flatMap((notebook) => [
-    ...join(notebook).source.matchAll(/import \{([^}]*)\} from "@rollbook\/lib"/g),
+  const sources = [...notebooks.map((notebook) => join(notebook).source), frontSource()];
+  const lists = sources.flatMap((source) => [
+    ...source.matchAll(/import \{([^}]*)\} from "@rollbook\/lib"/g),
   ]);
   const names = lists.flatMap(([, list = ""]) => list.split(",").map((name) => name.trim()));
   return [...new Set(names)].filter((name) => /^\w+$/.test(name)).sort();
@@ -86,6 +91,22 @@ export async function bundleShared(notebooks: readonly Notebook[], outfile: stri
   const entryPoints = [inRoot("site/cells/browser/shared.ts")];
   const plugins = [usedByChapters(notebooks)];
   await bundle({ ...common, outfile, alias: physics, plugins, entryPoints });
+}
+
+const cellsFromCourse: Plugin = {
+  name: "cells-from-course",
+  setup({ onResolve }) {
+    onResolve({ filter: /\/cells\/alike\.js$/ }, () => ({
+      path: "@rollbook/cells",
+      namespace: "before",
+    }));
+  },
+};
+
+/** Writes the script of the first page, which takes physics and cells from the shared one, as chapters do. */
+export async function bundleFront(outfile: string): Promise<void> {
+  const plugins = [cellsFromCourse, loadedBefore(forChapters)];
+  await bundle({ ...common, outfile, plugins, entryPoints: [`${FRONT}/main.ts`] });
 }
 
 /** Writes the script that draws axes in the page, which only loads it where it needs its own. */

@@ -1,4 +1,6 @@
 import { escapeHtml } from "../cells/escape.js";
+import { still } from "../cells/node/still.js";
+import { livingCar } from "../pages/front/living.js";
 import type { Chapter } from "./chapter.js";
 import { render } from "./markdown.js";
 import { shell } from "./shell.js";
@@ -12,7 +14,10 @@ export function contentsPage(chapters: readonly Chapter[], welcome: string): str
         `<span class="title">${escapeHtml(title)}</span></a>${render(idea)}</li>`,
     )
     .join("\n");
-  const main = `${render(welcome)}
+  const [opening = "", rest = ""] = welcome.split(/\n\n(?=- )/s);
+  const main = `${render(opening)}
+${still(livingCar())}
+${render(rest)}
 <h2 id="chapters">Chapters</h2>
 <ol class="chapters">
 ${entries}
@@ -22,6 +27,6 @@ ${entries}
     description: "A teaching workbook about how roll stiffness changes a car’s handling",
     name: "index",
     main,
-    scripts: ["course.js"],
+    scripts: ["course.js", "front.js"],
   });
 }

@@ -1,7 +1,18 @@
 /** What a figure is made of. Coordinates are in the SI units of the panel's axes. */
 
 /** The role a mark plays; each role has one colour and one stroke everywhere in the course. */
-export type Tone = "front" | "rear" | "outside" | "inside" | "ink" | "muted" | "accent" | "warn";
+export type Tone =
+  | "front"
+  | "rear"
+  | "outside"
+  | "inside"
+  | "ink"
+  | "muted"
+  | "accent"
+  | "warn"
+  | "links"
+  | "dampers"
+  | "springs";
 
 export type Point = readonly [x: number, y: number];
 

@@ -11,10 +11,18 @@ function reuse(layer: Element, index: number, tag: string): Element {
   return made;
 }
 
+/** Takes away what an element still has of another mark that it showed before. */
+function dropOthers(element: Element, wanted: Shape["attributes"]): void {
+  if (element.attributes.length === Object.keys(wanted).length) return;
+  for (const name of element.getAttributeNames())
+    if (!Object.hasOwn(wanted, name)) element.removeAttribute(name);
+}
+
 function paintLayer(layer: Element, shapes: readonly Shape[]): void {
   shapes.forEach((shape, index) => {
     const element = reuse(layer, index, shape.tag);
     setAttributes(element, shape.attributes);
+    dropOthers(element, shape.attributes);
     if (element.textContent !== shape.text) element.textContent = shape.text;
   });
   while (layer.children.length > shapes.length) layer.lastElementChild?.remove();

@@ -1,4 +1,4 @@
-import { pathRound } from "d3-path";
+import { pathRound } from "d3";
 import type { ArrowMark, DotMark, LineMark, Mark, Point, Side, Tone } from "./marks.js";
 import { spell } from "./reader.js";
 import { thin } from "./thin.js";
@@ -27,6 +27,9 @@ const colours: Record<Tone, string> = {
   muted: "var(--tone-muted, #75797f)",
   accent: "var(--tone-accent, #8a2f6b)",
   warn: "var(--tone-warn, #b3261e)",
+  links: "var(--tone-links, #7a5c00)",
+  dampers: "var(--tone-dampers, #2e6b3a)",
+  springs: "var(--tone-springs, #1f4fa3)",
 };
 
 const dashes: Partial<Record<Tone, string>> = { rear: "8 4", inside: "2 3", muted: "4 4" };

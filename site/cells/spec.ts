@@ -44,6 +44,8 @@ export interface FigureSpec<I extends Inputs> {
   readonly says: (values: ValuesOf<I>) => string;
   /** The prediction that unlocks the sliders. */
   readonly after?: string;
+  /** The input, in seconds, that the reader can let run. */
+  readonly plays?: keyof I & string;
 }
 
 export interface WorkedSpec {

@@ -22,6 +22,12 @@ export const words = {
   youSaid: (letter: string, confidence: string, reason: string) =>
     `You said ${letter} (${confidence}), because ${reason}.`,
   reset: "Reset",
+  play: "Play",
+  pause: "Pause",
+  slowly: "Slowly",
+  nextMoment: "Next moment",
+  stopMotion: "Stop all motion",
+  letMove: "Let things move",
   stepLess: (name: string) => `${name}: one step less`,
   stepMore: (name: string) => `${name}: one step more`,
   inUnit: (name: string, unit: string) => (unit ? `${name} in ${unit}` : name),
@@ -78,6 +84,9 @@ export const words = {
     accent: "now",
     muted: "to compare",
     warn: "limit",
+    links: "links, wheels",
+    dampers: "dampers",
+    springs: "springs, bar",
   },
   against: (up: string, along: string) => `${up} against ${along}`,
 } as const;

@@ -15,7 +15,7 @@ export function heading({ car, asked, mass, atRest }: SetUpReport, { value }: Wr
     `Set-up report: ${car}`,
     `A corner at ${value("acceleration", asked.lateralAcceleration, 1)} and ${value("speed", asked.speed, 0)}.`,
     `Mass ${value("mass", mass.total, 0)}, of it ${value("mass", mass.sprung, 0)} on the springs; centre of ` +
-      `gravity ${value("length", centre.height, 3)} high, ${value("length", centre.behindFrontAxle, 3)} behind the front axle.`,
+      `gravity ${value("carLength", centre.height, 3)} high, ${value("carLength", centre.behindFrontAxle, 3)} behind the front axle.`,
     `Front weight ${value("share", atRest.frontShare, 1)}, left ${value("share", atRest.leftShare, 1)}, cross weight ${value("share", atRest.crossShare, 1)}.`,
   ].join("\n");
 }

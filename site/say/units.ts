@@ -22,6 +22,7 @@ const inUs: Readonly<Record<Quantity, ShownUnit>> = {
   force: { unit: "lbf", size: poundForce },
   mass: { unit: "lb", size: pound },
   length: { unit: "ft", size: foot },
+  carLength: { unit: "in", size: inch },
   lengthSmall: { unit: "in", size: inch },
   volume: { unit: "gal", size: 231 * inch ** 3 }, // exact – NIST SP 811 (2008), B.8
   stiffness: { unit: "lbf/in", size: poundForce / inch },

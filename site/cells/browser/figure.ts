@@ -14,8 +14,10 @@ import { announcer } from "./announce.js";
 import { element, placeOf } from "./element.js";
 import { linkFigure } from "./figure-link.js";
 import { fitFrame } from "./frames.js";
+import type { Slider } from "./named-choice.js";
 import { numbersFold } from "./numbers.js";
-import { type Slider, slider } from "./slider.js";
+import { player } from "./player.js";
+import { slider } from "./slider.js";
 
 interface Stage<Values> {
   readonly layers: { clipped: Element; free: Element };
@@ -154,11 +156,19 @@ class LiveFigure<const I extends Inputs> {
     const rows = [...this.#sliders.values()].map(({ row }) => row);
     const back = element("button", { type: "button", class: "reset" }, words.reset);
     back.addEventListener("click", () => this.#take({}));
-    const controls = element("fieldset", { class: "controls" }, ...rows, back);
+    const controls = element("fieldset", { class: "controls" }, ...rows, ...this.#player(), back);
     this.place.append(controls, this.#aloud.node);
     if (this.spec.after) lockUntilFiled(this.place, controls, this.spec.after);
     const take = (wanted: Readonly<Record<string, number>>) => this.#take(wanted);
     this.#follow = linkFigure(this.spec, this.place, controls, take);
+  }
+  /** Buttons that let one input run with the clock, where there is such a one. */
+  #player(): HTMLElement[] {
+    const key = this.spec.plays;
+    const input = key === undefined ? undefined : this.spec.inputs[key];
+    if (key === undefined || input === undefined) return [];
+    const set = (value: number) => this.#take({ ...this.#values, [key]: value });
+    return [player({ ...input, now: () => this.#values[key] ?? input.start, set })];
   }
 }
 

@@ -1,4 +1,4 @@
-import type { frame } from "../frame.js";
+import type { frame } from "../../frame/axes.js";
 import { frameKey } from "../frame-key.js";
 import { isChart, type Layout } from "../layout.js";
 import { reader } from "../reader.js";

@@ -54,7 +54,11 @@ function answerForm(spec: PredictSpec): HTMLFormElement {
 }
 
 function verdict({ answer }: PredictSpec, { choice, confidence, reason }: Filed): string {
-  const said = words.youSaid(letters[choice] ?? "", confidence, reason.replace(/\.$/, ""));
+  const said = words.youSaid(
+    letters[choice] ?? "",
+    confidence,
+    reason.replace(/^because[\s,:]+/i, "").replace(/\.$/, ""),
+  );
   const model = choice === answer ? words.modelAgrees : `${words.modelSays} ${letters[answer]}.`;
   return `${said} ${model} ${words.nowMove}`;
 }

@@ -4,13 +4,7 @@ import { format, fromShown, toShown, unitOf } from "../../say/units.js";
 import { reader, spell } from "../reader.js";
 import { words } from "../words.js";
 import { element } from "./element.js";
-
-/** A slider with a number box and single steps, all showing one value. */
-export interface Slider {
-  readonly row: HTMLElement;
-  /** Shows an SI value without reporting it. */
-  set(value: number): void;
-}
+import { namedChoice, type Slider } from "./named-choice.js";
 
 const tidy = (value: number): number => Number(value.toPrecision(12));
 
@@ -35,6 +29,7 @@ function partsOf(id: string, parameter: Parameter) {
   };
 }
 
+/** A slider with a number box and single steps, all showing one value. */
 class LiveSlider implements Slider {
   readonly row: HTMLElement;
   readonly #parts;
@@ -66,13 +61,11 @@ class LiveSlider implements Slider {
     return fromShown(this.parameter.quantity, value, reader.units);
   }
   #show(value: number): void {
-    const { range, beside, less, more, box, fault } = this.#parts;
+    const { range, less, more, box, fault } = this.#parts;
     const { min, max, decimals } = this.#shown;
-    const { quantity, names } = this.parameter;
-    const named = names?.[Math.round(value - min)];
+    const { quantity } = this.parameter;
     range.value = String(value);
-    if (named) beside.textContent = named;
-    const text = named ?? format(quantity, this.#toSi(value), decimals, reader.units);
+    const text = format(quantity, this.#toSi(value), decimals, reader.units);
     range.setAttribute("aria-valuetext", text);
     less.disabled = value <= min;
     more.disabled = value >= max;
@@ -104,6 +97,10 @@ class LiveSlider implements Slider {
   }
 }
 
-/** Calls `report` with the SI value whenever the reader moves it. */
-export const slider = (id: string, parameter: Parameter, report: (value: number) => void): Slider =>
-  new LiveSlider(id, parameter, report);
+/** Calls `report` with the SI value whenever the reader moves it; what has names gets a button for each. */
+export const slider = (
+  id: string,
+  parameter: Parameter,
+  report: (value: number) => void,
+): Slider =>
+  parameter.names ? namedChoice(id, parameter, report) : new LiveSlider(id, parameter, report);

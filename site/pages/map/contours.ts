@@ -1,4 +1,4 @@
-import { contours } from "d3-contour";
+import { contours } from "d3";
 
 /** The rectangle that a map is drawn in, px. */
 export interface Frame {

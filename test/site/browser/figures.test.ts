@@ -5,12 +5,13 @@ import { pictureText } from "./picture-text.js";
 
 const { open, fileUrl } = useBrowser();
 
-/** Id of each live figure with the ids of its sliders. */
+/** Id of each live figure with the ids of its sliders, and of its rows of named settings. */
 const figuresOn = (page: Page) =>
   page.evaluate(() =>
     [...document.querySelectorAll(".figure[data-live]")].map((figure) => ({
       id: figure.id,
       sliders: [...figure.querySelectorAll("input[type=range]")].map(({ id }) => id),
+      named: [...figure.querySelectorAll(".slider.named")].map(({ id }) => id),
     })),
   );
 
@@ -29,34 +30,46 @@ function expectAlike(now: string, before: string, what: string): void {
 
 /** In every corner of its sliders' ranges a figure has numbers only, and its words inside the picture. */
 async function expectWordsInside(page: Page) {
-  for (const { id, sliders } of await figuresOn(page)) {
-    const faults = await page.locator(`#${id}`).evaluate((figure, ids) => {
-      const inputs = ids.map((one) => document.getElementById(one) as HTMLInputElement);
-      const outside = (svg: Element) => {
-        const frame = svg.getBoundingClientRect();
-        return [...svg.querySelectorAll("[data-layer] text")]
-          .map((text) => [text.textContent, text.getBoundingClientRect()] as const)
-          .filter(([, { left, right, top, bottom }]) => {
-            const across = left < frame.left - 4 || right > frame.right + 4;
-            return across || top < frame.top - 4 || bottom > frame.bottom + 4;
-          })
-          .map(([text]) => `outside: ${text}`);
-      };
-      const found: string[] = [];
-      for (let corner = 0; corner < 2 ** inputs.length; corner += 1) {
-        for (const [index, input] of inputs.entries()) {
-          input.value = (corner >> index) & 1 ? input.max : input.min;
-          input.dispatchEvent(new Event("input", { bubbles: true }));
+  for (const { id, sliders, named } of await figuresOn(page)) {
+    const faults = await page.locator(`#${id}`).evaluate(
+      (figure, ids) => {
+        const movers = ids.map((one) => {
+          const mover = document.getElementById(one) as HTMLElement;
+          const buttons = [...mover.querySelectorAll("button")];
+          if (!(mover instanceof HTMLInputElement))
+            return (most: boolean) => buttons.at(most ? -1 : 0)?.click();
+          return (most: boolean) => {
+            mover.value = most ? mover.max : mover.min;
+            mover.dispatchEvent(new Event("input", { bubbles: true }));
+          };
+        });
+        const outside = (svg: Element) => {
+          const frame = svg.getBoundingClientRect();
+          return [...svg.querySelectorAll("[data-layer] text")]
+            .map((text) => [text.textContent, text.getBoundingClientRect()] as const)
+            .filter(([, { left, right, top, bottom }]) => {
+              const across = left < frame.left - 4 || right > frame.right + 4;
+              return across || top < frame.top - 4 || bottom > frame.bottom + 4;
+            })
+            .map(([text]) => `outside: ${text}`);
+        };
+        const found: string[] = [];
+        for (let corner = 0; corner < 2 ** movers.length; corner += 1) {
+          for (const [index, move] of movers.entries()) move(((corner >> index) & 1) === 1);
+          const parts = [...figure.querySelectorAll("[data-layer] *, .says")];
+          const bad = parts
+            .flatMap((part) => [
+              ...[...part.attributes].map(({ value }) => value),
+              part.textContent,
+            ])
+            .filter((text) => /NaN|Infinity|undefined|Not drawn/.test(text ?? ""));
+          const lost = [...figure.querySelectorAll("svg.panel")].flatMap(outside);
+          found.push(...[...bad, ...lost].map((what) => `corner ${corner}: ${what}`));
         }
-        const parts = [...figure.querySelectorAll("[data-layer] *, .says")];
-        const bad = parts
-          .flatMap((part) => [...[...part.attributes].map(({ value }) => value), part.textContent])
-          .filter((text) => /NaN|Infinity|undefined|Not drawn/.test(text ?? ""));
-        const lost = [...figure.querySelectorAll("svg.panel")].flatMap(outside);
-        found.push(...[...bad, ...lost].map((what) => `corner ${corner}: ${what}`));
-      }
-      return found;
-    }, sliders);
+        return found;
+      },
+      [...sliders, ...named],
+    );
     expect(faults, id).toEqual([]);
   }
 }
@@ -127,7 +140,7 @@ async function expectKernelPictures(page: Page) {
 
 /** Figures follow every slider by keyboard, hold their axes, and go back on reset. */
 async function expectKeyboard(page: Page) {
-  for (const { id, sliders } of await figuresOn(page)) {
+  for (const { id, sliders, named } of await figuresOn(page)) {
     const frame = () =>
       page.locator(`#${id}`).evaluate((figure) => {
         const copy = figure.cloneNode(true) as Element;
@@ -144,6 +157,13 @@ async function expectKeyboard(page: Page) {
       });
       await page.keyboard.press(atEnd ? "Home" : "End");
       expect(await shownBy(page, id), `${slider} moves its figure`).not.toBe(before);
+    }
+    for (const row of named) {
+      const before = await shownBy(page, id);
+      await page.locator(`#${row} button:not([aria-pressed=true])`).last().focus();
+      await page.keyboard.press("Enter");
+      expect(await page.locator(`#${row} button[aria-pressed=true]`).count()).toBe(1);
+      expect(await shownBy(page, id), `${row} moves its figure`).not.toBe(before);
     }
     expect(await frame(), `${id} holds its axes`).toBe(axes);
     await page.locator(`#${id} button.reset`).click();

@@ -18,16 +18,15 @@ describe("a chapter", () => {
     expect(await text()).toMatch(/\btires\b/);
   });
 
-  it("says in words what a slider of whole numbers stands at", async () => {
+  it("chooses a part of the corner by its name", async () => {
     const { page } = await open(levers);
     await fileAllPredictions(page);
-    const row = page.locator("#levers-by-phase .slider").first();
-    const range = row.locator("input[type=range]");
-    await range.press("Home");
-    expect(await row.locator("label").textContent()).toContain("braking in");
-    await range.press("End");
-    expect(await row.locator("label").textContent()).toContain("power on");
-    expect(await range.getAttribute("aria-valuetext")).toBe("power on");
+    const parts = page.locator("#levers-by-phase").getByRole("group", { name: "Phase" });
+    const pressed = () => parts.locator("[aria-pressed=true]").allTextContents();
+    for (const name of ["braking in", "power on"]) {
+      await parts.getByRole("button", { name }).press("Enter");
+      expect(await pressed()).toEqual([name]);
+    }
   });
 
   it("leaves room on paper for a reason, and turns the page before the answer", async () => {

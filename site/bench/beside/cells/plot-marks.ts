@@ -10,6 +10,9 @@ const colours: Record<Tone, string> = {
   muted: "#6a6f75",
   accent: "#8a2f6b",
   warn: "#b3261e",
+  links: "#7a5c00",
+  dampers: "#2e6b3a",
+  springs: "#1f4fa3",
 };
 
 const dashes: Partial<Record<Tone, string>> = { rear: "8 4", inside: "2 3", muted: "4 4" };

@@ -1,4 +1,5 @@
 import { carFromJson, demoCar } from "@rollbook/lib";
+import { isBareLength } from "../../../say/typed-number.js";
 import type { UnitSystem } from "../../../say/units.js";
 import { faultWords as words } from "../../../say/your-car/faults.js";
 import { nameOf } from "../../../say/your-car/places.js";
@@ -41,6 +42,8 @@ function faultOf(leaf: Leaf, { typed }: Draft, units: UnitSystem): Fault[] {
   const { shape } = leaf;
   if (typeof value === "number" && isTaken(value, shape)) return [];
   const shown = typeof value === "number" ? shownNumber(value, shape, units) : "";
+  if (isBareLength(typed[path]?.text ?? "", shape.quantity, units))
+    return [{ path, sentence: words.asLength(nameOf(path)) }];
   const given = (typed[path]?.text ?? shown).replace(/^-/, "−");
   const range = shownRangeOf(shape, units);
   const takes = shape.whole

@@ -133,7 +133,7 @@ function atRest(
       [words.frontShare, write("share", frontShare, 1)],
       [words.leftShare, write("share", leftShare, 1)],
       [words.cross, write("share", crossShare, 1)],
-      [words.centre, write("length", height, 3)],
+      [words.centre, write("carLength", height, 3)],
     ],
   };
 }

@@ -1,0 +1,4 @@
+import { figure } from "@rollbook/cells";
+import { livingCar } from "./living.js";
+
+figure(livingCar());

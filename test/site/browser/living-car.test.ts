@@ -1,0 +1,79 @@
+import { carBalance, demoCar, drive, handlingCarOf, trim, USUAL_SPEED } from "@rollbook/lib";
+import { expect, it } from "vitest";
+import { useBrowser } from "./browser.js";
+
+const { open } = useBrowser();
+
+/** Outside loads at the end of the turn, N: driven here, apart from the page, with finer steps. */
+function endLoads(stiffness: number) {
+  const own = handlingCarOf(demoCar);
+  const turn = Math.min(7.5, 0.8 * carBalance(own, { speed: USUAL_SPEED }).lateralAcceleration);
+  const steer = trim(own, { speed: 60 / 3.6 }, turn)?.steer ?? Number.NaN;
+  const front = { ...own.front, rollStiffness: stiffness * own.front.rollStiffness };
+  const moments = drive(
+    { ...own, front },
+    {
+      ...{ speed: 60 / 3.6, duration: 2.4, step: 0.01 },
+      steer: (time) => steer * Math.min(1, Math.max(0, (time - 0.1) / 0.2)),
+    },
+  );
+  const load = moments.at(-1)?.load;
+  return [load?.front.right ?? Number.NaN, load?.rear.right ?? Number.NaN];
+}
+
+const newtonsIn = (text: string | null) =>
+  [...(text ?? "").matchAll(/(\d+)\sN/g)].map(([, digits]) => Number(digits));
+
+it("the first page shows at once what a stiffer front does to the four loads, in numbers of the model", async () => {
+  const { page, errors, foreign } = await open("index");
+  await page.locator("#living-car[data-live]").waitFor();
+  const says = page.locator("#living-car .says");
+  const [front = 0, rear = 0] = newtonsIn(await says.textContent());
+  const [wantedFront = 0, wantedRear = 0] = endLoads(1);
+  expect(Math.abs(front - wantedFront)).toBeLessThan(2);
+  expect(Math.abs(rear - wantedRear)).toBeLessThan(2);
+  await page.locator("#living-car-stiffness-range").press("End");
+  const [stiffFront = 0, , stiffRear = 0] = newtonsIn(await says.textContent());
+  const [twiceFront = 0, twiceRear = 0] = endLoads(2);
+  expect(Math.abs(stiffFront - twiceFront)).toBeLessThan(2);
+  expect(Math.abs(stiffRear - twiceRear)).toBeLessThan(2);
+  expect(await says.textContent()).toContain("the front gives up sooner");
+  await page.locator("#living-car-stiffness-range").press("Home");
+  expect(await says.textContent()).toContain("the rear gives up sooner");
+  expect(errors).toEqual([]);
+  expect(foreign).toEqual([]);
+});
+
+it("plays to its end, pauses, and is taken by keys", async () => {
+  const { page } = await open("index");
+  const time = () => page.locator("#living-car-time-range").inputValue();
+  const play = page.locator("#living-car .play");
+  await play.focus();
+  await page.keyboard.press("Enter"); // from its end it begins anew
+  await expect.poll(() => play.textContent()).toBe("Pause");
+  await page.keyboard.press("Enter");
+  expect(await play.textContent()).toBe("Play");
+  const stood = await time();
+  expect(Number(stood)).toBeLessThan(1.2);
+  await page.keyboard.press("Enter");
+  await expect.poll(() => play.textContent()).toBe("Play");
+  expect(await time()).toBe("1.2");
+});
+
+it("moves by itself for nobody who asked for less motion, and one switch stops it on every page", async () => {
+  const calm = await open("index", { reducedMotion: "reduce" });
+  const step = calm.page.locator("#living-car .play");
+  expect(await step.textContent()).toBe("Next moment");
+  await step.click();
+  expect(await calm.page.locator("#living-car-time-range").inputValue()).toBe("0");
+  await step.click();
+  expect(await calm.page.locator("#living-car-time-range").inputValue()).toBe("0.2");
+
+  const { page } = await open("index");
+  await page.locator("#motion").click();
+  expect(await page.locator("#living-car .play").textContent()).toBe("Next moment");
+  await page.goto(page.url().replace(/[^/]*$/, "07-how-fast-the-load-arrives.html"));
+  await page.locator("#load-arrives[data-live]").waitFor();
+  expect(await page.locator("#load-arrives .play").textContent()).toBe("Next moment");
+  expect(await page.locator("#motion").textContent()).toBe("Let things move");
+});

@@ -1,0 +1,114 @@
+import { demoCar, drive, handlingCarOf } from "@rollbook/lib";
+import { describe, expect, test } from "vitest";
+import type { AreaMark, ArrowMark, LineMark, Mark } from "../../../site/cells/marks.js";
+import { axleSeenThrough, ENLARGED, type SeenAxle } from "../../../site/cells/see-through.js";
+import { otherCars } from "../other-cars.js";
+
+const still: SeenAxle = {
+  ...{ track: 1.4, wheelHeight: 0.3, rollCentreHeight: 0.1, hasBar: true, isBeam: false },
+  ...{ rollAngle: 0, tyreAngle: 0, time: 0, load: { left: 2500, right: 2500 } },
+  transfer: { geometric: 0, unsprung: 0, elastic: 0, damper: 0 },
+};
+const turning: SeenAxle = {
+  ...still,
+  ...{ rollAngle: 0.05, tyreAngle: 0.01, load: { left: 1500, right: 3500 } },
+  transfer: { geometric: 200, unsprung: 100, elastic: 600, damper: 100 },
+};
+
+const areas = (marks: readonly Mark[]) =>
+  marks.filter((mark): mark is AreaMark => mark.kind === "area");
+const road = (marks: readonly Mark[], name: string) => {
+  const points = areas(marks).find((mark) => mark.name === name)?.points ?? [];
+  const heights = points.map(([, z]) => z);
+  return Math.max(...heights) - Math.min(...heights);
+};
+const linesIn = (marks: readonly Mark[], tone: string) =>
+  marks.filter((mark): mark is LineMark => mark.kind === "line" && mark.tone === tone);
+
+describe("an axle seen through", () => {
+  test("has roads as wide as what goes over them, and none where nothing does", () => {
+    const marks = axleSeenThrough(turning);
+    // by hand: 600 N, 300 N and 100 N of 5000 N at 0.3 m for all
+    expect(road(marks, "springs, bar")).toBeCloseTo(0.036, 9);
+    expect(road(marks, "links, wheels")).toBeCloseTo(0.018, 9);
+    expect(road(marks, "dampers")).toBeCloseTo(0.006, 9);
+    for (const name of ["springs, bar", "links, wheels", "dampers"])
+      expect(road(axleSeenThrough(still), name)).toBe(0);
+  });
+
+  test("leans about its roll centre, enlarged, to the right where the right side is down", () => {
+    const top = (axle: SeenAxle) =>
+      linesIn(axleSeenThrough(axle), "ink")
+        .flatMap(({ points }) => points)
+        .reduce((a, b) => (b[1] > a[1] ? b : a));
+    const after = top(turning);
+    // by hand: a point 1.06 m above the roll centre, 0.38 m left, turned by 0.15 rad
+    expect(after[0]).toBeCloseTo(-0.38 * Math.cos(0.15) + 1.06 * Math.sin(0.15), 9);
+    expect(ENLARGED).toBe(3);
+  });
+
+  test("twists its bar as its wheels move apart, and has none where the car has none", () => {
+    const rings = (axle: SeenAxle) =>
+      linesIn(axleSeenThrough(axle), "springs")
+        .filter(({ points, weight }) => points.length === 2 && weight === "fine")
+        .map(({ points: [a, b] }) =>
+          Math.atan2((b?.[0] ?? 0) - (a?.[0] ?? 0), (b?.[1] ?? 0) - (a?.[1] ?? 0)),
+        );
+    const twist = (axle: SeenAxle) => Math.abs((rings(axle)[0] ?? 0) - (rings(axle).at(-1) ?? 0));
+    expect(rings(still)).toHaveLength(9);
+    expect(twist(still)).toBeCloseTo(0, 9);
+    expect(twist(turning)).toBeGreaterThan(0.1);
+    expect(twist({ ...turning, rollAngle: 0.1 })).toBeGreaterThan(twist(turning));
+    expect(rings({ ...turning, hasBar: false })).toEqual([]);
+  });
+
+  test("lifts a wheel without load clear of the road, and presses the other flat", () => {
+    const lifted = { ...turning, tyreAngle: 0.05, load: { left: 0, right: 5000 } };
+    const [, left, right] = areas(axleSeenThrough(lifted)).map(({ points }) =>
+      Math.min(...points.map(([, z]) => z)),
+    );
+    // by hand: 3 · 0.05 rad · 0.7 m
+    expect(left).toBeCloseTo(0.105, 9);
+    expect(right).toBe(0);
+  });
+
+  test("has arrows as long as the loads", () => {
+    const [left, right] = axleSeenThrough(turning).filter(
+      (mark): mark is ArrowMark => mark.kind === "arrow",
+    );
+    const length = (mark?: ArrowMark) => (mark ? mark.to[1] - mark.from[1] : Number.NaN);
+    expect(length(left) / length(right)).toBeCloseTo(1500 / 3500, 9);
+  });
+
+  test("of any car at any moment is made of numbers alone", () => {
+    for (const car of [demoCar, ...otherCars]) {
+      const handling = handlingCarOf(car);
+      for (const moment of drive(handling, {
+        speed: 20,
+        duration: 1,
+        step: 0.05,
+        steer: () => 0.02,
+      }))
+        for (const end of ["front", "rear"] as const) {
+          const marks = axleSeenThrough({
+            ...{ track: car[end].track, wheelHeight: car[end].unsprungHeight },
+            ...{
+              rollCentreHeight: car[end].geometry.rollCentreHeight,
+              hasBar: car[end].bar !== undefined,
+            },
+            ...{
+              isBeam: car[end].spring.spacing !== undefined,
+              rollAngle: moment.rollAngle,
+              time: moment.time,
+            },
+            ...{
+              tyreAngle: moment.tyreAngle[end],
+              load: moment.load[end],
+              transfer: moment.transfer[end],
+            },
+          });
+          expect(JSON.stringify(marks)).not.toMatch(/null|NaN/);
+        }
+    }
+  });
+});
