@@ -26,40 +26,44 @@ export function Join() {
     fault.value = answer?.status === 200 ? undefined : faultIn(answer);
     drivers.value = answer?.status === 200 && Array.isArray(names) ? names.map(String) : undefined;
   };
+  const type = (text: string) => {
+    code.value = text.trim().toLowerCase();
+  };
   useEffect(() => {
     if (isPaddock() && code.value !== "") void look();
   }, []);
   return (
     <>
       <h2 tabIndex={-1}>{said.title}</h2>
-      {isPaddock() ? (
+      {!isPaddock() && <p>{noPaddock}</p>}
+      {isPaddock() && drivers.value === undefined && (
         <>
-          {drivers.value === undefined ? (
-            <>
-              <TextField
-                id="join-code"
-                label={said.code}
-                note={said.codeHelp}
-                value={code.value}
-                fault={fault.value}
-                type={(text) => {
-                  code.value = text.trim().toLowerCase();
-                }}
-              />
-              <Button id="join-look" large work={() => void look()}>
-                {said.look}
-              </Button>
-            </>
-          ) : (
-            <Names code={code.value} drivers={drivers.value} />
-          )}
-          <p>{said.stays}</p>
-          <p class="quiet">{said.network}</p>
-          <p class="quiet">{location.protocol === "http:" ? said.plain : said.secure}</p>
+          <TextField
+            id="join-code"
+            label={said.code}
+            note={said.codeHelp}
+            value={code.value}
+            fault={fault.value}
+            type={type}
+          />
+          <Button id="join-look" large work={() => void look()}>
+            {said.look}
+          </Button>
         </>
-      ) : (
-        <p>{noPaddock}</p>
       )}
+      {drivers.value && <Names code={code.value} drivers={drivers.value} />}
+      {isPaddock() && <GoodToKnow />}
+    </>
+  );
+}
+
+/** Where names go, and what a phone does here that it does not at home. */
+function GoodToKnow() {
+  return (
+    <>
+      <p>{said.stays}</p>
+      <p class="quiet">{said.network}</p>
+      <p class="quiet">{location.protocol === "http:" ? said.plain : said.secure}</p>
     </>
   );
 }

@@ -76,17 +76,6 @@ function Row({ driver, run, index, next, corners }: OfRow) {
     say(said.filed(driver, reportLine({ report: fileSlip(driver, run) })));
     focusSoon(`#slip-${next}-corner`);
   };
-  const field = <Field extends keyof Report>(name: Field, values: readonly string[]) => (
-    <td>
-      <Select
-        id={`slip-${index}-${name}`}
-        label={said.of(String(asked[name as "corner"]), driver)}
-        values={values}
-        value={String(slip[name] ?? "")}
-        choose={(value) => answerSlip(driver, run, name, (value || undefined) as Report[Field])}
-      />
-    </td>
-  );
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key !== "Enter" || event.target instanceof HTMLButtonElement) return;
     event.preventDefault();
@@ -99,9 +88,9 @@ function Row({ driver, run, index, next, corners }: OfRow) {
         {count > 0 && <small class="quiet"> {said.already(count)}</small>}
         {isDouble(driver, run, slip) && <small class="beware"> {said.double}</small>}
       </th>
-      {field("corner", corners)}
-      {field("phase", phaseNames)}
-      {field("input", driverInputs)}
+      <Answer of={{ driver, run, index, slip }} field="corner" values={corners} />
+      <Answer of={{ driver, run, index, slip }} field="phase" values={phaseNames} />
+      <Answer of={{ driver, run, index, slip }} field="input" values={driverInputs} />
       <td>
         <Balance driver={driver} run={run} index={index} slip={slip} />
       </td>
@@ -114,13 +103,35 @@ function Row({ driver, run, index, next, corners }: OfRow) {
   );
 }
 
+type OfSlip = Pick<OfRow, "driver" | "run" | "index"> & { readonly slip: Report };
+
+/** One answer of a slip, by its first letters. */
+function Answer({
+  of: { driver, run, index, slip },
+  field,
+  values,
+}: {
+  readonly of: OfSlip;
+  readonly field: "corner" | "phase" | "input";
+  readonly values: readonly string[];
+}) {
+  const choose = (value: string) =>
+    answerSlip(driver, run, field, (value || undefined) as Report[typeof field]);
+  return (
+    <td>
+      <Select
+        id={`slip-${index}-${field}`}
+        label={said.of(asked[field], driver)}
+        values={values}
+        value={slip[field] ?? ""}
+        choose={choose}
+      />
+    </td>
+  );
+}
+
 /** The scale, and "cannot tell", which is a good answer. */
-function Balance({
-  driver,
-  run,
-  index,
-  slip,
-}: Pick<OfRow, "driver" | "run" | "index"> & { readonly slip: Report }) {
+function Balance({ driver, run, index, slip }: OfSlip) {
   const { balance, againstLastRun } = slip;
   const choose = (value: string) => {
     const told = value === said.cannotTell ? ("cannot tell" as const) : undefined;

@@ -1,4 +1,4 @@
-import { useSignal } from "@preact/signals";
+import { type Signal, useSignal } from "@preact/signals";
 import { type HappeningEntry, roadInRun, sameName, stages } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { changeSize, leverName } from "../../../say/change.js";
@@ -65,9 +65,18 @@ const driversIn = ({ day, row }: AtHand): string[] =>
   roundsOn(day, row.run).flatMap(({ stints }) => stints.map(({ driver }) => driver));
 
 function People({ at }: { readonly at: AtHand }) {
-  const [who, other, name] = [useSignal(""), useSignal(""), useSignal("")];
+  return (
+    <>
+      <h4>{said.people}</h4>
+      <LeaveOrSwap at={at} />
+      <Joins at={at} />
+    </>
+  );
+}
+
+function LeaveOrSwap({ at }: { readonly at: AtHand }) {
+  const [who, other] = [useSignal(""), useSignal("")];
   const drivers = driversIn(at);
-  const choices = [["", said.choose], ...drivers.map((one) => [one, one])] as [string, string][];
   const leave = () => {
     const driver = who.value;
     if (driver === "") return say(said.whoFault);
@@ -80,34 +89,11 @@ function People({ at }: { readonly at: AtHand }) {
     if (one === "" || two === "" || one === two) return say(said.swapFault);
     happens({ what: "drivers swapped", driver: one, other: two }, said.swapped(one, two));
   };
-  const join = () => {
-    const driver = name.value.trim();
-    if (driver === "" || drivers.some((one) => sameName(one, driver))) return say(said.joinFault);
-    happens({ what: "driver joined", driver }, said.joined(driver));
-    name.value = "";
-  };
   return (
     <>
-      <h4>{said.people}</h4>
       <div class="fields">
-        <ChoiceField
-          id="happen-who"
-          label={said.who}
-          choices={choices}
-          value={who.value}
-          choose={(chosen) => {
-            who.value = chosen;
-          }}
-        />
-        <ChoiceField
-          id="happen-other"
-          label={said.swapWith}
-          choices={choices}
-          value={other.value}
-          choose={(chosen) => {
-            other.value = chosen;
-          }}
-        />
+        <Driver id="happen-who" label={said.who} of={drivers} chosen={who} />
+        <Driver id="happen-other" label={said.swapWith} of={drivers} chosen={other} />
       </div>
       <p class="tools">
         <Button id="driver-left" work={leave}>
@@ -117,14 +103,46 @@ function People({ at }: { readonly at: AtHand }) {
           {said.swap}
         </Button>
       </p>
-      <TextField
-        id="who-joins"
-        label={said.joins}
-        value={name.value}
-        type={(text) => {
-          name.value = text;
-        }}
-      />
+    </>
+  );
+}
+
+/** One of the drivers of the run. */
+function Driver({
+  id,
+  label,
+  of,
+  chosen,
+}: {
+  readonly id: string;
+  readonly label: string;
+  readonly of: readonly string[];
+  readonly chosen: Signal<string>;
+}) {
+  const choose = (name: string) => {
+    chosen.value = name;
+  };
+  const choices = [["", said.choose] as const, ...of.map((name) => [name, name] as const)];
+  return (
+    <ChoiceField id={id} label={label} choices={choices} value={chosen.value} choose={choose} />
+  );
+}
+
+function Joins({ at }: { readonly at: AtHand }) {
+  const name = useSignal("");
+  const type = (text: string) => {
+    name.value = text;
+  };
+  const join = () => {
+    const driver = name.value.trim();
+    const known = driversIn(at).some((one) => sameName(one, driver));
+    if (driver === "" || known) return say(said.joinFault);
+    happens({ what: "driver joined", driver }, said.joined(driver));
+    type("");
+  };
+  return (
+    <>
+      <TextField id="who-joins" label={said.joins} value={name.value} type={type} />
       <p class="tools">
         <Button id="driver-joined" work={join}>
           {said.join}

@@ -47,19 +47,34 @@ export function OtherChange({ stood, car }: { readonly stood: Car; readonly car:
         value={placeKey(step.change)}
         choose={choose}
       />
-      <p class="boxed">
-        <Button aria-label={plan.less} work={more(-1)}>
-          −
-        </Button>
-        <output>{plan.steps(adjusterStepsIn(step.change, stood))}</output>
-        <Button id={`other-more-${car}`} aria-label={plan.more} work={more(1)}>
-          +
-        </Button>
-      </p>
+      <Steps id={`other-more-${car}`} count={adjusterStepsIn(step.change, stood)} more={more} />
       <p>{label}</p>
       <Button id={`other-file-${car}`} work={file}>
         {said.otherFile}
       </Button>
     </>
+  );
+}
+
+/** One step less, how many, one step more. */
+function Steps({
+  id,
+  count,
+  more,
+}: {
+  readonly id: string;
+  readonly count: number;
+  readonly more: (by: number) => () => void;
+}) {
+  return (
+    <p class="boxed">
+      <Button aria-label={plan.less} work={more(-1)}>
+        −
+      </Button>
+      <output>{plan.steps(count)}</output>
+      <Button id={id} aria-label={plan.more} work={more(1)}>
+        +
+      </Button>
+    </p>
   );
 }
