@@ -82,6 +82,14 @@ describe("a car file that comes in", () => {
     expect(contentOf(read.mend)).toMatchObject({ knownOfVersion1: "by heart", rear: demoCar.rear });
   });
 
+  it("with a name of thousands of letters is told in a short sentence, under the name's beginning", () => {
+    const read = takeIn(formatCar({ ...demoCar, name: "x".repeat(9000) }), [], "x");
+    if (!("car" in read)) throw new Error("it should be sound");
+    expect(read.car.name).toBe("x".repeat(60));
+    expect(read.notes[0]).toContain(`${"x".repeat(60)}…`);
+    expect(read.notes[0]?.length).toBeLessThan(200);
+  });
+
   it("with unsound entries on how sure it is, loses those alone when it is mended", () => {
     const known = { wheelbase: { how: "maker" }, "rear.wing": { how: "maker" }, mass: 3 };
     const read = takeIn(JSON.stringify({ ...JSON.parse(formatCar(demoCar)), known }), [], "x");

@@ -33,10 +33,15 @@ export function takeIn(
   return content ? { faults: all, mend: draftOf(id, mended(content)) } : { faults: all };
 }
 
+const LONGEST_NAME = 60;
+
 function named(car: Car, notes: readonly string[], taken: readonly string[]): TakenIn {
-  const name = freeName(car.name.trim().slice(0, 60) || words.newName, taken);
+  const whole = car.name.trim();
+  const short = whole.slice(0, LONGEST_NAME);
+  const name = freeName(short || words.newName, taken);
   if (name === car.name) return { car, notes };
-  return { car: { ...car, name }, notes: [words.renamed(car.name, name), ...notes] };
+  const before = whole.length > LONGEST_NAME ? `${short}…` : car.name;
+  return { car: { ...car, name }, notes: [words.renamed(before, name), ...notes] };
 }
 
 /** The content of a file that has something of a car, in today's version; else nothing to mend. */
