@@ -25,6 +25,7 @@ export { announcer } from "./announce.js";
 export { addressCopied, copied } from "./copy.js";
 export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";
+export { isStill } from "./motion.js";
 export type { Slider } from "./named-choice.js";
 export { numbersFold } from "./numbers.js";
 export { type LivePicture, livePicture } from "./picture.js";

@@ -1,7 +1,7 @@
 import { effect } from "@preact/signals-core";
 import { words } from "../words.js";
 import { element } from "./element.js";
-import { isStill, stillness } from "./motion.js";
+import { isStill } from "./motion.js";
 
 /** A value that can run with the clock. */
 export interface Running {
@@ -52,7 +52,7 @@ export function player(running: Running): HTMLElement {
     slow.setAttribute("aria-pressed", String(slow.getAttribute("aria-pressed") !== "true"));
   });
   effect(() => {
-    slow.hidden = stillness.now.value || isStill();
+    slow.hidden = isStill();
     halt();
   });
   return element("div", { class: "player" }, play, slow);

@@ -50,8 +50,8 @@ export const words = {
     "The driver’s notes, and what needs no instruments: speed, lateral acceleration, steering. Drivers have habits. Now and then too little was done for anybody to tell.",
     "Two things were done. All traces and the driver’s notes; name both, and take back what does most.",
   ],
-  rungOpens: (name: string) =>
-    `“${name}” opens when the one before it is sure: two rounds of 80 or more, or the worked one watched.`,
+  rungOpens: (name: string, rounds: number, points: number) =>
+    `“${name}” opens when the one before it is sure: ${rounds} rounds of ${points} or more, or the worked one watched.`,
   openAll: "Open all of them",
   car: "Car",
   workbooksCar: (name: string) => `the workbook’s: ${name}`,

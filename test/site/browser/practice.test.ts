@@ -166,6 +166,14 @@ describe("practice", () => {
     expect(await page.locator("#play").textContent()).toBe("Play");
   });
 
+  it("goes part by part too for who stopped all motion at the foot of a page", async () => {
+    const { page } = await open("practice");
+    await page.locator("#motion").click();
+    await goTo(page, puzzle);
+    await page.locator("#drive-known").click();
+    expect(await page.locator("#play").textContent()).toBe("Next part");
+  });
+
   it("goes part by part where less motion is asked for", async () => {
     const { page } = await open("practice", { reducedMotion: "reduce" });
     await goTo(page, puzzle);

@@ -7,10 +7,13 @@ import {
   type PracticeCornerName,
   type Puzzle,
   parameters,
+  pointsOf,
   practiceCornerName,
   practiceCorners,
   rungOf,
   rungs,
+  SURE,
+  SURE_ROUNDS,
   type UnnamedCorner,
 } from "@rollbook/lib";
 import { ownCars } from "@rollbook/page";
@@ -99,7 +102,7 @@ function RungChoice({ value: puzzle, set }: Choosing<Puzzle>) {
       <Chips id="level" question={words.level} choices={choices} chosen={now} choose={choose}>
         {shutOne !== undefined && (
           <p class="quiet">
-            {words.rungOpens(shutOne)}{" "}
+            {words.rungOpens(shutOne, SURE_ROUNDS, pointsOf(SURE))}{" "}
             <Button id="open-all" work={() => void allOpen.set(true)}>
               {words.openAll}
             </Button>

@@ -7,12 +7,13 @@ import {
   drivenLength,
   latestDrive,
 } from "@rollbook/lib";
+import { isStill } from "@rollbook/page";
 import { useEffect, useRef } from "preact/hooks";
 import { words } from "../../../say/practice/words.js";
 
 /** Plays the latest drive in its own time; who asks for less motion goes part by part. */
 export function usePlayer(drives: Drives, distance: Signal<number>) {
-  const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  const calm = isStill();
   const playing = useSignal(false);
   const frame = useRef(0);
   const halt = () => {
