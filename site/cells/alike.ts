@@ -5,5 +5,5 @@ export { span, upTo } from "./domain.js";
 export { area, arrow, curve, dot, label, line, type Mark, type Point, type Tone } from "./marks.js";
 export { currentCar, format } from "./reader.js";
 export { changeLabel, movedInWords, pollAdviceInWords, warningInWords } from "./say.js";
-export { axleSeenThrough, type SeenAxle, seenView } from "./see-through.js";
+export { axleAt, axleSeenThrough, seenView } from "./see-through.js";
 export { from } from "./spec.js";

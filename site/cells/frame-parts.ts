@@ -1,5 +1,5 @@
 import type { UnitSystem } from "../say/units.js";
-import { type Axes, axisLabel, shownNames } from "./frame-key.js";
+import { type Axes, axisLabel, frameKey, shownNames } from "./frame-key.js";
 import type { Layout } from "./layout.js";
 import type { Axis } from "./spec.js";
 import { svgElement } from "./svg-element.js";
@@ -21,12 +21,7 @@ export function ticks(axis: Axis, units: UnitSystem) {
 }
 
 /** What the axes measure, at their ends. */
-export function titles(
-  document: Document,
-  { x, y }: Axes,
-  layout: Layout,
-  units: UnitSystem,
-): Element[] {
+function titles(document: Document, { x, y }: Axes, layout: Layout, units: UnitSystem): Element[] {
   const { height, box } = layout;
   const title = (text: string, at: Record<string, string | number>) => {
     const attributes = { fill: "currentColor", class: "axis-title", ...at };
@@ -40,8 +35,23 @@ export function titles(
   return [title(along + (x.names ? "" : " →"), end), title((y.names ? "" : "↑ ") + up, top)];
 }
 
+/** What is drawn of a chart's axes, with what they measure and the key by which a page knows them. */
+export function framed(
+  document: Document,
+  axes: Axes,
+  layout: Layout,
+  units: UnitSystem,
+  drawn: readonly Element[],
+): SVGElement {
+  const key = frameKey(axes, units);
+  const group = svgElement(document, "g", { "data-frame": key, "text-anchor": "middle" });
+  group.append(...drawn, ...titles(document, axes, layout, units));
+  for (const part of group.querySelectorAll("*")) withoutDust(part);
+  return group;
+}
+
 /** Drops digits finer than a screen shows. */
-export function withoutDust(part: Element): void {
+function withoutDust(part: Element): void {
   for (const { name, value } of [...part.attributes]) {
     const short = value.replace(/\d+\.\d{3,}/g, (digits) =>
       String(Number(Number(digits).toFixed(1))),

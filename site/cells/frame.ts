@@ -1,9 +1,8 @@
 import { axisX, axisY, gridX, gridY, plot } from "@observablehq/plot";
 import type { UnitSystem } from "../say/units.js";
-import { type Axes, frameKey, shownDomain } from "./frame-key.js";
-import { ticks, titles, withoutDust } from "./frame-parts.js";
+import { type Axes, shownDomain } from "./frame-key.js";
+import { framed, ticks } from "./frame-parts.js";
 import type { Layout } from "./layout.js";
-import { svgElement } from "./svg-element.js";
 
 function lines(document: Document, { x, y }: Axes, layout: Layout, units: UnitSystem): Element[] {
   const { width, height, box } = layout;
@@ -29,19 +28,9 @@ function lines(document: Document, { x, y }: Axes, layout: Layout, units: UnitSy
 }
 
 /** The axes of a chart, drawn by Plot, in the kernel; the page draws the same letter by letter without it. */
-export function frame(
+export const frame = (
   document: Document,
   axes: Axes,
   layout: Layout,
   units: UnitSystem,
-): SVGElement {
-  const key = frameKey(axes, units);
-  const group = svgElement(document, "g", { "data-frame": key, "text-anchor": "middle" });
-  const [grid, words] = [
-    lines(document, axes, layout, units),
-    titles(document, axes, layout, units),
-  ];
-  group.append(...grid, ...words);
-  for (const part of group.querySelectorAll("*")) withoutDust(part);
-  return group;
-}
+): SVGElement => framed(document, axes, layout, units, lines(document, axes, layout, units));

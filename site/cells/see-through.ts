@@ -1,4 +1,4 @@
-import type { Sides, TransferParts } from "@rollbook/lib";
+import type { Car, Moment, Sides, TransferParts } from "@rollbook/lib";
 import { area, arrow, label, line, type Mark, type Point, type Tone } from "./marks.js";
 import { format } from "./reader.js";
 
@@ -23,6 +23,20 @@ export interface SeenAxle {
   readonly transfer: TransferParts;
   /** s: how far the marks on the roads have come */
   readonly time: number;
+}
+
+/** One axle of a car at a moment of a drive. */
+export function axleAt(
+  car: Car,
+  end: "front" | "rear",
+  { time, rollAngle, tyreAngle, load, transfer }: Moment,
+): SeenAxle {
+  const { track, unsprungHeight, geometry, bar, spring } = car[end];
+  return {
+    ...{ track, wheelHeight: unsprungHeight, rollCentreHeight: geometry.rollCentreHeight },
+    ...{ hasBar: bar !== undefined, isBeam: spring.spacing !== undefined, time, rollAngle },
+    ...{ tyreAngle: tyreAngle[end], load: load[end], transfer: transfer[end] },
+  };
 }
 
 /** How much larger than life angles are drawn. */

@@ -1,6 +1,6 @@
 import { ticks as roundNumbers } from "d3";
-import { type Axes, frameKey, shownDomain } from "../cells/frame-key.js";
-import { ticks, titles, withoutDust } from "../cells/frame-parts.js";
+import { type Axes, shownDomain } from "../cells/frame-key.js";
+import { framed, ticks } from "../cells/frame-parts.js";
 import type { Layout } from "../cells/layout.js";
 import type { Axis } from "../cells/spec.js";
 import { svgElement } from "../cells/svg-element.js";
@@ -89,11 +89,5 @@ export function frame(
       texts(up, (one) => ({ transform: alongY(one), y: "0.32em" })),
     ),
   ];
-  const key = frameKey(axes, units);
-  const all = group({ "data-frame": key, "text-anchor": "middle" }, [
-    ...drawn,
-    ...titles(document, axes, layout, units),
-  ]);
-  for (const part of all.querySelectorAll("*")) withoutDust(part);
-  return all;
+  return framed(document, axes, layout, units, drawn);
 }

@@ -1,4 +1,5 @@
 import {
+  type Car,
   carBalance,
   drive,
   type HandlingCar,
@@ -7,7 +8,7 @@ import {
   trim,
   USUAL_SPEED,
 } from "@rollbook/lib";
-import { axleSeenThrough, currentCar, format, label, seenView } from "../../cells/alike.js";
+import { axleAt, axleSeenThrough, currentCar, format, label, seenView } from "../../cells/alike.js";
 import type { FigureSpec, Inputs } from "../../cells/spec.js";
 import { words } from "../../say/front.js";
 
@@ -34,26 +35,38 @@ const withFront = (car: HandlingCar, stiffness: number): HandlingCar => ({
   front: { ...car.front, rollStiffness: stiffness * car.front.rollStiffness },
 });
 
-const marginOf = (car: HandlingCar): number =>
-  carBalance(car, { speed: USUAL_SPEED }).understeerMargin;
+/** A car in one brisk turn, with its front so many times as stiff in roll. */
+interface Turned {
+  readonly moments: readonly Moment[];
+  /** m/s² of the whole car, above 0 where the front gives up first */
+  readonly margin: number;
+}
 
-/** The same turn with the front of a car so many times as stiff in roll, driven once for each. */
-function drives(car: HandlingCar): (stiffness: number) => readonly Moment[] {
-  const limit = carBalance(car, { speed: USUAL_SPEED }).lateralAcceleration;
-  const turn = Math.min(7.5, 0.8 * limit); // m/s², a brisk corner that the tyres still hold
-  const steer = trim(car, { speed: SPEED }, turn)?.steer ?? 0.01;
-  const known = new Map<number, readonly Moment[]>();
+/** Turns of a car, each driven once, the first of them when it is asked for. */
+function turnsOf(car: Car): (stiffness: number) => Turned {
+  let begun: { handling: HandlingCar; steer: number } | undefined;
+  const known = new Map<number, Turned>();
+  const begin = () => {
+    const handling = handlingCarOf(car);
+    const limit = carBalance(handling, { speed: USUAL_SPEED }).lateralAcceleration;
+    const turn = Math.min(7.5, 0.8 * limit); // m/s², a brisk corner that the tyres still hold
+    return { handling, steer: trim(handling, { speed: SPEED }, turn)?.steer ?? 0.01 };
+  };
   return (stiffness) => {
-    const driven =
-      known.get(stiffness) ??
-      drive(withFront(car, stiffness), {
-        speed: SPEED,
-        duration: END,
-        step: STEP,
-        steer: (time) => steer * Math.min(1, Math.max(0, (time - BEGIN) / HANDS)),
-      });
-    known.set(stiffness, driven);
-    return driven;
+    begun ??= begin();
+    const { handling, steer } = begun;
+    const turned = known.get(stiffness) ?? turnedWith(withFront(handling, stiffness), steer);
+    known.set(stiffness, turned);
+    return turned;
+  };
+}
+
+function turnedWith(car: HandlingCar, steer: number): Turned {
+  const driving = { speed: SPEED, duration: END, step: STEP };
+  const hands = (time: number) => Math.min(1, Math.max(0, (time - BEGIN) / HANDS));
+  return {
+    moments: drive(car, { ...driving, steer: (time) => steer * hands(time) }),
+    margin: carBalance(car, { speed: USUAL_SPEED }).understeerMargin,
   };
 }
 
@@ -63,45 +76,36 @@ const at = (moments: readonly Moment[], time: number): Moment =>
 /** Both axles of the reader's car from behind as it turns in, and what a stiffer front does to the four loads. */
 export function livingCar(): FigureSpec<typeof inputs> {
   const car = currentCar();
-  const handling = handlingCarOf(car);
-  const turned = drives(handling);
-  const own = turned(1);
-  const seen = (end: "front" | "rear", { time, rollAngle, tyreAngle, load, transfer }: Moment) => {
-    const { track, unsprungHeight, geometry, bar, spring } = car[end];
-    return {
-      ...{ track, wheelHeight: unsprungHeight, rollCentreHeight: geometry.rollCentreHeight },
-      ...{ hasBar: bar !== undefined, isBeam: spring.spacing !== undefined, time, rollAngle },
-      ...{ tyreAngle: tyreAngle[end], load: load[end], transfer: transfer[end] },
-    };
-  };
+  const turned = turnsOf(car);
+  const seen = (end: "front" | "rear", stiffness: number, time: number) =>
+    axleAt(car, end, at(turned(stiffness).moments, time));
   const panelOf = (end: "front" | "rear") => ({
     view: seenView,
     label: words.axle(end),
     draw: ({ stiffness, time }: { stiffness: number; time: number }) => [
       ...axleSeenThrough(
-        seen(end, at(turned(stiffness), time)),
-        stiffness === 1 ? undefined : seen(end, at(own, time)),
+        seen(end, stiffness, time),
+        stiffness === 1 ? undefined : seen(end, 1, time),
       ),
       label([1.08, 1.24], words.end(end), end, "right"),
     ],
   });
+  const newtons = (value: number) => format("force", value, 0);
   return {
     ...{ id: "living-car", title: words.title, plays: "time", inputs },
     panels: [panelOf("front"), panelOf("rear")],
     says: ({ stiffness }) => {
-      const [now, before] = [turned(stiffness), own].map((moments) => at(moments, END).load);
-      if (now === undefined || before === undefined) return "";
-      const newtons = (value: number) => format("force", value, 0);
+      const [now, own] = [turned(stiffness), turned(1)];
+      const [after, before] = [at(now.moments, END).load, at(own.moments, END).load];
       if (stiffness === 1)
         return words.asItIs(newtons(before.front.right), newtons(before.rear.right));
       const loads = {
-        front: newtons(now.front.right),
+        front: newtons(after.front.right),
         frontBefore: newtons(before.front.right),
-        rear: newtons(now.rear.right),
+        rear: newtons(after.rear.right),
         rearBefore: newtons(before.rear.right),
       };
-      const shift = marginOf(withFront(handling, stiffness)) - marginOf(handling);
-      return words.changed(stiffness > 1, loads, shift > 0 ? "front" : "rear");
+      return words.changed(stiffness > 1, loads, now.margin > own.margin ? "front" : "rear");
     },
   };
 }

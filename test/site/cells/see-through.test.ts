@@ -1,7 +1,12 @@
 import { demoCar, drive, handlingCarOf } from "@rollbook/lib";
 import { describe, expect, test } from "vitest";
 import type { AreaMark, ArrowMark, LineMark, Mark } from "../../../site/cells/marks.js";
-import { axleSeenThrough, ENLARGED, type SeenAxle } from "../../../site/cells/see-through.js";
+import {
+  axleAt,
+  axleSeenThrough,
+  ENLARGED,
+  type SeenAxle,
+} from "../../../site/cells/see-through.js";
 import { otherCars } from "../other-cars.js";
 
 const still: SeenAxle = {
@@ -90,23 +95,7 @@ describe("an axle seen through", () => {
         steer: () => 0.02,
       }))
         for (const end of ["front", "rear"] as const) {
-          const marks = axleSeenThrough({
-            ...{ track: car[end].track, wheelHeight: car[end].unsprungHeight },
-            ...{
-              rollCentreHeight: car[end].geometry.rollCentreHeight,
-              hasBar: car[end].bar !== undefined,
-            },
-            ...{
-              isBeam: car[end].spring.spacing !== undefined,
-              rollAngle: moment.rollAngle,
-              time: moment.time,
-            },
-            ...{
-              tyreAngle: moment.tyreAngle[end],
-              load: moment.load[end],
-              transfer: moment.transfer[end],
-            },
-          });
+          const marks = axleSeenThrough(axleAt(car, end, moment));
           expect(JSON.stringify(marks)).not.toMatch(/null|NaN/);
         }
     }
