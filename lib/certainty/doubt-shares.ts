@@ -22,43 +22,39 @@ export function doubtShares(
   figures: readonly number[],
   independent = figures.length,
 ): DoubtShare[] {
-  if (independent < 4) return [];
   const byChance = 2 * Math.log(20 * paths.length); // P(|Z| > z) ≤ exp(−z²/2), once in twenty for all
   const named = (squared: number) => squared * independent >= byChance;
-  return squaresOf(paths, deviations, figures)
+  return squaresOf({ paths, deviations, figures, independent })
     .filter(({ squared }) => named(squared))
-    .map(({ path, squared }) => ({ path, share: lessChance(squared, independent) }))
+    .map(({ path, share }) => ({ path, share }))
     .sort((a, b) => b.share - a.share);
+}
+
+/** What a figure came to in samples, and by how much each number was off in them. */
+export interface Sampled {
+  readonly paths: readonly string[];
+  /** Of each sample, number by number. */
+  readonly deviations: readonly (readonly number[])[];
+  /** Of each sample. */
+  readonly figures: readonly number[];
+  /** How many of the samples are; half of them where they come in opposite pairs. */
+  readonly independent: number;
 }
 
 /**
  * The same of every number, also of those that chance may have put there: for sums over several, in
  * which chance evens out. One that has nothing to do with the figure is as often a little below 0.
  */
-export function allShares(
-  paths: readonly string[],
-  deviations: readonly (readonly number[])[],
-  figures: readonly number[],
-  independent = figures.length,
-): DoubtShare[] {
+export const allShares = (sampled: Sampled): DoubtShare[] =>
+  squaresOf(sampled).map(({ path, share }) => ({ path, share }));
+
+/** The squared correlation of each number with the figure, and its share; none of fewer samples than four. */
+function squaresOf({ paths, deviations, figures, independent }: Sampled) {
   if (independent < 4) return [];
-  return squaresOf(paths, deviations, figures).map(({ path, squared }) => ({
-    path,
-    share: lessChance(squared, independent),
-  }));
-}
-
-const lessChance = (squared: number, independent: number): number =>
-  1 - ((1 - squared) * (independent - 1)) / (independent - 2);
-
-function squaresOf(
-  paths: readonly string[],
-  deviations: readonly (readonly number[])[],
-  figures: readonly number[],
-) {
   return paths.map((path, i) => {
     const column = deviations.map((sample) => sample[i] ?? 0);
-    return { path, squared: squaredCorrelation(column, figures) };
+    const squared = squaredCorrelation(column, figures);
+    return { path, squared, share: 1 - ((1 - squared) * (independent - 1)) / (independent - 2) };
   });
 }
 

@@ -42,8 +42,9 @@ function sharesIn(
   const phases = sampled.map((sample) => sample.phases);
   const independent = Math.ceil(sampled.length / 2); // they come in opposite pairs
   return meanShares(
-    phaseNames.map((name) =>
-      allShares(paths, deviations, seriesOf(phases, name, "understeerMargin"), independent),
-    ),
+    phaseNames.map((name) => {
+      const figures = seriesOf(phases, name, "understeerMargin");
+      return allShares({ paths, deviations, figures, independent });
+    }),
   );
 }

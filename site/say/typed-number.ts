@@ -1,10 +1,14 @@
 import { DEGREE, GRAVITY, type Quantity, quantities } from "@rollbook/lib";
-import { fromShown, shownUnit, type UnitSystem, unitOf } from "./units.js";
-
-const inch = 0.0254; // m, exact – NIST SP 811 (2008), B.8
-const foot = 0.3048; // m, exact – NIST SP 811 (2008), B.8
-const pound = 0.45359237; // kg, exact – NIST SP 811 (2008), B.8
-const poundForce = pound * GRAVITY; // N, exact – NIST SP 811 (2008), B.8
+import {
+  foot,
+  fromShown,
+  inch,
+  pound,
+  poundForce,
+  shownUnit,
+  type UnitSystem,
+  unitOf,
+} from "./units.js";
 
 /** Units that people write and no page shows, by the SI unit of what they measure; kgf and bar – NIST SP 811 (2008), B.8. */
 const alsoWritten: Readonly<Record<string, Readonly<Record<string, number>>>> = {

@@ -9,10 +9,10 @@ interface ShownUnit {
   readonly size: number;
 }
 
-const inch = 0.0254; // m, exact – NIST SP 811 (2008), B.8
-const foot = 0.3048; // m, exact – NIST SP 811 (2008), B.8
-const pound = 0.45359237; // kg, exact – NIST SP 811 (2008), B.8
-const poundForce = pound * GRAVITY; // N, exact – NIST SP 811 (2008), B.8
+export const inch = 0.0254; // m, exact – NIST SP 811 (2008), B.8
+export const foot = 0.3048; // m, exact – NIST SP 811 (2008), B.8
+export const pound = 0.45359237; // kg, exact – NIST SP 811 (2008), B.8
+export const poundForce = pound * GRAVITY; // N, exact – NIST SP 811 (2008), B.8
 const mile = 1609.344; // m, exact – NIST SP 811 (2008), B.8
 
 /** Metric readers are shown the units in which tables are written. */

@@ -75,6 +75,14 @@ const within = (shift: number, [least, most]: Strength): boolean => shift >= lea
 
 const MOST_TRIES = 30; // of one strength: what is told of a level road may be otherwise in a corner
 
+/** What somebody has at hand who hides something. */
+interface Hiding {
+  readonly car: Car;
+  readonly corner: VenueCorner;
+  readonly pool: readonly Sized[];
+  readonly random: () => number;
+}
+
 /**
  * Something done to a car that moves its balance in a corner as much as a level asks for and breaks
  * no limit; nothing where nothing does.
@@ -85,54 +93,50 @@ export function hide(
   level: HelpLevel,
   random: () => number,
 ): Hidden | undefined {
-  const pool = sizedChanges(car, corner.speed);
+  const hiding = { car, corner, pool: sizedChanges(car, corner.speed), random };
   for (const strength of strengthsFor(level, random)) {
-    const two = level === 4 ? hideTwo(car, corner, pool, strength, random) : undefined;
-    const found = two ?? hideOne(car, corner, pool, strength, random);
+    const two = level === 4 ? firstThatFits(hiding, strength, twoOf(hiding)) : undefined;
+    const found = two ?? firstThatFits(hiding, strength, oneOf(hiding, strength));
     if (found !== undefined) return found;
   }
   return undefined;
 }
 
-function hideOne(
-  car: Car,
-  corner: VenueCorner,
-  pool: readonly Sized[],
+/** Tries what is taken until it moves balance as much as it is to; nothing once nothing more is taken. */
+function firstThatFits(
+  { car, corner }: Hiding,
   strength: Strength,
-  random: () => number,
+  taken: () => readonly Change[] | undefined,
 ): Hidden | undefined {
-  let left = pool.filter(({ about }) => within(about, strength));
-  for (let tries = 0; tries < MOST_TRIES && left.length > 0; tries++) {
-    const one = pickByLever(left, random);
-    if (one === undefined) return undefined;
-    const found = hiddenBy([one.change], car, corner);
+  for (let tries = 0; tries < MOST_TRIES; tries++) {
+    const changes = taken();
+    if (changes === undefined) return undefined;
+    const found = hiddenBy(changes, car, corner);
     if (found && within(sizeOfMost(found.shifts), strength)) return found;
-    left = left.filter((other) => other !== one);
   }
   return undefined;
 }
 
-/** Two different levers at once, each large enough to be felt by itself. */
-function hideTwo(
-  car: Car,
-  corner: VenueCorner,
-  pool: readonly Sized[],
-  strength: Strength,
-  random: () => number,
-): Hidden | undefined {
-  const left = pool.filter(({ about }) => within(about, felt));
-  for (let tries = 0; tries < MOST_TRIES; tries++) {
-    const first = pickByLever(left, random)?.change;
+/** Takes one change that is about as strong as it is to be, none of them twice. */
+function oneOf({ pool, random }: Hiding, strength: Strength): () => readonly Change[] | undefined {
+  let left = pool.filter(({ about }) => within(about, strength));
+  return () => {
+    const one = pickByLever(left, random);
+    left = left.filter((other) => other !== one);
+    return one && [one.change];
+  };
+}
+
+/** Takes two different levers at once, each large enough to be felt by itself. */
+function twoOf({ pool, random }: Hiding): () => readonly Change[] | undefined {
+  const alone = pool.filter(({ about }) => within(about, felt));
+  return () => {
+    const first = pickByLever(alone, random)?.change;
     if (first === undefined) return undefined;
-    const second = pickByLever(
-      left.filter(({ change }) => !sameLever(change, first)),
-      random,
-    )?.change;
-    if (second === undefined) return undefined;
-    const found = hiddenBy([first, second], car, corner);
-    if (found && within(sizeOfMost(found.shifts), strength)) return found;
-  }
-  return undefined;
+    const others = alone.filter(({ change }) => !sameLever(change, first));
+    const second = pickByLever(others, random)?.change;
+    return second && [first, second];
+  };
 }
 
 /** Each lever is as likely as any other, however many ways and sizes it has. */

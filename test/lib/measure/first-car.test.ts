@@ -1,34 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { standingCar } from "../../../lib/balance/standing-car.js";
-import type { Car } from "../../../lib/car/car.js";
-import { carFromJson } from "../../../lib/car/file/parse.js";
 import { frontShareOf, totalMassOf } from "../../../lib/car/masses.js";
 import { uncertainNumbersOf } from "../../../lib/certainty/uncertain-numbers.js";
 import { figuresOf } from "../../../lib/change/figures.js";
 import { firstCar, tyreRadiusOf } from "../../../lib/measure/first-car.js";
 import type { FirstCar } from "../../../lib/measure/first-car-given.js";
 import { between } from "../evenly.js";
+import { axle, readBack, rookWith } from "./first-rook.js";
 
-const axle = {
-  track: 1.45,
-  kind: "independent",
-  tyreRadius: 0.29,
-  pressure: 200e3,
-  bar: 0.018,
-  rideHeight: 0.13,
-} as const;
-const given: FirstCar = {
-  ...{ name: "Rook", mass: 1080, frontShare: 0.52, wheelbase: 2.4, driven: "rear", seat: "left" },
-  front: axle,
-  rear: { ...axle, bar: 0, rideHeight: 0.14 },
-};
-
-function read(content: unknown): Car {
-  const { car, faults } = carFromJson(JSON.parse(JSON.stringify(content)));
-  if (car === undefined) throw new Error(faults?.join(" "));
-  return car;
-}
+const given = rookWith({ ...axle, bar: 0, rideHeight: 0.14 });
 
 const anyAxle = fc.record({
   track: between(1.2, 1.7),
@@ -53,7 +34,7 @@ describe("a first car", () => {
   test("weighs what was read, where it was read, whatever the rest is (60 cases)", () => {
     fc.assert(
       fc.property(anyGiven, (given) => {
-        const whole = totalMassOf(read(firstCar(given)));
+        const whole = totalMassOf(readBack(firstCar(given)));
         expect(whole.mass).toBeCloseTo(given.mass, 1);
         expect(frontShareOf(whole, given.wheelbase)).toBeCloseTo(given.frontShare, 4);
         expect(whole.leftOfCentre).toBeCloseTo(0, 4);
@@ -65,7 +46,7 @@ describe("a first car", () => {
   test("can be read as a file and stands on its springs (60 cases)", () => {
     fc.assert(
       fc.property(anyGiven, (given) => {
-        const { rideFrequency } = figuresOf(standingCar(read(firstCar(given))));
+        const { rideFrequency } = figuresOf(standingCar(readBack(firstCar(given))));
         for (const hertz of [rideFrequency.front, rideFrequency.rear]) {
           expect(hertz).toBeGreaterThan(0.9); // what cars have on their tyres: common practice, no source
           expect(hertz).toBeLessThan(3);
@@ -76,7 +57,7 @@ describe("a first car", () => {
   });
 
   test("says of every number that bears on a turn that it is estimated, and how far it may be off", () => {
-    const numbers = uncertainNumbersOf(read(firstCar(given)));
+    const numbers = uncertainNumbersOf(readBack(firstCar(given)));
     const measured = /^wheelbase$|\.(track|rideHeight|tyre\.pressure\.\w+)$/;
     for (const { path, how, spread } of numbers) {
       expect(how, path).toBe(measured.test(path) ? "measured" : "estimated");
@@ -94,7 +75,7 @@ describe("a first car", () => {
   test("a lower car bounces faster and has its centre of gravity lower", () => {
     const low = { ...axle, rideHeight: 0.08 };
     const [car, lower] = [given, { ...given, front: low, rear: low }].map((one) =>
-      read(firstCar(one)),
+      readBack(firstCar(one)),
     );
     if (!car || !lower) throw new Error("no cars");
     expect(totalMassOf(lower).height).toBeLessThan(totalMassOf(car).height);

@@ -1,37 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { phaseNames } from "../../../lib/balance/phases.js";
-import type { Car } from "../../../lib/car/car.js";
-import { carFromJson } from "../../../lib/car/file/parse.js";
 import { forEach } from "../../../lib/certainty/phase-bands.js";
 import type { Sample } from "../../../lib/certainty/sampled-behaviour.js";
 import { sharedDoubts } from "../../../lib/certainty/shared-doubts.js";
-import { firstCar } from "../../../lib/measure/first-car.js";
 import { nextToMeasure } from "../../../lib/measure/next-to-measure.js";
 import { normalFrom, randomFrom } from "../../../lib/random.js";
-
-const axle = {
-  track: 1.45,
-  kind: "independent",
-  tyreRadius: 0.29,
-  pressure: 200e3,
-  bar: 0.018,
-  rideHeight: 0.13,
-} as const;
-
-function firstRook(): Car {
-  const content = firstCar({
-    ...{ name: "Rook", mass: 1080, frontShare: 0.52, wheelbase: 2.4, driven: "rear", seat: "left" },
-    front: axle,
-    rear: { ...axle, kind: "beam", bar: 0 },
-  });
-  const { car } = carFromJson(JSON.parse(JSON.stringify(content)));
-  if (car === undefined) throw new Error("no car");
-  return car;
-}
+import { axle, firstRook } from "./first-rook.js";
 
 describe("what to measure next", () => {
   test("is worth its share, less what measuring leaves in doubt", () => {
-    const car = firstRook();
+    const car = firstRook({ ...axle, kind: "beam", bar: 0 });
     const spread = car.known?.["body.height"]?.spread ?? 0;
     const [first, second, ...more] = nextToMeasure(car, {
       balance: [
@@ -49,7 +27,9 @@ describe("what to measure next", () => {
 
   test("never tapes the joints of a beam", () => {
     const balance = [{ path: "rear.geometry.rollCentreHeight", share: 1 }];
-    expect(nextToMeasure(firstRook(), { balance, changes: [] })).toEqual([]);
+    expect(
+      nextToMeasure(firstRook({ ...axle, kind: "beam", bar: 0 }), { balance, changes: [] }),
+    ).toEqual([]);
   });
 });
 

@@ -1,52 +1,19 @@
 import { describe, expect, test } from "vitest";
-import {
-  type Car,
-  carFromJson,
-  firstCar,
-  learnt,
-  rideRateOf,
-  uncertainNumbersOf,
-} from "../../../lib/index.js";
+import { type Car, learnt, rideRateOf, uncertainNumbersOf } from "../../../lib/index.js";
 import { acceptable, beforeLearning, isStill } from "../../../site/pages/measure/learn/accept.js";
 import { observationsOf } from "../../../site/pages/measure/learn/observations.js";
 import { written } from "../../../site/pages/measure/model/write.js";
 import { readingInWords } from "../../../site/say/measure/learn.js";
 import type { Accepted } from "../../../site/store/measured-sheets.js";
-
-const axle = {
-  track: 1.45,
-  kind: "independent",
-  tyreRadius: 0.29,
-  pressure: 200e3,
-  bar: 0.018,
-  rideHeight: 0.13,
-} as const;
-
-function firstRook(): Car {
-  const content = firstCar({
-    ...{ name: "Rook", mass: 1080, frontShare: 0.52, wheelbase: 2.4, driven: "rear", seat: "left" },
-    front: axle,
-    rear: axle,
-  });
-  const { car } = carFromJson(JSON.parse(JSON.stringify(content)));
-  if (car === undefined) throw new Error("no car");
-  return car;
-}
+import { firstRook } from "../../lib/measure/first-rook.js";
+import { ballastTexts } from "./ballast-texts.js";
 
 /** What was read of a car whose front ride rate is a fifth higher than the file has it. */
 function sheetOf(car: Car) {
   const rate = 1.2 * rideRateOf(car.front);
-  const texts = [50, 100, 150].flatMap((added, i) => {
-    const fall = String((1000 * added * 9.80665) / (2 * rate));
-    const at = (key: string) => `ride-rate.front.${key}.${i}`;
-    return [
-      [at("added"), String(added)],
-      [at("fallLeft"), fall],
-      [at("fallRight"), fall],
-    ];
-  });
+  const texts = ballastTexts(rate, [50, 100, 150]);
   return Object.fromEntries(
-    texts.map(([place = "", text = ""]) => [place, { text, units: "metric" as const }]),
+    texts.map(([place, text]) => [place, { text, units: "metric" as const }]),
   );
 }
 

@@ -34,6 +34,7 @@ import {
   nothingMeasured,
   withReading,
 } from "../../../site/store/measured-sheets.js";
+import { ballastTexts } from "./ballast-texts.js";
 
 const typed = (texts: Readonly<Record<string, string>>, units: "metric" | "us" = "metric"): Sheet =>
   Object.fromEntries(Object.entries(texts).map(([place, text]) => [place, { text, units }]));
@@ -61,17 +62,7 @@ const scales = {
 /** Loads and falls of the front axle, by its rates in series. */
 function ballast(): Record<string, string> {
   const rate = 1 / (1 / wheelRateOf(demoCar.front) + 1 / tyreStiffnessOf(demoCar.front, 2752.6));
-  return Object.fromEntries(
-    [40, 80, 120].flatMap((added, i) => {
-      const fall = String((1000 * added * 9.80665) / (2 * rate));
-      const at = (key: string) => `ride-rate.front.${key}.${i}`;
-      return [
-        [at("added"), String(added)],
-        [at("fallLeft"), fall],
-        [at("fallRight"), fall],
-      ];
-    }),
-  );
+  return Object.fromEntries(ballastTexts(rate, [40, 80, 120]));
 }
 
 const hubSteps = (ratio: number) =>

@@ -3,13 +3,7 @@ import { cornerMomentAt, type DrivenCorner, latestDrive } from "@rollbook/lib";
 import type { Drawing } from "@rollbook/page";
 import { words } from "../../../say/practice/words.js";
 import type { Look } from "./charts.js";
-
-const wheels = [
-  ["front", "left", "frontLeft"],
-  ["front", "right", "frontRight"],
-  ["rear", "left", "rearLeft"],
-  ["rear", "right", "rearRight"],
-] as const;
+import { wheels } from "./wheels.js";
 
 const HALF = 0.32; // of a column
 

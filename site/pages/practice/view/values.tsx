@@ -4,13 +4,7 @@ import { format } from "@rollbook/page";
 import { words } from "../../../say/practice/words.js";
 import { type Look, valuesAt } from "./charts.js";
 import { RowTable } from "./row-table.js";
-
-const wheels = [
-  ["front", "left", "frontLeft"],
-  ["front", "right", "frontRight"],
-  ["rear", "left", "rearLeft"],
-  ["rear", "right", "rearRight"],
-] as const;
+import { wheels } from "./wheels.js";
 
 /** What every drive measures where the reader looks, worked out while it is unfolded. */
 export function Values({
