@@ -48,8 +48,8 @@ export function Model({ log, event, run, car, driver }: Topic) {
 function OtherRoad({ names, car }: { readonly names: readonly string[]; readonly car: number }) {
   if (names.length === 0) return null;
   const add = () => {
-    const run = insertNext({ kind: "baseline" }, car);
-    if (run !== undefined) say(said.baselineAdded(run));
+    const added = insertNext({ kind: "baseline" }, [car]);
+    if (added !== undefined) say(said.baselineAdded(added.run), added.takeBack);
   };
   return (
     <div class="beware" id="other-road">
