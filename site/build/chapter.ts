@@ -1,6 +1,6 @@
 import { words } from "../cells/words.js";
 import type { Outputs } from "../kernel/run.js";
-import { type Heading, render } from "./markdown.js";
+import { render } from "./markdown.js";
 import { type Cell, CourseError, type Notebook, placeIn } from "./notebook.js";
 
 /** A chapter ready to be put into a page. */
@@ -10,7 +10,6 @@ export interface Chapter {
   readonly title: string;
   /** The one idea, from the paragraph under the title. */
   readonly idea: string;
-  readonly sections: readonly Heading[];
   readonly html: string;
 }
 
@@ -22,8 +21,8 @@ function codeHtml(notebook: Notebook, cell: Cell, outputs: Outputs): string {
   return `<div class="cell">${shown.join("\n")}${link}</div>`;
 }
 
-function proseHtml(notebook: Notebook, cell: Cell, headings: Heading[]): string {
-  const html = render(cell.source, headings);
+function proseHtml(notebook: Notebook, cell: Cell): string {
+  const html = render(cell.source);
   const [, fault] = /class="katex-error" title="([^"]*)"/.exec(html) ?? [];
   if (fault) throw new CourseError(`${placeIn(notebook, cell.id)}: ${fault}`);
   return html;
@@ -52,16 +51,12 @@ export const codePage = ({ name }: Pick<Notebook, "name">): string => `${name}.c
 
 export function chapterOf(notebook: Notebook, outputs: Outputs): Chapter {
   const { name } = notebook;
-  const headings: Heading[] = [];
   const html = notebook.cells
     .map((cell) =>
-      cell.kind === "code"
-        ? codeHtml(notebook, cell, outputs)
-        : proseHtml(notebook, cell, headings),
+      cell.kind === "code" ? codeHtml(notebook, cell, outputs) : proseHtml(notebook, cell),
     )
     .join("\n");
   ensureUniqueIds(name, html);
   const number = /^\d+/.exec(name)?.[0] ?? "";
-  const sections = headings.filter(({ level }) => level === 2);
-  return { name, number, ...titleAndIdea(notebook), sections, html };
+  return { name, number, ...titleAndIdea(notebook), html };
 }

@@ -2,12 +2,6 @@ import katexModule from "@vscode/markdown-it-katex";
 import katex from "katex";
 import MarkdownIt from "markdown-it";
 
-export interface Heading {
-  readonly level: number;
-  readonly text: string;
-  readonly id: string;
-}
-
 /** A stable anchor from a heading's words. */
 export function slug(text: string): string {
   return text
@@ -30,16 +24,11 @@ const markdown = new MarkdownIt({ html: false, typographer: true }).use(katexPlu
   throwOnError: false,
 });
 
-markdown.core.ruler.push("heading_anchors", ({ tokens, env }) => {
+markdown.core.ruler.push("heading_anchors", ({ tokens }) => {
   tokens.forEach((token, index) => {
     if (token.type !== "heading_open") return;
     const text = tokens[index + 1]?.content ?? "";
     token.attrSet("id", slug(text));
-    (env.headings as Heading[] | undefined)?.push({
-      level: Number(token.tag.slice(1)),
-      text,
-      id: slug(text),
-    });
   });
 });
 
@@ -63,10 +52,8 @@ const wrapTable = markdown.renderer.rules;
 wrapTable.table_open = () => '<div class="table"><table>';
 wrapTable.table_close = () => "</table></div>";
 
-/** Markdown as HTML, its headings added to the list. */
-export function render(source: string, headings: Heading[] = []): string {
-  return markdown.render(source, { headings });
-}
+/** Markdown as HTML. */
+export const render = (source: string): string => markdown.render(source);
 
 /** A line of markdown as HTML without a paragraph around it. */
 export const renderInline = (source: string): string => markdown.renderInline(source);
