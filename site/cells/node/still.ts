@@ -9,8 +9,9 @@ export function still<const I extends Inputs>(spec: FigureSpec<I>): string {
   const pictures = spec.panels.map((panel) =>
     picture(panel, values, panelLabel(panel, spec.title)),
   );
+  const kind = ["figure", ...(spec.layout ? [spec.layout] : [])].join(" ");
   return (
-    `<figure class="figure" id="${spec.id}" data-figure data-inputs="${Object.keys(spec.inputs).length}">` +
+    `<figure class="${kind}" id="${spec.id}" data-figure data-inputs="${Object.keys(spec.inputs).length}">` +
     `<figcaption>${escapeHtml(spec.title)}</figcaption>` +
     `<div class="panels">${pictures.join("")}</div>` +
     `<p class="says">${escapeHtml(spec.says(values))}</p></figure>`
