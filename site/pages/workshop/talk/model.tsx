@@ -63,8 +63,8 @@ function askOf(tested: ReturnType<typeof testedIn>, { venue }: EventEntry): Band
 function OtherRoad({ names, car }: { readonly names: readonly string[]; readonly car: number }) {
   if (names.length === 0) return null;
   const add = () => {
-    const run = insertNext({ kind: "baseline" }, car);
-    if (run !== undefined) say(said.baselineAdded(run));
+    const added = insertNext({ kind: "baseline" }, [car]);
+    if (added !== undefined) say(said.baselineAdded(added.run), added.takeBack);
   };
   return (
     <div class="beware" id="other-road">
