@@ -235,6 +235,7 @@ export {
   nextToMeasure,
   type Sharpening,
   type SharpeningId,
+  sharpeningsFor,
 } from "./measure/next-to-measure.js";
 export * from "./measure/raised-axle.js";
 export * from "./measure/repeats.js";

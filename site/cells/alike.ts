@@ -6,4 +6,4 @@ export { area, arrow, curve, dot, label, line, type Mark, type Point, type Tone 
 export { currentCar, format } from "./reader.js";
 export { changeLabel, movedInWords, pollAdviceInWords, warningInWords } from "./say.js";
 export { axleAt, axleSeenThrough, seenView } from "./see-through.js";
-export { from } from "./spec.js";
+export { from, isLeast, isMost } from "./spec.js";
