@@ -51,6 +51,14 @@ markdown.core.ruler.push("cautions", ({ tokens }) => {
   });
 });
 
+/** A paragraph that asks to move a figure says nothing where nothing moves. */
+markdown.core.ruler.push("to_find_out", ({ tokens }) => {
+  tokens.forEach((token, index) => {
+    const asks = /^\*\*Find out\.\*\*/.test(tokens[index + 1]?.content ?? "");
+    if (token.type === "paragraph_open" && asks) token.attrSet("class", "find-out");
+  });
+});
+
 const wrapTable = markdown.renderer.rules;
 wrapTable.table_open = () => '<div class="table"><table>';
 wrapTable.table_close = () => "</table></div>";

@@ -9,4 +9,4 @@ export { axleAt, axleInTurn, carInTurn, type SeenAxle } from "./living/seen-axle
 export { area, arrow, curve, dot, label, line, type Mark, type Point, type Tone } from "./marks.js";
 export { currentCar, format } from "./reader.js";
 export { changeLabel, movedInWords, pollAdviceInWords, warningInWords } from "./say.js";
-export { from } from "./spec.js";
+export { from, isLeast, isMost } from "./spec.js";

@@ -4,6 +4,7 @@ import { bodyLimit } from "hono/body-limit";
 import { streamSSE } from "hono/streaming";
 import { networkCode } from "./addresses.js";
 import { Buckets } from "./buckets.js";
+import { DiskRefused } from "./journal.js";
 import type { PaddockDay } from "./paddock-day.js";
 import { asName, renamed } from "./phones.js";
 import type { Filer } from "./rights.js";
@@ -52,11 +53,9 @@ export function paddockApp(day: PaddockDay, place: Place): Hono<Env> {
     return (filer === "desk" ? largeBody : smallBody)(c, next);
   });
   app.onError((error, c) => {
-    console.error(error instanceof Error ? error.message : error);
-    return c.json(
-      { fault: "The desk cannot keep it now: its disk refuses. Nothing was filed." },
-      507,
-    );
+    const full = error instanceof DiskRefused;
+    console.error(full ? `The disk refuses: ${error.message}` : error);
+    return full ? refuse(c, 507, diskRefuses) : refuse(c, 500, programFault);
   });
   app.get("/paddock/day", (c) => c.json({ kind: "rollbook paddock", version: 1 }));
   addJoining(app, day, place, guesses);
@@ -71,7 +70,11 @@ const tooLarge = (c: Context) => c.json({ fault: "That is too much for one messa
 const smallBody = bodyLimit({ maxSize: BODY_OF_PHONE, onError: tooLarge });
 const largeBody = bodyLimit({ maxSize: BODY_OF_DESK, onError: tooLarge });
 
-const refuse = (c: Context, code: 400 | 401 | 403 | 409 | 413 | 429 | 507, fault: string) =>
+const diskRefuses = "The desk cannot keep it now: its disk refuses. Nothing was filed.";
+const programFault =
+  "A fault of the desk’s program: nothing was filed. It is told in the terminal there.";
+
+const refuse = (c: Context, code: 400 | 401 | 403 | 409 | 413 | 429 | 500 | 507, fault: string) =>
   c.json({ fault }, code);
 
 const addressOf = (c: Ctx): string => c.env?.incoming?.socket?.remoteAddress ?? "";

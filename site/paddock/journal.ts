@@ -11,6 +11,9 @@ export interface Opened {
   readonly unreadable: number;
 }
 
+/** The disk did not take what was added; nothing of it is kept. */
+export class DiskRefused extends Error {}
+
 /** Lines that wait for the disk, and whoever waits for them. */
 interface Waiting {
   readonly text: string;
@@ -71,8 +74,9 @@ export class Journal {
       try {
         await this.#write(Buffer.from(now.map(({ text }) => text).join("")));
         for (const { done } of now) done();
-      } catch (error) {
-        for (const { failed } of now) failed(error);
+      } catch (cause) {
+        const why = cause instanceof Error ? cause.message : String(cause);
+        for (const { failed } of now) failed(new DiskRefused(why, { cause }));
       }
     }
     this.#busy = undefined;

@@ -1,7 +1,7 @@
 import { effect } from "@preact/signals-core";
 import { demoCar, Refusal } from "@rollbook/lib";
 import { refusalInWords } from "../../say/refusal.js";
-import { predictionOf } from "../../store/predictions.js";
+import { openUnasked, predictionOf } from "../../store/predictions.js";
 import {
   clipAttributes,
   isChart,
@@ -22,6 +22,7 @@ import { element, placeOf } from "./element.js";
 import { linkFigure } from "./figure-link.js";
 import { fitFrame } from "./frames.js";
 import { holdPicture } from "./hold.js";
+import { type Looks, looksOf } from "./looks.js";
 import type { Slider } from "./named-choice.js";
 import { numbersFold } from "./numbers.js";
 import { player } from "./player.js";
@@ -72,7 +73,7 @@ function lockUntilFiled(
   const notice = element("p", { class: "locked" }, link, words.unlocks);
   controls.before(notice);
   effect(() => {
-    const open = predictionOf(prediction).now.value !== undefined;
+    const open = predictionOf(prediction).now.value !== undefined || openUnasked().now.value;
     controls.disabled = !open;
     place.toggleAttribute("data-locked", !open);
     notice.hidden = open;
@@ -92,6 +93,7 @@ class LiveFigure<const I extends Inputs> {
   readonly #start: ValuesOf<I>;
   #values: ValuesOf<I>;
   #follow: (values: ValuesOf<I>) => void = () => {};
+  #looks: Looks<ValuesOf<I>> | undefined;
 
   constructor(
     private readonly spec: FigureSpec<I>,
@@ -137,6 +139,7 @@ class LiveFigure<const I extends Inputs> {
   /** Answers what the figure says now. */
   #redraw(): string {
     this.#follow(this.#values);
+    this.#looks?.at(this.#values);
     try {
       const drawn = this.#draw();
       const sentence = this.spec.says(this.#values);
@@ -178,7 +181,13 @@ class LiveFigure<const I extends Inputs> {
     back.addEventListener("click", () => this.#take({}));
     const controls = element("fieldset", { class: "controls" }, ...rows, ...this.#player(), back);
     this.place.append(controls, this.#aloud.node);
-    if (this.spec.after) lockUntilFiled(this.place, controls, this.spec.after);
+    const { after, looks } = this.spec;
+    if (after) lockUntilFiled(this.place, controls, after);
+    if (after && looks) {
+      this.#looks = looksOf(after, this.spec);
+      controls.before(this.#looks.list);
+      controls.after(this.#looks.seeing);
+    }
     const take = (wanted: Readonly<Record<string, number>>) => this.#take(wanted);
     this.#follow = linkFigure(this.spec, this.place, controls, take);
   }

@@ -29,6 +29,8 @@ export function lightParts(): void {
     if (lit) lit.dataset.lit = word?.dataset.part;
   };
   for (const kind of ["mouseover", "focusin", "click"] as const)
-    article.addEventListener(kind, ({ target }) => light(wordAt(target)));
+    article.addEventListener(kind, ({ target }) =>
+      light(wordAt(target) ?? wordAt(document.activeElement)),
+    );
   article.addEventListener("focusout", () => light(undefined));
 }

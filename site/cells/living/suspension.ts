@@ -34,7 +34,7 @@ export function damper(corner: Corner, axle: SeenAxle, lean: Lean): Mark[] {
 const TURNS = 7;
 
 /** A coil between two points, as wide however long. */
-function coil(from: Point, to: Point): Point[] {
+export function coil(from: Point, to: Point): Point[] {
   const [dx, dz] = [to[0] - from[0], to[1] - from[1]];
   const length = Math.hypot(dx, dz);
   const [across, up] = [(-dz / length) * 0.055, (dx / length) * 0.055];

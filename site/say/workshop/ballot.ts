@@ -23,6 +23,9 @@ export const ballot = {
   closed: "The vote is closed.",
   ofThisRun: (what: string) =>
     `${what}. Which end slides earlier than before, by that change alone?`,
+  atHand: "The question of this run",
+  which: "About which change",
+  withCards: "With cards: open Vote below and count them there.",
   thisRun: (what: string) => `This run’s change: ${what}`,
   ways: {
     front: "the front, where anything is felt",

@@ -25,9 +25,12 @@ export const paddock = {
     in: (name: string) => `At the desk as ${name}.`,
     desk: "This is the desk: what phones file comes in here.",
     out: "This phone is no longer in the day; join again, or ask at the desk. What you wrote is still here.",
+    draft:
+      "The plan on this device has changes that are not filed: phones and other desks follow the plan as it was filed last (Plan, at its end).",
     away: "Out of reach of the desk: it goes on trying.",
+    fault: "The desk’s machine does not take it now.",
     waiting: (count: number) =>
-      `${count === 1 ? "One entry waits" : `${count} entries wait`} here and ${count === 1 ? "goes" : "go"} out once the desk is in reach.`,
+      `${count === 1 ? "One entry waits" : `${count} entries wait`} here and ${count === 1 ? "goes out by itself" : "go out by themselves"}.`,
     refused: (count: number) =>
       `The desk does not take ${count === 1 ? "one entry" : `${count} entries`}: ask there.`,
     another:

@@ -1,52 +1,35 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import {
-  driverRuns,
-  type LogEntry,
-  mergeLogs,
-  onOtherRoad,
-  readEntry,
-  setUpOfRun,
-  standing,
-} from "@rollbook/lib";
+import { driverRuns, mergeLogs, onOtherRoad, setUpOfRun, standing } from "@rollbook/lib";
 import type { Page } from "playwright-core";
-import { afterAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inRoot } from "../../../site/build/paths.js";
-import { type Started, startPaddock } from "../../../site/paddock/start.js";
+import { killed, listen, onDisk, Paddocks, post, type Running } from "../paddock/process.js";
+import { BarePhone } from "./bare-phone.js";
 import { useBrowser } from "./browser.js";
 import { goTo, tap } from "./workshop.js";
 
 const { open } = useBrowser();
 
 mkdirSync(inRoot(".cache"), { recursive: true });
-const folder = mkdtempSync(inRoot(".cache/test-paddock-"));
+const own = mkdtempSync(inRoot(".cache/test-paddock-"));
+const folder = join(own, "day");
 const course = process.env.DIST ?? inRoot("dist");
-let paddock: Started | undefined;
+let paddocks: Paddocks;
 
-const start = async (port = 0): Promise<Started> => {
-  paddock = await startPaddock({ folder, course, port, address: "127.0.0.1" });
-  return paddock;
-};
-
-afterAll(async () => {
-  await paddock?.stop();
-  rmSync(folder, { recursive: true, force: true });
+beforeAll(async () => {
+  paddocks = await Paddocks.in(own);
 });
 
-/** All that the desk's machine has of the day. */
-const filedLog = () => {
-  const lines = readFileSync(join(folder, "day.jsonl"), "utf8").split("\n").slice(0, -1);
-  const entries = lines.flatMap((line): LogEntry[] => {
-    const { entry } = readEntry(JSON.parse(line).entry);
-    return entry === undefined ? [] : [entry];
-  });
-  return { count: entries.length, log: mergeLogs({ entries }) };
-};
+afterAll(() => {
+  paddocks.killAll();
+  rmSync(own, { recursive: true, force: true });
+});
 
 const waiting = (page: Page, count: number) =>
   page.locator(`#paddock-state[data-waiting="${count}"]`).waitFor();
 
-async function joinAs(address: string, code: string, name: string): Promise<Page> {
+async function joinAs({ address, code }: Running, name: string): Promise<Page> {
   const { page } = await open(`${address}/workshop.html#join?code=${code}`, {
     viewport: { width: 360, height: 740 },
     hasTouch: true,
@@ -56,120 +39,217 @@ async function joinAs(address: string, code: string, name: string): Promise<Page
   return page;
 }
 
-const report = async (page: Page, phase: string): Promise<void> => {
-  await tap(page, { corner: "Corner 1", phase, input: "steady" });
+/** Files a report by the page's own form. */
+async function report(page: Page, words: string): Promise<void> {
+  await tap(page, { corner: "Corner 1", phase: "middle", input: "steady" });
   await page.locator("#ask-balance .chip", { hasText: "+1" }).click();
+  await page.locator("#ask-words").fill(words);
   await page.locator("#file-report").click();
-};
+}
 
-describe("a day with a desk, phones and no internet", () => {
-  it("goes as it goes: two cars, a desk that stops twice, a skipped change, rain, one who leaves", async () => {
-    const { place } = await start();
-    const { address, code, secret } = place;
-    const port = Number(new URL(address).port);
+const said = (page: Page, sentence: string) =>
+  page.locator("p.notice", { hasText: sentence }).waitFor();
+
+const drivers = ["Ada", "Bela", "Chidi", "Dana", "Emil", "Femi", "Greta", "Hana"];
+
+/** Two different cars, four runs, a change on each car in the second. */
+async function plan(desk: Page): Promise<void> {
+  await goTo(desk, "plan");
+  await desk.locator("#new-day").click();
+  await desk.locator("#day-drivers").fill(drivers.join("\n"));
+  for (const [field, value] of [
+    ["#day-cars", "2"],
+    ["#day-minutes", "235"],
+  ] as const) {
+    await desk.locator(field).fill(value);
+    await desk.locator(field).press("Tab");
+  }
+  for (const step of [0, 1, 2, 3]) {
+    await desk.locator("#step-add").click();
+    const kind = ["baseline", "change", "no change", "no change"][step] ?? "";
+    await desk.locator(`#step-${step}-kind`).selectOption(kind);
+  }
+  await desk.locator("#car-2-file").selectOption({ index: 1 });
+  await desk.locator("#edited-car .chip").nth(1).click();
+  await desk.locator("#step-1-kind").selectOption("change");
+  await desk.locator("#file-plan").click();
+  await waiting(desk, 0);
+}
+
+/** Who drives which car in the run at hand, as the desk reads it. */
+async function carsOf(desk: Page): Promise<Map<string, number>> {
+  const text = ((await desk.locator("#run .at-hand").textContent()) ?? "").replaceAll(
+    "\u00a0",
+    " ",
+  );
+  return new Map(
+    [...text.matchAll(/car (\d): (\w+)/g)].map(([, car, name = ""]) => [name, Number(car)]),
+  );
+}
+
+/** Lets the day be so many minutes late: the clock of the desk was begun that much earlier. */
+async function late({ address, secret }: Running, desk: Page, minutes: number): Promise<void> {
+  const text = (await desk.locator("#run .at-hand").textContent()) ?? "";
+  const ahead = Number(/(\d+) min ahead/.exec(text)?.[1] ?? 0);
+  const stream = await listen(address, secret);
+  await stream.until(({ event }) => event === "caught-up");
+  stream.stop();
+  const { data } = stream.heard.findLast(({ event }) => event === "clock") ?? {};
+  const { clock } = data as { clock: { begun: number } };
+  const begun = clock.begun - (ahead + minutes) * 60_000;
+  await post(address, "clock", secret, { clock: { ...clock, begun } });
+}
+
+describe("a Saturday with a desk, a wall, eight phones and no internet", () => {
+  it("goes as it goes, and in the end every report stands once, at its run and car", async () => {
+    let at = await paddocks.start(folder, course);
+    const again = async () => {
+      at = await paddocks.start(folder, course, Number(new URL(at.address).port));
+    };
+    const { address, secret } = at;
     const { page: desk } = await open(`${address}/workshop.html#desk?secret=${secret}`);
     await desk.locator("#open-codes-wall").waitFor();
     expect(desk.url()).not.toContain(secret);
+    await plan(desk);
 
-    // The plan: two different cars, a change on the first
-    await goTo(desk, "plan");
-    await desk.locator("#new-day").click();
-    await desk.locator("#day-drivers").fill("Ada\nBela\nChidi");
-    await desk.locator("#day-cars").fill("2");
-    await desk.locator("#day-cars").press("Tab");
-    for (const step of [0, 1, 2]) {
-      await desk.locator("#step-add").click();
-      if (step === 1) await desk.locator("#step-1-kind").selectOption("change");
-    }
-    await desk.locator("#car-2-file").selectOption({ index: 1 });
-    await desk.locator("#edited-car").waitFor();
-    await desk.locator("#file-plan").click();
-    await waiting(desk, 0);
-
-    // Two phones: a code, a name, and the run at hand
-    const [ada, bela] = [await joinAs(address, code, "Ada"), await joinAs(address, code, "Bela")];
-    expect(await ada.locator("#my-drive").textContent()).toContain("car 1");
-    expect(await bela.locator("#my-drive").textContent()).toContain("car 2");
+    // Eight phones: three with the pages' own forms, five over the network alone
+    const [ada, bela, chidi] = [
+      await joinAs(at, "Ada"),
+      await joinAs(at, "Bela"),
+      await joinAs(at, "Chidi"),
+    ];
+    const bare: BarePhone[] = [];
+    for (const name of drivers.slice(3)) bare.push(await BarePhone.join(address, at.code, name));
+    await goTo(desk, "desk");
+    await desk.locator("#not-joined", { hasText: "Every driver of the day has joined" }).waitFor();
     expect(await ada.locator("nav.views a").allTextContents()).toEqual(["Report", "Log"]);
-
-    // Run 1: filed at the desk, and who is missing
-    await goTo(desk, "run");
-    await desk.locator("#begin-run").click();
-    await desk.locator("#begin-run-2").click();
-    await report(ada, "middle");
-    await ada.locator("p.notice", { hasText: "Filed at the desk" }).waitFor();
-    await desk.locator("#reports-in", { hasText: "1 of 3" }).waitFor();
-
-    // A vote: private on the wall too, until it is revealed
     const wall = await desk.context().newPage();
     await wall.goto(`${address}/workshop.html#wall`);
     await wall.locator(".room .clock").waitFor();
     expect(await wall.locator("nav.views").isVisible()).toBe(false);
-    await desk.locator("#poll-fold > summary").click();
-    await desk.locator("#poll-text").fill("Which end slides first?");
-    await desk.locator("#poll-right .chip", { hasText: "A" }).click();
+
+    /** What should stand in the end: driver, run, car, and the driver's own words. */
+    const expected: [string, number, number | undefined, string][] = [];
+    const wordsOf = (name: string, run: number) => `${name} in run ${run}`;
+    const expectAll = (run: number, cars: ReadonlyMap<string, number>) => {
+      for (const name of drivers)
+        if (cars.has(name)) expected.push([name, run, cars.get(name), wordsOf(name, run)]);
+    };
+    const fileBare = async (run: number, cars: ReadonlyMap<string, number>) => {
+      for (const phone of bare.filter(({ name }) => cars.has(name)))
+        await phone.report(run, {
+          ...{ corner: "Corner 1", phase: "middle", input: "steady", balance: -1 },
+          words: wordsOf(phone.name, run),
+        });
+    };
+
+    // Run 1; the machine is killed while Bela is out, whose report waits and says so
+    await goTo(desk, "run");
+    await desk.locator("#clock-toggle").click();
+    for (const id of ["#begin-run", "#begin-run-2"]) await desk.locator(id).click();
+    await waiting(desk, 0);
+    const first = await carsOf(desk);
+    expectAll(1, first);
+    for (const [name, page] of [
+      ["Ada", ada],
+      ["Bela", bela],
+    ] as const)
+      await page.locator("#my-drive", { hasText: `car ${first.get(name)}` }).waitFor();
+    await report(ada, wordsOf("Ada", 1));
+    await said(ada, "Filed at the desk");
+    await killed(at);
+    await report(bela, wordsOf("Bela", 1));
+    await said(bela, "It waits here");
+    await again();
+    await waiting(bela, 0);
+    await said(bela, "Filed at the desk");
+    await report(chidi, wordsOf("Chidi", 1));
+    await fileBare(1, first);
+    await desk.locator("#reports-in", { hasText: "8 of 8" }).waitFor();
+
+    // Run 2: its question is made of its changes; all vote, and nobody sees how until it is revealed
+    await desk.locator("#run-later").click();
+    await desk.locator("#clock-toggle").click();
+    await desk.locator("#stage-next").click();
+    await desk.locator("#question-at-hand #question-of-car .chip").nth(1).waitFor();
     await desk.locator("#ask-phones").click();
-    await ada.locator("#ballot-letter .chip", { hasText: "A" }).click();
-    await bela.locator("#ballot-letter .chip", { hasText: "B" }).click();
-    await wall.locator(".voted", { hasText: "2 of 3 have voted." }).waitFor();
+    for (const [i, page] of [ada, bela, chidi].entries())
+      await page.locator("#ballot-letter .chip").nth(i).click();
+    await waiting(desk, 0);
+    for (const phone of bare) await phone.vote("d");
+    await wall.locator(".voted", { hasText: "8 of 8 have voted." }).waitFor();
     expect(await wall.locator(".room").textContent()).not.toMatch(/A: \d/);
     await desk.locator("#reveal").click();
-    await wall.locator(".voted", { hasText: "A: 1, B: 1" }).waitFor();
+    await wall.locator(".voted", { hasText: "A: 1, B: 1, C: 1, D: 5" }).waitFor();
     await ada.locator("#report", { hasText: "The vote is closed." }).waitFor();
-    await wall.close();
 
-    // The desk's machine stops: what is filed waits on the phone, and says so
-    await paddock?.stop();
-    await report(bela, "middle");
-    await bela.locator("p.notice", { hasText: "It waits here" }).waitFor();
-    await desk.locator("#run-later").click();
+    // A change is skipped, it rains, one leaves; the machine is killed once more
     await desk.locator("#change-skipped").click();
-    await start(port);
-    await waiting(bela, 0);
-    await bela.locator("p.notice", { hasText: "Filed at the desk" }).waitFor();
     await desk.locator("#begin-run-2").click();
-    await waiting(desk, 0);
-
-    // Run 2: nothing was changed on car 1, as its driver reads; rain; one leaves
-    await ada.locator("#to-run-at-hand").click();
-    await ada.locator("#my-run", { hasText: "On car 1: nothing is changed" }).waitFor();
     await desk.locator("#rain-now").click();
     await desk.locator("#happenings > summary").click();
-    await desk.locator("#happen-who").selectOption("Chidi");
+    await desk.locator("#happen-who").selectOption("Hana");
     await desk.locator("#driver-left").click();
-    await desk.locator("#reports-in", { hasText: "of 2" }).waitFor();
-    await report(ada, "middle");
-    await ada.locator("p.notice", { hasText: "Filed at the desk" }).waitFor();
-
-    // It stops once more; a report twice on one place is one
-    await paddock?.stop();
-    await report(ada, "middle");
-    await ada.locator("p.notice", { hasText: "It waits here" }).waitFor();
-    await start(port);
-    await waiting(ada, 0);
     await waiting(desk, 0);
-    await desk.locator("#reports-in", { hasText: "1 of 2" }).waitFor();
+    const second = await carsOf(desk);
+    expectAll(2, second);
+    await ada.locator("#to-run-at-hand").click();
+    await ada.locator("#my-run", { hasText: "On car 1: nothing is changed" }).waitFor();
+    for (const page of [bela, chidi]) await page.locator("#to-run-at-hand").click();
+    await report(ada, "Not yet sure");
+    await said(ada, "Filed at the desk");
+    await killed(at);
+    await report(ada, wordsOf("Ada", 2));
+    await report(bela, wordsOf("Bela", 2));
+    await said(ada, "It waits here");
+    await again();
+    await waiting(ada, 0);
+    await waiting(bela, 0);
+    await waiting(desk, 0);
+    await report(chidi, wordsOf("Chidi", 2));
+    await fileBare(2, second);
+    await desk.locator("#reports-in", { hasText: "7 of 7" }).waitFor();
 
-    const { count, log } = filedLog();
-    expect(log.entries).toHaveLength(count); // nothing twice
+    // Twenty minutes late: one tap drops the last run, and the phones follow
+    await late(at, desk, 20);
+    await desk.locator("#late", { hasText: "20 min" }).waitFor();
+    await desk.locator("#remedy-drop-the-last-runs").click();
+    await desk.locator("#run-later").click();
+    await ada.locator("#my-run", { hasText: "Run 3 of 3" }).waitFor();
+    for (const id of ["#begin-run", "#begin-run-2"]) await desk.locator(id).click();
+    await waiting(desk, 0);
+    const third = await carsOf(desk);
+    expectAll(3, third);
+    for (const [name, page] of [
+      ["Ada", ada],
+      ["Bela", bela],
+      ["Chidi", chidi],
+    ] as const) {
+      await page.locator("#to-run-at-hand").click();
+      await report(page, wordsOf(name, 3));
+    }
+    await fileBare(3, third);
+    await desk.locator("#reports-in", { hasText: "7 of 7" }).waitFor();
+
+    const entries = onDisk(folder);
+    const log = mergeLogs({ entries });
+    expect(log.entries).toHaveLength(entries.length); // nothing twice
     const [event, ...others] = standing(log, "event");
     if (event === undefined) throw new Error("the day was filed");
     expect(others).toEqual([]);
-    const runs = driverRuns(log, event).filter(({ reports }) => reports.length > 0);
-    expect(runs.map(({ driver, run, car, reports }) => [driver, run, car, reports.length])).toEqual(
-      [
-        ["Ada", 1, 1, 1],
-        ["Bela", 1, 2, 1],
-        ["Ada", 2, 1, 1],
-      ],
+    const found = driverRuns(log, event).flatMap(({ driver, run, car, reports }) =>
+      reports.map(({ report: { words } }) => [driver, run, car, words]),
     );
+    expect(found).toEqual(expected);
+    expect([first.size, second.size, third.size]).toEqual([8, 7, 7]);
+    expect(standing(log, "report")).toHaveLength(8 + 7 + 7 + 1); // Ada's first word on run 2 too
+    expect(standing(log, "vote")).toHaveLength(8);
     expect(setUpOfRun(log, event, 2, 1)?.id).toBe(setUpOfRun(log, event, 1, 1)?.id);
-    expect(onOtherRoad(log, event, 2)).toEqual(["Ada"]);
-    expect(standing(log, "report")).toHaveLength(4); // the second one on that place too
+    expect(setUpOfRun(log, event, 2, 2)?.id).not.toBe(setUpOfRun(log, event, 1, 2)?.id);
+    expect(onOtherRoad(log, event, 2)).toContain("Ada");
 
     // The desk takes a phone out: it says so, and keeps what it wrote
     await goTo(desk, "desk");
-    await desk.locator("#not-joined", { hasText: "Chidi" }).waitFor();
     await desk.locator("#phones li", { hasText: "Bela" }).getByText("Remove").click();
     await bela.locator("#paddock-state", { hasText: "no longer in the day" }).waitFor();
   });

@@ -1,72 +1,29 @@
-import { type ChildProcess, spawn } from "node:child_process";
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { get } from "node:http";
 import { join } from "node:path";
-import { canonical, type LogEntry, readEntry } from "@rollbook/lib";
-import { build } from "esbuild";
+import { canonical, type LogEntry } from "@rollbook/lib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inRoot } from "../../../site/build/paths.js";
-import { EventCutter } from "../../../site/pages/workshop/paddock/events.js";
 import { event, reportOf, setUp } from "./paddock.js";
+import { killed, listen, onDisk, Paddocks, post, type Running } from "./process.js";
 
 mkdirSync(inRoot(".cache"), { recursive: true });
 const own = mkdtempSync(inRoot(".cache/test-paddock-"));
-const [script, folder, course] = ["paddock.cjs", "day", "course"].map((name) =>
-  join(own, name),
-) as [string, string, string];
-const children: ChildProcess[] = [];
+const [folder, course] = [join(own, "day"), join(own, "course")];
+
+let paddocks: Paddocks;
+const start = (): Promise<Running> => paddocks.start(folder, course);
 
 beforeAll(async () => {
-  await build({
-    ...{ entryPoints: [inRoot("test/site/paddock/child.ts")], outfile: script, bundle: true },
-    ...{ platform: "node", format: "cjs", logLevel: "silent" },
-    alias: { "@rollbook/lib": inRoot("lib/index.ts") },
-  });
+  paddocks = await Paddocks.in(own);
   mkdirSync(course);
   writeFileSync(join(course, "workshop.html"), "<!doctype html><title>Workshop</title>");
 });
 
 afterAll(() => {
-  for (const child of children) child.kill("SIGKILL");
+  paddocks.killAll();
   rmSync(own, { recursive: true, force: true });
 });
-
-interface Running {
-  readonly child: ChildProcess;
-  readonly address: string;
-  readonly code: string;
-  readonly secret: string;
-}
-
-/** Starts a paddock in a process of its own. */
-function start(): Promise<Running> {
-  const child = spawn(process.execPath, [script, folder, course]);
-  children.push(child);
-  return new Promise((resolve, reject) => {
-    child.once("exit", (code) => reject(new Error(`it ended with ${code}`)));
-    child.stderr?.on("data", (text) => reject(new Error(String(text))));
-    child.stdout?.once("data", (text) => resolve({ child, ...JSON.parse(String(text)) }));
-  });
-}
-
-const ended = (child: ChildProcess): Promise<void> =>
-  new Promise((resolve) => child.once("exit", () => resolve()));
-
-async function post(address: string, path: string, token: string, body: object) {
-  const response = await fetch(`${address}/paddock/${path}`, {
-    method: "POST",
-    headers: { "Content-Type": "application/json", Authorization: `Bearer ${token}` },
-    body: JSON.stringify(body),
-  });
-  return { status: response.status, fields: (await response.json()) as Record<string, unknown> };
-}
-
-/** What the file of the day holds, entry by entry. */
-const onDisk = (): LogEntry[] =>
-  readFileSync(join(folder, "day.jsonl"), "utf8")
-    .split("\n")
-    .filter((line) => line !== "")
-    .flatMap((line) => readEntry(JSON.parse(line).entry).entry ?? []);
 
 describe("a desk whose machine is killed", () => {
   it("in the midst of writing, twenty times, loses nothing that it answered and doubles nothing", async () => {
@@ -97,14 +54,12 @@ describe("a desk whose machine is killed", () => {
     for (; kills < 20; kills++) {
       const before = answered.size;
       await expect.poll(() => answered.size, { interval: 1 }).toBeGreaterThan(before + kills);
-      const gone = ended(at.child);
-      at.child.kill("SIGKILL");
-      await gone;
+      await killed(at);
       at = await start();
     }
     await all;
 
-    const there = onDisk();
+    const there = onDisk(folder);
     const contents = there.map(canonical);
     expect(new Set(contents).size).toBe(contents.length);
     expect(new Set(contents)).toEqual(new Set([setUp, event, ...written].map(canonical)));
@@ -150,30 +105,3 @@ describe("over the network", () => {
     child.kill("SIGKILL");
   });
 });
-
-/** Listens to a stream, for as long as a test wants. */
-async function listen(address: string, token: string) {
-  const stop = new AbortController();
-  const headers = { Authorization: `Bearer ${token}` };
-  const response = await fetch(`${address}/paddock/entries?after=0`, {
-    headers,
-    signal: stop.signal,
-  });
-  const pieces = response.body?.pipeThrough(new TextDecoderStream()).getReader();
-  const cutter = new EventCutter();
-  const heard: { event: string; data: unknown }[] = [];
-  return {
-    stop: () => stop.abort(),
-    entries: (): LogEntry[] =>
-      heard.flatMap(({ data }) => (data as { entries?: LogEntry[] }).entries ?? []),
-    until: async (is: (event: { event: string; data: unknown }) => boolean) => {
-      for (;;) {
-        const found = heard.find(is);
-        if (found !== undefined) return found;
-        const { done = true, value = "" } = (await pieces?.read()) ?? {};
-        if (done) throw new Error("the stream has ended");
-        heard.push(...cutter.take(value));
-      }
-    },
-  };
-}

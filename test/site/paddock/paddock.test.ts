@@ -1,6 +1,6 @@
 import { canonical } from "@rollbook/lib";
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { networkCode } from "../../../site/paddock/addresses.js";
 import { Buckets } from "../../../site/paddock/buckets.js";
 import { isForPhone } from "../../../site/paddock/rights.js";
@@ -130,9 +130,26 @@ describe("the desk's machine", () => {
     disk.full = true;
     const refused = await file(ada, ...reportOf("adaaaaaa", "Ada"));
     expect([refused.status, day.filed.length]).toEqual([507, 0]);
+    expect(refused.fields.fault).toContain("its disk refuses");
     disk.full = false;
     expect((await file(ada, ...reportOf("adaaaaaa", "Ada"))).status).toBe(200);
     expect(day.filed).toHaveLength(2);
+  });
+
+  it("tells a fault of its program apart from a full disk, and goes on after", async () => {
+    const { join, file, day } = await paddock();
+    const ada = await join("Ada");
+    const told = vi.spyOn(console, "error").mockImplementation(() => {});
+    const broken = vi.spyOn(day, "hasRoom").mockImplementation(() => {
+      throw new TypeError("a slip of the program");
+    });
+    const refused = await file(ada, ...reportOf("adaaaaaa", "Ada"));
+    expect([refused.status, day.filed.length]).toEqual([500, 0]);
+    expect(refused.fields.fault).toContain("A fault of the desk’s program");
+    expect(told).toHaveBeenCalledWith(expect.any(TypeError));
+    broken.mockRestore();
+    told.mockRestore();
+    expect((await file(ada, ...reportOf("adaaaaaa", "Ada"))).status).toBe(200);
   });
 
   it("lets a phone neither set the clock nor see how to be the desk", async () => {

@@ -12,7 +12,8 @@ import { logNow, takeIn, theLog } from "../../../store/log.js";
 import { draftOf, isFiled } from "../day/draft.js";
 import { change, openFiled, theDay } from "../day/open-day.js";
 import { clock, setClock } from "../run/state.js";
-import { ask } from "./ask.js";
+import { words } from "../words.js";
+import { type Answer, ask } from "./ask.js";
 import { EventCutter, type StreamEvent } from "./events.js";
 import { forDesk } from "./outbox.js";
 import {
@@ -242,9 +243,17 @@ async function drain(): Promise<void> {
   drainSoon();
 }
 
+/** What the desk's machine says where it answers and does not file: its disk is full, its program has a fault. */
+function troubleIn(answer: Answer | undefined): string | undefined {
+  if (answer === undefined || answer.status < 500) return undefined;
+  const { fault } = answer.fields;
+  return typeof fault === "string" ? fault : words.paddock.state.fault;
+}
+
 async function send(entries: readonly LogEntry[]): Promise<boolean> {
   const answer = await ask("entries", { entries });
   if (answer?.status === 401) stand({ out: true });
+  stand({ trouble: troubleIn(answer) });
   if (answer?.status !== 200) return false;
   const { filed, refused } = answer.fields;
   for (const id of Array.isArray(filed) ? filed : []) there.add(String(id));

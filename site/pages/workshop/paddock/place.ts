@@ -48,6 +48,8 @@ export interface Standing {
   readonly reachable?: boolean;
   /** The phone was removed, or the day is another one. */
   readonly out: boolean;
+  /** Why the desk did not take what was sent last, in its own sentence; it is sent again. */
+  readonly trouble?: string | undefined;
   /** Ids of entries that are not at the desk yet. */
   readonly waiting: readonly string[];
   /** Ids of entries that the desk does not take. */

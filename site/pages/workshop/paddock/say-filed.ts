@@ -13,10 +13,10 @@ export function sayFiled(id: string): void {
     }
     let told = "";
     const stop = effect(() => {
-      const { waiting, reachable, out } = standing.value;
+      const { waiting, reachable, out, trouble } = standing.value;
       const here = waiting.includes(id);
       const sentence = here ? words.paddock.waits : words.paddock.filed;
-      if (here && reachable !== false && !out) return; // on its way
+      if (here && reachable !== false && !out && trouble === undefined) return; // on its way
       if (told !== sentence) say(sentence);
       told = sentence;
       if (!here) queueMicrotask(() => stop());

@@ -16,8 +16,8 @@ import { theLog } from "../../../store/log.js";
 import { focusSoon } from "../../../ui/focus.js";
 import { say } from "../../../ui/notice.js";
 import { afterPaint } from "../../../ui/work-at-rest.js";
-import type { Draft } from "../day/draft.js";
-import { change, edit, theDay } from "../day/open-day.js";
+import { type Draft, isFiled } from "../day/draft.js";
+import { change, edit, fileDay, theDay } from "../day/open-day.js";
 import { filedDay } from "../day/reporter.js";
 import { clock } from "../run/state.js";
 import { words } from "../words.js";
@@ -55,22 +55,34 @@ export function changeStep(index: number, with_: (step: PlanStep) => PlanStep): 
   setSteps((steps) => steps.map((step, i) => (i === index ? with_(step) : step)));
 }
 
+/** A step that was put into the plan. */
+export interface Inserted {
+  readonly run: number;
+  takeBack(): void;
+}
+
 /**
  * Puts a step next: after the run at hand, and after the last one that was begun. It has the minutes
- * of the run before. Gives its number; nothing where the day has no room for it.
+ * of the run before. A plan that was filed is filed with it, so that phones and other desks follow.
+ * Nothing where the day has no room for it.
  */
-export function insertNext(step: PlanStep, car = 1): number | undefined {
+export function insertNext(step: PlanStep, cars: readonly number[] = [1]): Inserted | undefined {
   const day = theDay();
   if (day === undefined || runsOfDay(day) >= MOST_STEPS) return undefined;
   const at = Math.max(clock.now.value.run, lastBegun());
-  edit((now) =>
-    withSteps(now, car, (steps) => {
-      const minutes = steps[at - 1]?.minutes;
-      const own = { ...step, ...(minutes && { minutes: { ...minutes } }) };
-      return [...steps.slice(0, at), own, ...steps.slice(at)];
-    }),
-  );
-  return Math.min(at, runsOfDay(day)) + 1;
+  const filed = isFiled(day, theLog());
+  const put = (changed: Draft) => {
+    change(changed);
+    if (filed) fileDay();
+  };
+  put(cars.reduce((now, car) => withSteps(now, car, (steps) => withNext(steps, step, at)), day));
+  return { run: Math.min(at, runsOfDay(day)) + 1, takeBack: () => put(day) };
+}
+
+function withNext(steps: readonly PlanStep[], step: PlanStep, at: number): PlanStep[] {
+  const minutes = steps[at - 1]?.minutes;
+  const own = { ...step, ...(minutes && { minutes: { ...minutes } }) };
+  return [...steps.slice(0, at), own, ...steps.slice(at)];
 }
 
 /** The last run of the plan that was begun; 0 before the first. */

@@ -37,8 +37,11 @@ export function Road({ at }: { readonly at: AtHand }) {
   const turn = (road: "wet" | "dry") => () =>
     happens({ what: "weather", conditions: { road } }, said.weather(road === "wet"));
   const baseline = () => {
-    insertNext({ kind: "baseline" });
-    say(said.baselineAdded);
+    const added = insertNext(
+      { kind: "baseline" },
+      at.cars.map(({ car }) => car),
+    );
+    if (added !== undefined) say(said.baselineAdded, added.takeBack);
   };
   return (
     <>

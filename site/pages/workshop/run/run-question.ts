@@ -11,20 +11,26 @@ const { ballot: said } = words;
 /** A question as it is put to a room. */
 export type Put = Pick<Asked, "ask" | "choices" | "answer" | "instead">;
 
-const keyOf = (car: number): string => `run ${car}`;
+const keyOf = (run: number, car: number): string => `run ${run} car ${car}`;
+
+/** Whether a key is that of a question about a run. */
+export const isOfRun = (key: string): boolean => /^run \d/.test(key);
 
 /** Cars of the run at hand on which something is changed, each with a question of its own. */
 export function runQuestions(): { readonly key: string; readonly label: string }[] {
   const at = atHand.value;
   return (at?.cars ?? [])
     .filter(({ row }) => row.toDo.length > 0 && row.phases !== undefined)
-    .map((one) => ({ key: keyOf(one.car), label: said.thisRun(at ? whatIn(at, one) : "") }));
+    .map((one) => ({
+      key: keyOf(one.row.run, one.car),
+      label: said.thisRun(at ? whatIn(at, one) : ""),
+    }));
 }
 
 /** The question of that key about the run at hand: the model knows the answer. */
 export function runQuestion(key: string): Put | undefined {
   const at = atHand.value;
-  const one = at?.cars.find(({ car, row }) => keyOf(car) === key && row.toDo.length > 0);
+  const one = at?.cars.find(({ car, row }) => keyOf(row.run, car) === key && row.toDo.length > 0);
   if (at === undefined || one?.row.phases === undefined) return undefined;
   const ways = ["front", "nothing", "rear", "both"] as const;
   return {

@@ -3,6 +3,7 @@ import { useWhileOpen } from "../../../ui/while-open.js";
 import { theDay } from "../day/open-day.js";
 import { NoDay } from "../parts/no-day.js";
 import { words } from "../words.js";
+import { AskedToAll } from "./asked-to-all.js";
 import { ForInstructor, ForTheWall, OnTheCars, ReportsIn, WhoDrives } from "./at-hand.js";
 import { RunButtons, StageButtons, StageList } from "./controls.js";
 import { Behind, Time } from "./face.js";
@@ -10,8 +11,9 @@ import { SlipGrid } from "./grid.js";
 import { Happenings, Road } from "./happenings.js";
 import { Late } from "./late.js";
 import { Note } from "./note.js";
+import { QuestionAtHand } from "./question-at-hand.js";
 import { type AtHand, atHand } from "./state.js";
-import { AskedToAll, VoteWithCards } from "./vote.js";
+import { VoteWithCards } from "./vote.js";
 import { chosenQuestion } from "./vote-state.js";
 
 const { run: said } = words;
@@ -37,6 +39,7 @@ function Step({ at }: { readonly at: AtHand }) {
         </div>
         <div>
           <ForInstructor at={at} />
+          <QuestionAtHand at={at} />
           <OnTheCars at={at} />
         </div>
         <div>

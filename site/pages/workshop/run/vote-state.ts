@@ -2,7 +2,7 @@ import { misconceptions, type PollLetter, type QuestionForm } from "@rollbook/li
 import { documentOf, format, reader, spell } from "@rollbook/page";
 import { type Asked, askAbout } from "../../../say/questions/asked.js";
 import { ideas } from "../../../say/questions/ideas.js";
-import { type Put, runQuestion } from "./run-question.js";
+import { isOfRun, type Put, runQuestion } from "./run-question.js";
 
 /** A question that the workbook has ready for a vote. */
 interface ReadyQuestion {
@@ -34,6 +34,8 @@ export interface Vote {
   readonly text: string;
   readonly right?: PollLetter;
   readonly cards: { readonly first: Cards; readonly second: Cards };
+  /** The run for which its own question was chosen last. */
+  readonly madeFor?: number;
   /** Entries of the log that hold the counts so far. */
   readonly filed: { readonly first?: string; readonly second?: string };
 }
@@ -57,7 +59,7 @@ function asCards(kept: unknown): Cards {
 
 /** Reads a vote that was kept. */
 export function asVote(kept: unknown): Vote | undefined {
-  const { ready, text, right, cards, filed } = (kept ?? {}) as Record<string, unknown>;
+  const { ready, text, right, cards, filed, madeFor } = (kept ?? {}) as Record<string, unknown>;
   if (typeof ready !== "string" || typeof text !== "string") return undefined;
   const { first, second } = (cards ?? {}) as Record<string, unknown>;
   const ids = (filed ?? {}) as Record<string, unknown>;
@@ -66,6 +68,7 @@ export function asVote(kept: unknown): Vote | undefined {
     ready,
     text: text.slice(0, 2000),
     ...(letter && { right: letter }),
+    ...(typeof madeFor === "number" && { madeFor }),
     cards: { first: asCards(first), second: asCards(second) },
     filed: {
       ...(typeof ids.first === "string" && { first: ids.first }),
@@ -89,7 +92,7 @@ let last: { key: string; asked: Put | undefined } | undefined;
 /** The question that is chosen, about the reader's car or the run at hand; nothing for one of the instructor's own. */
 export function chosenQuestion(): Put | undefined {
   const { ready } = vote.now.value;
-  if (ready.startsWith("run ")) return runQuestion(ready);
+  if (isOfRun(ready)) return runQuestion(ready);
   if (last?.key !== ready)
     last = { key: ready, asked: readyQuestions.find(({ key }) => key === ready)?.ask() };
   return last.asked;

@@ -1,8 +1,7 @@
 import { signal } from "@preact/signals";
 import { nowStandingFor, type PollCount, type PollEntry, pollAdvice, Refusal } from "@rollbook/lib";
-import { format, reader, spell } from "@rollbook/page";
+import { format, spell } from "@rollbook/page";
 import { pollAdviceInWords } from "../../../say/poll.js";
-import { refusalInWords } from "../../../say/refusal.js";
 import { theLog, write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
@@ -10,7 +9,9 @@ import { ChoiceField, LinesField } from "../../../ui/field.js";
 import { Fold } from "../../../ui/fold.js";
 import { isDesk } from "../paddock/place.js";
 import { words } from "../words.js";
+import { AskedToAll } from "./asked-to-all.js";
 import { PhoneVote } from "./phone-vote.js";
+import { isShownAbove } from "./question-at-hand.js";
 import { type Put, runQuestions } from "./run-question.js";
 import {
   changeVote,
@@ -49,12 +50,12 @@ export function VoteWithCards() {
         id="poll-question"
         label={said.question}
         choices={[["", said.ownQuestion], ...ofThisRun, ...readyChoices]}
-        value={vote.now.value.ready}
+        value={asked === undefined ? "" : vote.now.value.ready}
         choose={choose}
       />
       <div id="poll">
         {asked === undefined ? <OwnQuestion /> : <OfTheBank asked={asked} />}
-        {isDesk() && <PhoneVote />}
+        {isDesk() && !isShownAbove() && <PhoneVote />}
         {rounds.map((round) => (
           <Count key={round} round={round} />
         ))}
@@ -82,23 +83,6 @@ function OwnQuestion() {
         chosen={right}
         choose={(letter) => changeVote({ right: letter })}
       />
-    </>
-  );
-}
-
-/** A question of the bank as it is asked: nothing tells which answer is right. */
-export function AskedToAll({ asked }: { readonly asked: Put }) {
-  return (
-    <>
-      <p class="ask">{spell(asked.ask)}</p>
-      <ol type="A" class="answers-a-d">
-        {asked.choices.map(({ text }) => (
-          <li key={text}>{spell(text)}</li>
-        ))}
-      </ol>
-      {asked.instead !== undefined && (
-        <p class="quiet">{said.instead(refusalInWords(asked.instead, reader))}</p>
-      )}
     </>
   );
 }

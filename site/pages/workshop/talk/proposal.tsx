@@ -21,7 +21,6 @@ import { Fold } from "../../../ui/fold.js";
 import { List } from "../../../ui/list.js";
 import { say } from "../../../ui/notice.js";
 import { ShiftBars } from "../../../ui/shift-bars.js";
-import { change as changeDay, theDay } from "../day/open-day.js";
 import { Bewares } from "../parts/bewares.js";
 import { insertNext } from "../plan/steps.js";
 import { words } from "../words.js";
@@ -93,8 +92,6 @@ function asidesOf({ change, onStops, eased, leanCostUnknown }: Proposal): string
 }
 
 function addToPlan(change: Change, car: number): void {
-  const before = theDay();
-  const run = insertNext({ kind: "change", change }, car);
-  if (before === undefined || run === undefined) return;
-  say(said.added(run), () => changeDay(before));
+  const added = insertNext({ kind: "change", change }, [car]);
+  if (added !== undefined) say(said.added(added.run), added.takeBack);
 }
