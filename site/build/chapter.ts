@@ -21,8 +21,23 @@ function codeHtml(notebook: Notebook, cell: Cell, outputs: Outputs): string {
   return `<div class="cell">${shown.join("\n")}${link}</div>`;
 }
 
-function proseHtml(notebook: Notebook, cell: Cell): string {
-  const html = render(cell.source);
+/** Whether a chapter draws the living car, whose parts its *Why* can then point at. */
+const showsCar = ({ cells }: Notebook): boolean =>
+  cells.some(({ kind, source }) => kind === "code" && /axleSeenThrough|carFromAbove/.test(source));
+
+/** The heading under which each cell stands or which it opens. */
+function headingsOf({ cells }: Notebook): Map<string, string> {
+  let here = "";
+  return new Map(
+    cells.map(({ id, kind, source }) => {
+      if (kind !== "code") here = [...source.matchAll(/^## (.+)$/gm)].at(-1)?.[1] ?? here;
+      return [id, here];
+    }),
+  );
+}
+
+function proseHtml(notebook: Notebook, cell: Cell, isWhy: boolean): string {
+  const html = render(cell.source, isWhy);
   const [, fault] = /class="katex-error" title="([^"]*)"/.exec(html) ?? [];
   if (fault) throw new CourseError(`${placeIn(notebook, cell.id)}: ${fault}`);
   return html;
@@ -51,9 +66,13 @@ export const codePage = ({ name }: Pick<Notebook, "name">): string => `${name}.c
 
 export function chapterOf(notebook: Notebook, outputs: Outputs): Chapter {
   const { name } = notebook;
+  const pointed = showsCar(notebook);
+  const headings = headingsOf(notebook);
   const html = notebook.cells
     .map((cell) =>
-      cell.kind === "code" ? codeHtml(notebook, cell, outputs) : proseHtml(notebook, cell),
+      cell.kind === "code"
+        ? codeHtml(notebook, cell, outputs)
+        : proseHtml(notebook, cell, pointed && headings.get(cell.id) === "Why"),
     )
     .join("\n");
   ensureUniqueIds(name, html);

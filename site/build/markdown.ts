@@ -1,6 +1,7 @@
 import katexModule from "@vscode/markdown-it-katex";
 import katex from "katex";
 import MarkdownIt from "markdown-it";
+import { partWords } from "./part-words.js";
 
 /** A stable anchor from a heading's words. */
 export function slug(text: string): string {
@@ -19,10 +20,9 @@ export const plain = (text: string): string => text.replace(/[*_`$]/g, "");
 const katexPlugin =
   (katexModule as unknown as { default?: typeof katexModule }).default ?? katexModule;
 
-const markdown = new MarkdownIt({ html: false, typographer: true }).use(katexPlugin, {
-  katex,
-  throwOnError: false,
-});
+const markdown = new MarkdownIt({ html: false, typographer: true })
+  .use(katexPlugin, { katex, throwOnError: false })
+  .use(partWords);
 
 markdown.core.ruler.push("heading_anchors", ({ tokens }) => {
   tokens.forEach((token, index) => {
@@ -52,8 +52,9 @@ const wrapTable = markdown.renderer.rules;
 wrapTable.table_open = () => '<div class="table"><table>';
 wrapTable.table_close = () => "</table></div>";
 
-/** Markdown as HTML. */
-export const render = (source: string): string => markdown.render(source);
+/** Markdown as HTML; words that name a part of a car carry its tone where asked. */
+export const render = (source: string, namesParts = false): string =>
+  markdown.render(source, { partWords: namesParts });
 
 /** A line of markdown as HTML without a paragraph around it. */
 export const renderInline = (source: string): string => markdown.renderInline(source);

@@ -80,6 +80,8 @@ export const words = {
   metric: "metric units",
   us: "US units",
   figuresFor: (car: string) => `Figures for ${car}, one of your cars on this device.`,
+  estimated: (count: number, of: number) => `${count} of ${of} values estimated:`,
+  surer: "what would make it surer",
   notForThisCar: (car: string, reason: string) =>
     reason === ""
       ? `Not worked out for ${car}: its file does not give what this takes.`
@@ -105,6 +107,8 @@ export const words = {
     links: "links, wheels",
     dampers: "dampers",
     springs: "springs, bar",
+    tyres: "tyres",
   },
+  inTheAir: "in the air",
   against: (up: string, along: string) => `${up} against ${along}`,
 } as const;

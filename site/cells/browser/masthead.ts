@@ -1,5 +1,5 @@
 import { effect } from "@preact/signals-core";
-import { demoCar } from "@rollbook/lib";
+import { demoCar, uncertainNumbersOf } from "@rollbook/lib";
 import { shortcutsFor } from "../../say/places.js";
 import type { UnitSystem } from "../../say/units.js";
 import { chosenRole } from "../../store/role.js";
@@ -59,5 +59,10 @@ export function completeMasthead(): void {
     unitSwitch(),
   );
   const whose = document.getElementById("whose");
-  if (whose && reader.car !== demoCar) whose.textContent = words.figuresFor(reader.car.name);
+  if (!whose || reader.car === demoCar) return;
+  const numbers = uncertainNumbersOf(reader.car);
+  const estimated = numbers.filter(({ how }) => how === "estimated").length;
+  const link = element("a", { href: "measure.html#next" }, words.surer);
+  const told = `${words.figuresFor(reader.car.name)} ${words.estimated(estimated, numbers.length)}`;
+  whose.replaceChildren(`${told} `, link);
 }

@@ -3,6 +3,7 @@ import { type Case, type Diagnosis, type Eased, placesOf, venueSpeed } from "@ro
 import { format, reader, spell } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import type { BandsSoFar } from "../../../bands/bands.js";
+import { WouldMakeSurer } from "../../../bands/surer.js";
 import { easedNotes, nearTippingNotes } from "../../../say/balance-notes.js";
 import { leverName } from "../../../say/change.js";
 import { askInWords, outcomeInWords, whyNotInWords } from "../../../say/diagnosis.js";
@@ -78,6 +79,7 @@ function Proposals({ diagnosis, of: { car, measured }, bands, carNumber }: Told)
         {sure === undefined ? words.sure.working : words.sure.progress(sure.count, sure.of)}
       </p>
       <p class="quiet">{words.sure.help}</p>
+      {sure && <WouldMakeSurer bands={sure} car={measured} />}
       <ol class="proposals">
         {proposals.map((one, i) => (
           <ProposedChange
