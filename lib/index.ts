@@ -81,8 +81,8 @@ export * from "./day/debrief/group.js";
 export type { NamedReport } from "./day/debrief/named-report.js";
 export * from "./day/debrief/not-as-predicted.js";
 export * from "./day/debrief/places.js";
-export * from "./day/debrief/take-home.js";
 export * from "./day/debrief/poll.js";
+export * from "./day/debrief/take-home.js";
 export * from "./day/debrief/tried.js";
 export * from "./day/debrief/votes.js";
 export * from "./day/diagnosis/asks.js";
@@ -239,9 +239,16 @@ export {
   nextToMeasure,
   type Sharpening,
   type SharpeningId,
+  sharpeningsFor,
 } from "./measure/next-to-measure.js";
 export * from "./measure/raised-axle.js";
 export * from "./measure/repeats.js";
+export { cornersOfLap } from "./measure/ride/laps.js";
+export * from "./measure/ride/mounting.js";
+export * from "./measure/ride/ride.js";
+export * from "./measure/ride/ride-facts.js";
+export * from "./measure/ride/roll-gradient.js";
+export * from "./measure/ride/same-driving.js";
 export * from "./measure/ride-rate.js";
 export * from "./measure/sill-split.js";
 export * from "./measure/sill-weight.js";

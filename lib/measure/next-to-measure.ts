@@ -87,7 +87,7 @@ export function nextToMeasure(car: Car, { balance, changes }: SharedDoubts): Nex
 }
 
 /** Everything that can be done on a car: joints are not taped where a beam carries the wheels. */
-function sharpeningsFor(car: Car): Sharpening[] {
+export function sharpeningsFor(car: Car): Sharpening[] {
   const ids = Object.keys(sharpened) as SharpeningId[];
   return ids.flatMap((id): Sharpening[] => {
     const ofAxle = sharpened[id].names.some((name) => name.startsWith("{end}"));

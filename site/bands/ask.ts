@@ -8,20 +8,18 @@ export interface BandsOf {
   /** m/s */
   readonly speed: number;
   readonly changes: readonly Change[];
-  /** Whether to tell whose doubts make up the bands. */
-  readonly doubts?: boolean;
 }
 
 /** Bands from as many samples as there was time for. */
 export interface BandsSoFar {
   readonly count: number;
-  /** Samples that there will be in the end. */
+  /** Samples that there will be in the end, less those of cars that cannot stand so. */
   readonly of: number;
   readonly margins: MarginBands;
   /** In the order of the changes asked for. */
   readonly changes: readonly ChangeBand[];
-  /** Whose doubts make up the bands; nothing where they were not asked for. */
-  readonly doubts: SharedDoubts | undefined;
+  /** Whose doubts make up the bands. */
+  readonly doubts: SharedDoubts;
 }
 
 /** What goes to a worker, and what comes back. */

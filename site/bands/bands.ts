@@ -13,12 +13,8 @@ export interface Bands {
   drop(): void;
 }
 
-/**
- * Bands from a worker, or on the page itself where a browser starts none: from a file.
- *
- * @param file - the worker's script, beside the page
- */
-export const bandsFrom = (file: string): Bands => new WorkedBands(file);
+/** Bands from a worker, or on the page itself where a browser starts none: from a file. */
+export const bandsBeside = (): Bands => new WorkedBands();
 
 interface Wanted {
   readonly of: BandsOf;
@@ -26,15 +22,10 @@ interface Wanted {
 }
 
 class WorkedBands implements Bands {
-  readonly #file: string;
   #job = 0;
   #worker: Worker | undefined;
   #noWorkers = location.protocol === "file:";
   #wanted: Wanted | undefined;
-
-  constructor(file: string) {
-    this.#file = file;
-  }
 
   begin(of: BandsOf, tell: (bands: BandsSoFar) => void): void {
     const mine = ++this.#job;
@@ -55,7 +46,7 @@ class WorkedBands implements Bands {
   #start(): Worker | undefined {
     if (this.#noWorkers) return undefined;
     try {
-      const worker = ownWorker(this.#file);
+      const worker = ownWorker("bands-worker.js");
       worker.onmessage = ({ data }: MessageEvent<Answer>) => {
         if (data.job === this.#job) this.#wanted?.tell(data);
       };

@@ -12,14 +12,12 @@ const nextAfter = (count: number): number =>
 class Samples {
   readonly #sampler: BandSampler;
   readonly #tell: (bands: BandsSoFar) => void;
-  readonly #doubts: boolean;
   readonly #started = performance.now();
   #next = first.count;
   #under: Iterator<void, void> | undefined;
 
-  constructor(sampler: BandSampler, tell: (bands: BandsSoFar) => void, doubts: boolean) {
+  constructor(sampler: BandSampler, tell: (bands: BandsSoFar) => void) {
     this.#sampler = sampler;
-    this.#doubts = doubts;
     this.#tell = tell;
   }
 
@@ -41,11 +39,10 @@ class Samples {
   }
 
   #tellSoFar(): void {
-    const { count } = this.#sampler;
+    const { count, lost } = this.#sampler;
     this.#next = nextAfter(count);
     const [margins, changes] = [this.#sampler.margins(), this.#sampler.changes()];
-    const doubts = this.#doubts ? this.#sampler.doubts() : undefined;
-    this.#tell({ count, of: most, margins, changes, doubts });
+    this.#tell({ count, of: most - lost, margins, changes, doubts: this.#sampler.doubts() });
   }
 }
 
@@ -81,6 +78,6 @@ export function sampleInSlices(
   }
   setTimeout(() => {
     const sampler = wanted() ? samplerOf(of) : undefined;
-    if (sampler !== undefined) go(new Samples(sampler, tell, of.doubts === true));
+    if (sampler !== undefined) go(new Samples(sampler, tell));
   });
 }

@@ -43,6 +43,7 @@ export async function writeSitePages(
     [
       ...live.map((name) => ({ in: mainOf(name) ?? "", out: name })),
       ...working.map((name) => ({ in: part(name, "worker.ts"), out: `${name}-worker` })),
+      { in: inRoot("site/bands/worker.ts"), out: "bands-worker" },
       { in: part("moved", "main.ts"), out: "moved" },
       { in: inRoot("site/hand-over/decoder.ts"), out: "decoder" },
     ],

@@ -1,5 +1,5 @@
 import type { Parameter, Quantity } from "@rollbook/lib";
-import type { Mark } from "./marks.js";
+import type { Mark, Point } from "./marks.js";
 
 export type Interval = readonly [from: number, to: number];
 
@@ -26,6 +26,8 @@ export interface Drawing<Values> {
   /** What the drawing shows, for those who cannot see it. */
   readonly label: string;
   readonly draw: (values: Values) => readonly Mark[];
+  /** What a reader can take hold of and pull: the input that follows, and the point that it moves. */
+  readonly hold?: { readonly input: keyof Values & string; readonly at: (values: Values) => Point };
 }
 
 export type Panel<Values> = Chart<Values> | Drawing<Values>;
@@ -33,6 +35,14 @@ export type Panel<Values> = Chart<Values> | Drawing<Values>;
 export type Inputs = Readonly<Record<string, Parameter>>;
 
 export type ValuesOf<I extends Inputs> = { readonly [K in keyof I]: number };
+
+/** Something to do in a figure before it is explained; it ticks itself. */
+export interface Look<I extends Inputs> {
+  /** What to do, as a sentence: "Take both bars off." */
+  readonly ask: string;
+  /** Whether these values are that. Where they are so from the start, nothing is asked for. */
+  readonly done: (values: ValuesOf<I>, inputs: I) => boolean;
+}
 
 export interface FigureSpec<I extends Inputs> {
   /** Unique in the chapter; the link to the figure. */
@@ -44,6 +54,10 @@ export interface FigureSpec<I extends Inputs> {
   readonly says: (values: ValuesOf<I>) => string;
   /** The prediction that unlocks the sliders. */
   readonly after?: string;
+  /** Small, its words beside its picture, for a step of an explanation; or its two pictures beside each other. */
+  readonly layout?: "beside" | "pair";
+  /** Two or three things to do after that prediction; then, and after a sentence of the reader's, its reasons open. */
+  readonly looks?: readonly Look<I>[];
   /** The input, in seconds, that the reader can let run. */
   readonly plays?: keyof I & string;
 }
@@ -75,6 +89,14 @@ export interface PredictSpec {
   readonly answer: number;
 }
 
+/** A wrong answer that a likely slip leads to. */
+export interface Slip {
+  /** SI, computed. */
+  readonly value: number;
+  /** The slip, said to whoever made it. */
+  readonly because: string;
+}
+
 export interface ExerciseSpec {
   readonly id: string;
   readonly ask: string;
@@ -87,6 +109,7 @@ export interface ExerciseSpec {
   readonly tolerance?: number;
   readonly hint: string;
   readonly solution: string;
+  readonly slips?: readonly Slip[];
 }
 
 /** The values that a figure starts from. */
@@ -94,6 +117,22 @@ export function startValues<I extends Inputs>(inputs: I): ValuesOf<I> {
   const entries = Object.entries(inputs).map(([key, input]) => [key, input.start]);
   return Object.fromEntries(entries) as ValuesOf<I>;
 }
+
+const END = 0.03; // of its range: so near to an end a slider is at it
+
+/** Whether a value is at the upper end of its slider. */
+export const isMost = (value: number, { min, max }: Parameter): boolean =>
+  value >= max - END * (max - min);
+
+/** Whether a value is at the lower end of its slider. */
+export const isLeast = (value: number, { min, max }: Parameter): boolean =>
+  value <= min + END * (max - min);
+
+/** What a figure asks for that is not so from the start. */
+export const looksLeft = <const I extends Inputs>({
+  looks = [],
+  inputs,
+}: FigureSpec<I>): Look<I>[] => looks.filter(({ done }) => !done(startValues(inputs), inputs));
 
 /**
  * The parameter with another starting value, name or range.

@@ -18,7 +18,16 @@ export const words = {
   yourPrediction: "Your prediction",
   unlocks: " comes first; it opens this figure.",
   modelAgrees: "The model agrees.",
-  nowMove: "Now move the sliders and see why.",
+  nowLook:
+    "Now the figure below is open. Do what it asks and say what you saw; then it is explained.",
+  doThese: "Do these, in any order; each ticks itself:",
+  done: "(done)",
+  whatSeen: "What did you see? One sentence of your own, before you read on:",
+  keepSeen: "Keep it, and see why",
+  youSaw: (saw: string) => `You saw: ${saw}`,
+  openUnasked: "No time: open everything on this page",
+  askMe: "Ask me after all",
+  isOpen: "Everything on this page stands open, unasked.",
   youSaid: (letter: string, confidence: string, reason: string) =>
     `You said ${letter} (${confidence}), because ${reason}.`,
   reset: "Reset",
@@ -62,6 +71,8 @@ export const words = {
   metric: "metric units",
   us: "US units",
   figuresFor: (car: string) => `Figures for ${car}, one of your cars on this device.`,
+  estimated: (count: number, of: number) => `${count} of ${of} values estimated:`,
+  surer: "what would make it surer",
   notForThisCar: (car: string, reason: string) =>
     reason === ""
       ? `Not worked out for ${car}: its file does not give what this takes.`
@@ -87,6 +98,8 @@ export const words = {
     links: "links, wheels",
     dampers: "dampers",
     springs: "springs, bar",
+    tyres: "tyres",
   },
+  inTheAir: "in the air",
   against: (up: string, along: string) => `${up} against ${along}`,
 } as const;

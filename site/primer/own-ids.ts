@@ -25,6 +25,7 @@ export function ownIds(html: string, own: string, room: Room): string {
   return html
     .replace(/<a class="code".*?<\/a>/g, "")
     .replace(/(<[^>]*?\sid=")([^"]+)"/g, `$1${prefixOf(own)}$2"`)
+    .replace(/(\sdata-explained=")/g, `$1${prefixOf(own)}`)
     .replace(/<a ([^>]*?)href="([^"]*)"([^>]*)>(.*?)<\/a>/gs, (_all, before, href, after, text) => {
       const address = addressIn(room, own, href);
       return address ? `<a ${before}href="${address}"${after}>${text}</a>` : text;

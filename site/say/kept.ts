@@ -3,6 +3,7 @@ const names: readonly (readonly [string, string])[] = [
   ["cars", "your cars"],
   ["car-", "a car that is being typed"],
   ["filed:", "your prediction"],
+  ["seen:", "what you saw in a figure"],
   ["answers", "your answers"],
   ["practice-rounds", "your rounds of practice"],
   ["cells:", "cells that you edited"],

@@ -36,14 +36,19 @@ export function ShiftBar({ shift }: { readonly shift: number }) {
   );
 }
 
+/** A shift with no more digits than its band has, once that is known. */
+export const shiftWithin = (shift: number, sure: Banded | undefined): string =>
+  sure === undefined
+    ? shiftText(shift)
+    : shiftText(shift, digitsFor(sure.band, "acceleration", 2, reader.units));
+
 /** How sure each part of a corner is, once that is known. */
-type SureShifts = Readonly<Record<PhaseName, BandedPhase>>;
+export type SureShifts = Readonly<Record<PhaseName, BandedPhase>>;
 
 function sureCells(shift: number, sure: Banded | undefined): [number: string, verdict: string] {
   if (sure === undefined) return [shiftText(shift), words.waiting];
-  const { band, sign } = sure;
-  const text = shiftText(shift, digitsFor(band, "acceleration", 2, reader.units));
-  return [text, /[1-9]/.test(text) ? words[sign.verdict] : ""];
+  const text = shiftWithin(shift, sure);
+  return [text, /[1-9]/.test(text) ? words[sure.sign.verdict] : ""];
 }
 
 /** How far balance moves in each part of a corner: a table with bars, and a column for how sure where that is asked for. */

@@ -3,8 +3,9 @@ import { demoCar } from "../../lib/car/demo-car.js";
 import { readNotebooks } from "../../site/build/build.js";
 import { isChart } from "../../site/cells/layout.js";
 import type { Mark, Point } from "../../site/cells/marks.js";
+import { ensureLooks } from "../../site/cells/node/ensure-looks.js";
 import type { FigureSpec, Inputs, Interval, Panel, ValuesOf } from "../../site/cells/spec.js";
-import { startValues } from "../../site/cells/spec.js";
+import { looksLeft, startValues } from "../../site/cells/spec.js";
 import { otherCars } from "../site/other-cars.js";
 import { compiled, onCar } from "./chapter-on-car.js";
 
@@ -54,6 +55,19 @@ describe.each(notebooks)("chapter $name", async (notebook) => {
         expect(start, `${id}, ${key}`).toBeLessThanOrEqual(max + 1e-9);
       }
     }
+  });
+
+  it("asks for two or three things to do in each figure that a prediction opens", () => {
+    for (const figure of onCar(chapter, demoCar).figures) {
+      const { id, after } = figure;
+      const count = looksLeft(figure).length;
+      expect(count, id).toBeGreaterThanOrEqual(after === undefined ? 0 : 2);
+      expect(count, id).toBeLessThanOrEqual(after === undefined ? 0 : 3);
+    }
+  });
+
+  it.each(cars)("asks for nothing that no slider does for %s", (_, car) => {
+    for (const figure of onCar(chapter, car).figures) ensureLooks(figure);
   });
 
   it.each(cars)("keeps every dot in its frame and every sentence readable for %s", (_, car) => {

@@ -143,7 +143,7 @@ export function testedIn(log: Log, event: EventEntry, run: number, car = 1) {
   if (was === undefined || is === undefined) return undefined;
   const measured = rootOf(log, is).car;
   const changes = testedChanges(standingCar(was.car, measured), standingCar(is.car, measured));
-  return { before: was.car, changes };
+  return { before: was.car, measured, changes };
 }
 
 /**

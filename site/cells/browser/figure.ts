@@ -1,8 +1,15 @@
 import { effect } from "@preact/signals-core";
 import { demoCar, Refusal } from "@rollbook/lib";
 import { refusalInWords } from "../../say/refusal.js";
-import { predictionOf } from "../../store/predictions.js";
-import { clipAttributes, type Layout, layoutOf, panelLabel, pictureAttributes } from "../layout.js";
+import { openUnasked, predictionOf } from "../../store/predictions.js";
+import {
+  clipAttributes,
+  isChart,
+  type Layout,
+  layoutOf,
+  panelLabel,
+  pictureAttributes,
+} from "../layout.js";
 import type { Mark } from "../marks.js";
 import { tablesOf } from "../numbers.js";
 import { paint } from "../paint.js";
@@ -14,6 +21,8 @@ import { announcer } from "./announce.js";
 import { element, placeOf } from "./element.js";
 import { linkFigure } from "./figure-link.js";
 import { fitFrame } from "./frames.js";
+import { holdPicture } from "./hold.js";
+import { type Looks, looksOf } from "./looks.js";
 import type { Slider } from "./named-choice.js";
 import { numbersFold } from "./numbers.js";
 import { player } from "./player.js";
@@ -64,7 +73,7 @@ function lockUntilFiled(
   const notice = element("p", { class: "locked" }, link, words.unlocks);
   controls.before(notice);
   effect(() => {
-    const open = predictionOf(prediction).now.value !== undefined;
+    const open = predictionOf(prediction).now.value !== undefined || openUnasked().now.value;
     controls.disabled = !open;
     place.toggleAttribute("data-locked", !open);
     notice.hidden = open;
@@ -80,9 +89,11 @@ class LiveFigure<const I extends Inputs> {
   readonly #sliders = new Map<string, Slider>();
   readonly #aloud = announcer();
   readonly #numbers;
+  readonly #handles: readonly (() => void)[];
   readonly #start: ValuesOf<I>;
   #values: ValuesOf<I>;
   #follow: (values: ValuesOf<I>) => void = () => {};
+  #looks: Looks<ValuesOf<I>> | undefined;
 
   constructor(
     private readonly spec: FigureSpec<I>,
@@ -100,6 +111,7 @@ class LiveFigure<const I extends Inputs> {
       };
       this.#sliders.set(key, slider(`${spec.id}-${key}`, parameter, move));
     }
+    this.#handles = this.#stage.flatMap((stage) => this.#handle(stage));
     if (this.#sliders.size > 0) this.#addControls();
     place.append(this.#numbers.fold);
   }
@@ -111,6 +123,7 @@ class LiveFigure<const I extends Inputs> {
       return;
     }
     this.#follow(this.#values);
+    for (const follow of this.#handles) follow();
     this.#numbers.show(() => this.#tables(this.#draw()));
   }
   #draw() {
@@ -126,6 +139,7 @@ class LiveFigure<const I extends Inputs> {
   /** Answers what the figure says now. */
   #redraw(): string {
     this.#follow(this.#values);
+    this.#looks?.at(this.#values);
     try {
       const drawn = this.#draw();
       const sentence = this.spec.says(this.#values);
@@ -133,6 +147,7 @@ class LiveFigure<const I extends Inputs> {
       this.#stage.forEach(({ layers, layout }, index) => {
         paint(layers, drawn[index] ?? [], layout);
       });
+      for (const follow of this.#handles) follow();
       return this.#say(spell(sentence));
     } catch (error) {
       this.#numbers.show(() => []);
@@ -152,13 +167,27 @@ class LiveFigure<const I extends Inputs> {
     this.#stand(wanted);
     this.#aloud.say(this.#redraw());
   }
+  #handle({ layers, layout, panel }: Stage<ValuesOf<I>>): (() => void)[] {
+    const picture = layers.free.parentElement;
+    if (isChart(panel) || !panel.hold || !picture) return [];
+    const set = (key: string, value: number) => this.#take({ ...this.#values, [key]: value });
+    const { hold } = panel;
+    const { inputs } = this.spec;
+    return [holdPicture(picture, layout, { hold, inputs, now: () => this.#values, set })];
+  }
   #addControls(): void {
     const rows = [...this.#sliders.values()].map(({ row }) => row);
     const back = element("button", { type: "button", class: "reset" }, words.reset);
     back.addEventListener("click", () => this.#take({}));
     const controls = element("fieldset", { class: "controls" }, ...rows, ...this.#player(), back);
     this.place.append(controls, this.#aloud.node);
-    if (this.spec.after) lockUntilFiled(this.place, controls, this.spec.after);
+    const { after, looks } = this.spec;
+    if (after) lockUntilFiled(this.place, controls, after);
+    if (after && looks) {
+      this.#looks = looksOf(after, this.spec);
+      controls.before(this.#looks.list);
+      controls.after(this.#looks.seeing);
+    }
     const take = (wanted: Readonly<Record<string, number>>) => this.#take(wanted);
     this.#follow = linkFigure(this.spec, this.place, controls, take);
   }

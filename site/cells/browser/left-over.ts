@@ -10,14 +10,14 @@ const results = ".worked, .figure, .predict, .exercise";
  */
 export function dropLeftOvers(): void {
   if (reader.car === demoCar) return;
+  const places = [...document.querySelectorAll<HTMLElement>(results)]; // a page's own script adds others
   let reason = "";
   addEventListener("error", ({ error }) => {
     if (error instanceof Error) reason ||= error.message;
   });
   document.addEventListener("DOMContentLoaded", () => {
-    for (const place of document.querySelectorAll<HTMLElement>(results)) {
-      if (place.dataset.own !== undefined) continue;
-      place.textContent = words.notForThisCar(reader.car.name, reason);
-    }
+    for (const place of places)
+      if (place.dataset.own === undefined)
+        place.textContent = words.notForThisCar(reader.car.name, reason);
   });
 }

@@ -1,4 +1,4 @@
-import { demoCar } from "@rollbook/lib";
+import { demoCar, uncertainNumbersOf } from "@rollbook/lib";
 import type { UnitSystem } from "../../say/units.js";
 import { chosenUnits } from "../../store/units.js";
 import { reader } from "../reader.js";
@@ -23,5 +23,10 @@ function unitSwitch(): HTMLElement {
 export function completeMasthead(): void {
   document.querySelector(".masthead nav")?.append(unitSwitch());
   const whose = document.getElementById("whose");
-  if (whose && reader.car !== demoCar) whose.textContent = words.figuresFor(reader.car.name);
+  if (!whose || reader.car === demoCar) return;
+  const numbers = uncertainNumbersOf(reader.car);
+  const estimated = numbers.filter(({ how }) => how === "estimated").length;
+  const link = element("a", { href: "measure.html#next" }, words.surer);
+  const told = `${words.figuresFor(reader.car.name)} ${words.estimated(estimated, numbers.length)}`;
+  whose.replaceChildren(`${told} `, link);
 }

@@ -1,10 +1,11 @@
 import { effect } from "@preact/signals-core";
-import { type Filed, predictionOf } from "../../store/predictions.js";
+import { type Filed, openUnasked, predictionOf, seenAfter } from "../../store/predictions.js";
 import { predictInner } from "../inner-html.js";
 import { spell } from "../reader.js";
 import type { PredictSpec } from "../spec.js";
 import { words } from "../words.js";
 import { element, placeOf } from "./element.js";
+import { hurryButton } from "./hurry.js";
 import { fill } from "./trusted.js";
 
 const { letters } = words;
@@ -34,7 +35,7 @@ function answerForm(spec: PredictSpec): HTMLFormElement {
     element("fieldset", {}, element("legend", {}, words.expect), ...options),
     element("label", {}, words.because, reason),
     element("fieldset", { class: "inline" }, element("legend", {}, words.sure), ...sure),
-    element("button", { type: "submit" }, words.fileIt),
+    element("p", {}, element("button", { type: "submit" }, words.fileIt), " ", hurryButton()),
   );
   form.addEventListener("submit", (event) => {
     event.preventDefault();
@@ -53,17 +54,42 @@ function answerForm(spec: PredictSpec): HTMLFormElement {
   return form;
 }
 
-function verdict({ answer }: PredictSpec, { choice, confidence, reason }: Filed): string {
-  const said = words.youSaid(
+const youSaid = ({ choice, confidence, reason }: Filed): string =>
+  words.youSaid(
     letters[choice] ?? "",
     confidence,
     reason.replace(/^because[\s,:]+/i, "").replace(/\.$/, ""),
   );
-  const model = choice === answer ? words.modelAgrees : `${words.modelSays} ${letters[answer]}.`;
-  return `${said} ${model} ${words.nowMove}`;
+
+const verdict = ({ answer }: PredictSpec, choice: number): string =>
+  choice === answer ? words.modelAgrees : `${words.modelSays} ${letters[answer]}.`;
+
+/** What is said under a question: nothing of the answer before the figure that it opens was looked at. */
+function outcomeOf(spec: PredictSpec, own: Filed | undefined, isExplained: boolean): string {
+  if (own === undefined) return openUnasked().now.value ? words.isOpen : "";
+  return `${youSaid(own)} ${isExplained ? verdict(spec, own.choice) : words.nowLook}`;
 }
 
-/** Asks for a choice, a reason and a confidence before the reasons open. */
+/** The figure that a question opens, if one belongs to it, with the reasons below it. */
+function figureWith(reasons: Element, question: string): Element | null {
+  const figure = document.querySelector(`[data-explained="${question}"]`);
+  figure?.after(reasons);
+  if (figure) reasons.classList.add("explanation");
+  return figure;
+}
+
+/** What the text goes on to say below a figure, up to the next heading or cell; what asks for more moves stays. */
+function saidBelow(figure: Element | null): Element[] {
+  const said: Element[] = [];
+  let next = figure?.closest(".cell")?.nextElementSibling;
+  while (next && !/^H\d$/.test(next.tagName) && !next.matches(".cell, section")) {
+    if (!next.matches(".find-out")) said.push(next);
+    next = next.nextElementSibling;
+  }
+  return said;
+}
+
+/** Asks for a choice, a reason and a confidence; a figure comes next where one belongs to it, then the reasons. */
 export function predict(spec: PredictSpec): void {
   const place = placeOf(spec.id);
   if (!place) return;
@@ -73,20 +99,30 @@ export function predict(spec: PredictSpec): void {
   if (!list || !reasons) return;
   const form = answerForm(spec);
   const outcome = element("p", { class: "outcome", role: "status" });
-  const undo = element("button", { type: "button" }, words.takeBack);
-  undo.addEventListener("click", () => predictionOf(spec.id).clear());
+  const undo = element("button", { type: "button" });
+  undo.addEventListener("click", () => {
+    predictionOf(spec.id).clear();
+    seenAfter(spec.id).clear();
+    openUnasked().clear();
+  });
   list.before(form, outcome, undo);
-
   const fold = reasons.querySelector("summary");
+  if (fold) fold.textContent = words.reasonsOpen;
+  const figure = figureWith(reasons, spec.id);
+  const below = saidBelow(figure);
 
   effect(() => {
     const own = predictionOf(spec.id).now.value;
-    if (fold) fold.textContent = own ? words.reasonsOpen : words.reasons;
-    form.hidden = own !== undefined;
-    undo.hidden = own === undefined;
-    list.hidden = own === undefined;
-    reasons.hidden = own === undefined;
-    reasons.open = own !== undefined;
-    outcome.textContent = own ? verdict(spec, own) : "";
+    const unasked = openUnasked().now.value;
+    const isOpen = own !== undefined || unasked;
+    const isExplained = unasked || (isOpen && (!figure || seenAfter(spec.id).now.value.saw !== ""));
+    form.hidden = isOpen;
+    undo.hidden = !isOpen;
+    undo.textContent = own === undefined ? words.askMe : words.takeBack;
+    list.hidden = !isOpen;
+    reasons.hidden = !isExplained;
+    reasons.open = isExplained;
+    for (const part of below) part.toggleAttribute("data-later", !isExplained);
+    outcome.textContent = outcomeOf(spec, own, isExplained);
   });
 }

@@ -1,4 +1,6 @@
 import {
+  type Banded,
+  type BandedPhase,
   type CarBalance,
   carOnMap,
   hardestOn,
@@ -7,12 +9,16 @@ import {
   type MapOf,
   type MapReading,
   type Margin,
+  type MarginBand,
+  type PhaseName,
   parameters,
   type Quantity,
   type SetUpMap,
   tipsNear,
 } from "@rollbook/lib";
+import { digitsFor } from "../../say/digits.js";
 import { words } from "../../say/map.js";
+import { surerWords } from "../../say/surer.js";
 import { drawnOf } from "./drawn.js";
 import { rangeOf } from "./levels.js";
 
@@ -35,17 +41,41 @@ export function settingsText(along: MapAxis, up: MapAxis, x: number, y: number, 
   return `${settingOf(along, x, format)}, ${settingOf(up, y, format)}`;
 }
 
-/** What is to be read at one place, in one sentence. */
-export function readingText(of: MapOf, reading: MapReading, format: Format): string {
+/** The same with no more digits than its band has, where that is known. */
+const within = (value: number, sure: Banded | undefined, format: Format): string =>
+  format("acceleration", value, sure ? digitsFor(sure.band, "acceleration", decimals) : decimals);
+
+/** Between what the margin of one part of a corner lies, and how sure it is which end gives up first. */
+export function sureText(part: PhaseName, { understeerMargin, tips }: MarginBand, format: Format) {
+  const name = words.parts[part];
+  if (tips > 0.5) return surerWords.tips(name);
+  const { band, sign } = understeerMargin;
+  const [low, high] = [band.low, band.high].map(({ value }) =>
+    within(value, understeerMargin, format),
+  );
+  return surerWords.margin(name, low ?? "", high ?? "", surerWords.verdicts[sign.verdict]);
+}
+
+/**
+ * What is to be read at one place, in one sentence.
+ *
+ * @param sure - bands of it, once they are known
+ */
+export function readingText(
+  of: MapOf,
+  reading: MapReading,
+  format: Format,
+  sure?: BandedPhase,
+): string {
   const { along, up } = of;
   const { x, y, balance, broken } = reading;
   const here = x === along.present && y === up.present ? words.isCar : "";
   const settings = capital(settingsText(along, up, x, y, format)) + here;
   const { first, understeerMargin, lateralAcceleration, lifted, tips } = balance;
-  const turn = acceleration(lateralAcceleration, format);
+  const turn = within(lateralAcceleration, sure?.lateralAcceleration, format);
   const rest = easedText(balance, format) + outsideText(broken);
   if (tips) return words.tipsOver(settings, turn, rest);
-  const margin = acceleration(Math.abs(understeerMargin), format);
+  const margin = within(Math.abs(understeerMargin), sure?.understeerMargin, format);
   const ahead = first === "both" ? words.ahead.both : words.ahead[first](margin);
   const ends = (["front", "rear"] as const).filter((end) => lifted[end]);
   const wheels = ends.map(words.lifts).join("");

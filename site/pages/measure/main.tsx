@@ -9,7 +9,7 @@ import { show } from "../../ui/show.js";
 import { FirstCarForm } from "./first/view.js";
 import { LearnView } from "./learn/view.js";
 import { specs } from "./model/spec.js";
-import { followCarAtHand, NextToMeasure } from "./next/view.js";
+import { followCarAtHand, followLink, NextToMeasure } from "./next/view.js";
 import { carAtHand, isOwn, typeBy } from "./state/sheet.js";
 import { Form } from "./view/form.js";
 import { TogetherView } from "./view/together.js";
@@ -64,5 +64,5 @@ if (head) {
   followCarAtHand();
   void Promise.all(
     [measurements, ownCars, drafts, ownPlaces, firstCarTyped].map((one) => one.open()),
-  );
+  ).then(followLink);
 }

@@ -1,13 +1,18 @@
+import { demoCar, sharpeningsFor } from "@rollbook/lib";
+import { titleOf } from "../../bands/next-told.js";
 import type { SitePage } from "../../build/site-pages.js";
 import { escapeHtml } from "../../cells/escape.js";
 import { firstWords } from "../../say/measure/first-car.js";
 import { learnWords } from "../../say/measure/learn.js";
 import { cautions, measurementWords } from "../../say/measure/measurements.js";
 import { nextWords } from "../../say/measure/next.js";
+import { nextAnchor } from "../../say/measure/titles.js";
 import { fieldWords, words } from "../../say/measure/words.js";
+import { readerWith } from "../../say/reader.js";
 import { unitOf } from "../../say/units.js";
 import { drawingOf } from "./drawings.js";
 import { type Field, type Spec, specs } from "./model/spec.js";
+import { wayOf } from "./next/way.js";
 
 const caution = (text: string) =>
   `<blockquote class="caution"><p><strong>${words.caution}</strong> ${escapeHtml(text)}</p></blockquote>`;
@@ -46,15 +51,31 @@ ${said.cautions.map((key) => caution(cautions[key])).join("\n")}
 </section>`;
 }
 
+const anybody = readerWith("metric");
+
+/** Everything that can be measured, each with the place in the list that other pages lead to. */
+const measurable = () =>
+  sharpeningsFor(demoCar)
+    .map((one) => {
+      const { at, how } = wayOf(one.id, anybody);
+      const title = escapeHtml(titleOf(one, anybody));
+      return `<li id="${nextAnchor(one.id, one.end)}"><a href="${at}">${title}</a> <small>${escapeHtml(how)}</small></li>`;
+    })
+    .join("");
+
 /** A section whose form a script makes, with what it asks for as a list until then. */
-function part(id: string, title: string, lead: string, asks: readonly string[] = []): string {
-  const list = asks.map((one) => `<li>${escapeHtml(one)}</li>`).join("");
+function part(id: string, title: string, lead: string, list = ""): string {
   return `<section class="measurement" id="${id}" aria-labelledby="${id}-title">
 <h2 id="${id}-title">${escapeHtml(title)}</h2>
 <p class="gives">${escapeHtml(lead)}</p>
 <div class="form" id="form-${id}">${list && `<ul>${list}</ul>`}</div>
 </section>`;
 }
+
+const asked = () =>
+  Object.values(firstWords.fields)
+    .map((one) => `<li>${escapeHtml(one)}</li>`)
+    .join("");
 
 const contents = () =>
   [
@@ -80,11 +101,11 @@ ${caution(words.cautionFirst)}
 <noscript><p>${escapeHtml(words.withoutScript)}</p></noscript>
 <div id="measuring-for"></div>
 <nav aria-label="${words.contents}"><ul class="contents">${contents()}</ul></nav>
-${part("first-car", firstWords.title, firstWords.lead, Object.values(firstWords.fields))}
+${part("first-car", firstWords.title, firstWords.lead, asked())}
 ${specs.map(section).join("\n")}
 <div id="together"></div>
 ${part("learn", learnWords.title, learnWords.lead)}
-${part("next", nextWords.title, nextWords.lead)}
+${part("next", nextWords.title, nextWords.lead, measurable())}
 </div>`;
   },
 };

@@ -1,3 +1,5 @@
+import { titles } from "./titles.js";
+
 /** What is said of one measurement: what it gives, how it is done, and what to beware of. */
 export interface MeasurementWords {
   readonly title: string;
@@ -25,7 +27,7 @@ export const cautions = {
 
 export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
   "four-scales": {
-    title: "Four scales",
+    title: titles["four-scales"],
     gives: "Mass, its place and the cross weight; from them the body’s mass and place.",
     tools: "four scales of one height",
     minutes: "15 minutes",
@@ -37,7 +39,7 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
     ],
   },
   "raised-axle": {
-    title: "One axle raised",
+    title: titles["raised-axle"],
     gives: "Height of the centre of gravity.",
     tools: "two scales, hoist or stands, tape, struts that hold the springs",
     minutes: "40 minutes",
@@ -50,7 +52,7 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
     ],
   },
   "ride-rate": {
-    title: "Ballast over an axle",
+    title: titles["ride-rate"],
     gives: "Ride rate of the axle; with the tyre taken off, wheel rate and motion ratio.",
     tools: "people or ballast of known mass, tape or ruler at both sides",
     minutes: "15 minutes",
@@ -62,7 +64,7 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
     ],
   },
   "sill-weight": {
-    title: "Weight on one sill",
+    title: titles["sill-weight"],
     gives: "Roll stiffness of the whole car as it stands; with four scales its split.",
     tools: "people or ballast of known mass, two rulers",
     minutes: "10 minutes",
@@ -75,7 +77,7 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
     ],
   },
   "motion-ratio": {
-    title: "Hub against spring",
+    title: titles["motion-ratio"],
     gives: "Motion ratio, and whether it changes with travel.",
     tools: "jack, ruler, calliper or tape",
     minutes: "20 minutes a wheel",
@@ -87,7 +89,7 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
     ],
   },
   linkage: {
-    title: "Joints by tape",
+    title: titles.linkage,
     gives: "Roll centre, its movement and camber gain, for wheels on arms or struts.",
     tools: "tape, plumb line, chalk, straight edge",
     minutes: "40 minutes an axle",
@@ -99,7 +101,7 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
     ],
   },
   "tyre-rate": {
-    title: "Load on a tyre",
+    title: titles["tyre-rate"],
     gives: "How stiff the tyre is, up and down.",
     tools: "one scale, people or ballast, ruler",
     minutes: "10 minutes",
@@ -110,7 +112,7 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
     ],
   },
   "tyre-print": {
-    title: "Print of a tyre",
+    title: titles["tyre-print"],
     gives: "Size of the patch, and how much of its load the air carries.",
     tools: "paper or card, water or chalk, tape",
     minutes: "10 minutes",
@@ -121,7 +123,7 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
     ],
   },
   circle: {
-    title: "The circle",
+    title: titles.circle,
     gives: "Limit, understeer gradient, steering ratio, and what a change really did.",
     tools: "an empty flat place, cones, long tape, stopwatch, tape on the steering wheel’s rim",
     minutes: "30 minutes",

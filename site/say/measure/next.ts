@@ -25,21 +25,17 @@ export const nextWords = {
   list: "What to measure next",
   nothing: "Nothing that these means can measure stands out yet.",
   rest: "What tyres really grip is most of the doubt that is left, and no tape measures it: only driving does. The circle shows what a change does, whatever the grip.",
-  narrows: (balance: string, changes: string) =>
-    `takes away ${balance} of the doubt of the balance, ${changes} of that of what changes do`,
-  ofAxle: (what: string, end: "front" | "rear") => `${what} (${end})`,
   onYourCar: "on Your car",
 } as const;
 
-/** Where a measurement is done, and how it is called where it is not on this page. */
+/** Where a measurement is done, and how where it is not on this page. */
 export const sharpeningWords: Readonly<
-  Record<SharpeningId, { readonly at: string; readonly named?: string; readonly how?: string }>
+  Record<SharpeningId, { readonly at: string; readonly how?: string }>
 > = {
   "four-scales": { at: "#four-scales" },
   "raised-axle": { at: "#raised-axle" },
   "people-and-fuel": {
     at: "your-car.html",
-    named: "Weigh who is in the car, and the fuel",
     how: "bathroom scales, tape; 5 minutes",
   },
   "ride-rate": { at: "#ride-rate" },
@@ -47,28 +43,23 @@ export const sharpeningWords: Readonly<
   linkage: { at: "#linkage" },
   "bar-and-links": {
     at: "your-car.html",
-    named: "Measure the bar: across, arms, length, and its link against the wheel",
     how: "calliper, tape; 20 minutes, on stands",
   },
   wheels: {
     at: "your-car.html",
-    named: "Weigh a wheel, brake and half of what carries it",
     how: "scales; 20 minutes, on stands",
   },
   alignment: {
     at: "your-car.html",
-    named: "Measure camber and toe",
     how: "camber gauge, strings; 30 minutes",
   },
   "tyre-rate": { at: "#tyre-rate" },
   travels: {
     at: "your-car.html",
-    named: "Measure how far a wheel can rise and fall",
     how: "jack, tape; 15 minutes a wheel, on stands, spring out by a workshop",
   },
   "brake-share": {
     at: "your-car.html",
-    named: "Look up pistons and discs, or the maker’s brake share",
     how: "calliper, manual; 15 minutes",
   },
 };

@@ -12,6 +12,5 @@ export const sureWords = {
   "cannot say": "cannot say",
   waiting: "…",
   doubt: (name: string, share: number) => `${name} (about ${share} %)`,
-  next: "Which measurement would make it surer",
   widest: (names: string) => `What to measure better first, with its share of the doubt: ${names}.`,
 } as const;

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it, vi } from "vitest";
+import { type Car, demoCar, formatCar } from "../../../lib/index.js";
 import { axeFaultsInBoth } from "./axe.js";
 import { type Opening, useBrowser } from "./browser.js";
 
@@ -12,6 +13,15 @@ const open = (name: string, options: Opening = {}) => openWith(name, options);
 const openQuiet = (options: Opening = {}) => openWith("map", { ...options, silentWorkers: true });
 /** A map of few places, for a test of how it comes about: a bar has nothing between its positions. */
 const small = "#map?along=front-barPosition&up=rear-springRate&phase=power+on";
+
+const rook: Car = { ...demoCar, name: "Rook" };
+const keepsRook = {
+  "rollbook:cars": JSON.stringify({
+    stamp: 1,
+    version: 1,
+    value: { cars: [JSON.parse(formatCar(rook))], current: "Rook" },
+  }),
+};
 
 const map = (page: Page) => page.locator(".map");
 const reading = (page: Page) => page.locator(".reading");
@@ -92,6 +102,21 @@ describe("the set-up map", () => {
     const before = await reading(page).textContent();
     await map(page).tap({ position: { x: 250, y: 90 } });
     expect(await reading(page).textContent()).not.toBe(before);
+  });
+
+  it("is drawn for the reader's own car, and says for one tap how sure it is there, with no more digits than that", async () => {
+    const { page, errors } = await open(`map${small}`, { keeps: keepsRook });
+    expect(await page.locator(".whose-car").textContent()).toContain("Rook");
+    await reading(page)
+      .filter({ hasText: /\d\.\d\d\sm\/s² before the/ })
+      .waitFor();
+    await page.locator("#map-sure-begin").click();
+    const told = page.locator("#map-sure p").first();
+    await told.filter({ hasText: "nine in ten cars" }).waitFor();
+    expect(await told.textContent()).toMatch(/a margin of −?\d\.\d\u00a0m\/s² to −?\d\.\d\u00a0m/);
+    expect(await reading(page).textContent()).toMatch(/ \d\.\d\u00a0m\/s² before the/);
+    await page.locator("#map-sure-stop").click();
+    expect(errors).toEqual([]);
   });
 
   it("is the same, worked out by workers or from a folder in slices on the page", async () => {

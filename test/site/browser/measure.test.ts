@@ -132,6 +132,15 @@ describe("measuring", () => {
     expect(errors).toEqual([]);
   });
 
+  it("works out what to measure next for whoever comes by a link to an entry of it", async () => {
+    const { page, errors } = await open("measure#next-ride-rate-front", {
+      keeps,
+      silentWorkers: true,
+    });
+    await page.locator("#next-stop").waitFor();
+    expect(errors).toEqual([]);
+  });
+
   it("learns from a reading that bears on several numbers; each is taken over by itself, and back", async () => {
     const { page, errors } = await open("measure", { keeps });
     for (const [i, [added, fall]] of [

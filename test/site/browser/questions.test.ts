@@ -73,6 +73,85 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
   });
 });
 
+const [loads] = eachChapter.filter((chapter) => chapter.startsWith("01-"));
+
+describe.runIf(loads)("a prediction of the first chapter", () => {
+  const chapter = loads ?? "";
+
+  it("opens its figure, not its answer; that comes after what the figure asks for and a sentence of one’s own, by keys alone on a phone, and again after a reload", async () => {
+    const { page } = await open(chapter, { viewport: { width: 360, height: 740 } });
+    const question = page.locator("#stiffer-bars");
+    const figure = page.locator("#bars-and-total");
+    const explanation = page.locator(".cell:has(#bars-and-total) .explanation");
+    const below = page.getByText("Your friend saw the lean, not the load.");
+    await question.locator("input[type=radio]").first().focus();
+    await page.keyboard.press("Space");
+    await question.locator("input[name$=reason]").focus();
+    await page.keyboard.type("it feels so");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Space");
+    await page.keyboard.press("Enter");
+
+    const outcome = question.locator(".outcome");
+    expect(await outcome.textContent()).not.toMatch(/model/);
+    expect(await figure.locator(".panels").isVisible()).toBe(true);
+    expect([await explanation.isVisible(), await below.isVisible()]).toEqual([false, false]);
+    const ticked = figure.locator(".looks li[data-done]");
+    expect([await ticked.count(), await figure.locator(".seeing").isVisible()]).toEqual([0, false]);
+
+    const slide = async (key: string, end: "Home" | "End") => {
+      await figure.locator(`#bars-and-total-${key}-range`).focus();
+      await page.keyboard.press(end);
+    };
+    await slide("frontBar", "Home");
+    await slide("rearBar", "Home");
+    expect(await ticked.count()).toBe(1);
+    await slide("frontBar", "End");
+    expect(await ticked.count()).toBe(2);
+    await page.reload();
+    expect(await ticked.count()).toBe(2);
+    await slide("frontBar", "End");
+    await slide("rearBar", "End");
+    await figure.locator(".seeing textarea").fill("short");
+    await figure.locator(".seeing button").click();
+    expect(await explanation.isVisible()).toBe(false);
+    await figure.locator(".seeing textarea").fill("The lean halves and the sum stays.");
+    await figure.locator(".seeing button").click();
+
+    expect([await explanation.isVisible(), await below.isVisible()]).toEqual([true, true]);
+    expect(await explanation.locator("li").count()).toBe(4);
+    expect(await outcome.textContent()).toMatch(/The model (agrees|says)/);
+    await page.reload();
+    expect(await explanation.isVisible()).toBe(true);
+    expect(await figure.locator(".saw").textContent()).toBe(
+      "You saw: The lean halves and the sum stays.",
+    );
+    await question.getByRole("button", { name: "Take it back" }).click();
+    expect([await explanation.isVisible(), await figure.locator(".panels").isVisible()]).toEqual([
+      false,
+      false,
+    ]);
+  });
+
+  it("lets a reader without time open everything of the page, and ask again", async () => {
+    const { page } = await open(chapter);
+    await page.getByRole("button", { name: "No time" }).first().click();
+    const explanations = page.locator(".explanation");
+    for (const one of await explanations.all()) expect(await one.isVisible()).toBe(true);
+    expect(await page.locator(".figure[data-locked]").count()).toBe(0);
+    await page.reload();
+    await page.getByRole("button", { name: "Ask me after all" }).first().click();
+    for (const one of await explanations.all()) expect(await one.isVisible()).toBe(false);
+  });
+
+  it("hides nothing and asks for no move where no script runs", async () => {
+    const { page } = await open(chapter, { javaScriptEnabled: false });
+    expect(await page.locator(".find-out:visible").count()).toBe(0);
+    expect(await page.getByText("Your friend saw the lean").isVisible()).toBe(true);
+    expect(await page.locator("#stiffer-bars details").isVisible()).toBe(true);
+  });
+});
+
 it.each(eachChapter.slice(0, 1))(
   "a prediction that the device refuses is named at the foot of %s with a file, and one that cannot be read is put aside",
   async (chapter) => {

@@ -5,14 +5,19 @@ import {
   carFromJson,
   firstCar,
   possibleChanges,
+  sharpeningsFor,
   totalMassOf,
 } from "../../../lib/index.js";
 import type { BandsSoFar } from "../../../site/bands/ask.js";
+import { nextTold } from "../../../site/bands/next-told.js";
 import { givenFrom, radiusIn } from "../../../site/pages/measure/first/given.js";
 import { specs } from "../../../site/pages/measure/model/spec.js";
-import { changesTold, endsTold, nextTold } from "../../../site/pages/measure/next/tell.js";
+import { changesTold, endsTold } from "../../../site/pages/measure/next/tell.js";
+import { wayOf } from "../../../site/pages/measure/next/way.js";
+import { measurePage } from "../../../site/pages/measure/page.js";
 import { firstField } from "../../../site/say/measure/first-car.js";
 import { sharpeningWords } from "../../../site/say/measure/next.js";
+import { nextAnchor } from "../../../site/say/measure/titles.js";
 import { readerWith } from "../../../site/say/reader.js";
 
 const texts: Readonly<Record<string, string>> = {
@@ -101,14 +106,20 @@ describe("what the course can tell of a car", () => {
       expect(told).toMatch(/^(the (front|rear): likely|it cannot say)$/);
     const [[change] = []] = changesTold(bands, car, readerWith("us"));
     expect(change).toMatch(/^front spring rate \d+\slbf\/in → \d+\slbf\/in$/);
-    for (const { title, how, narrows } of nextTold(bands, car, readerWith("metric")))
-      expect(`${title} ${how} ${narrows}`).not.toMatch(/undefined|NaN/);
+    for (const { id, title, narrows } of nextTold(bands, car, readerWith("metric")))
+      expect(`${title} ${wayOf(id, readerWith("us")).how} ${narrows}`).not.toMatch(/undefined|NaN/);
+  });
+
+  test("without a script everything that can be measured stands where other pages lead to", () => {
+    const { main } = measurePage;
+    for (const { id, end } of sharpeningsFor(made()))
+      expect(main).toContain(`<li id="${nextAnchor(id, end)}"><a href=`);
   });
 
   test("every measurement of the list is on the page, or says how it is done", () => {
-    for (const { at, named, how } of Object.values(sharpeningWords)) {
+    for (const { at, how } of Object.values(sharpeningWords)) {
       if (at.startsWith("#")) expect(specs.map(({ id }) => `#${id}`)).toContain(at);
-      else expect(`${named}${how}`).not.toContain("undefined");
+      else expect(how).toMatch(/\d+ minutes/);
     }
   });
 });

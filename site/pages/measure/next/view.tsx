@@ -1,15 +1,18 @@
 import { effect, signal } from "@preact/signals";
 import { orUndefined, possibleChanges, standingCar, USUAL_SPEED } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
-import { type BandsSoFar, bandsFrom } from "../../../bands/bands.js";
+import { useEffect, useRef } from "preact/hooks";
+import { type BandsSoFar, bandsBeside } from "../../../bands/bands.js";
+import { nextTold } from "../../../bands/next-told.js";
 import { nextWords as words } from "../../../say/measure/next.js";
 import { Button } from "../../../ui/button.js";
 import { carAtHand } from "../state/sheet.js";
-import { changesTold, endsTold, nextTold } from "./tell.js";
+import { changesTold, endsTold } from "./tell.js";
+import { wayOf } from "./way.js";
 
 const MOST_CHANGES = 6;
 
-const bands = bandsFrom("measure-worker.js");
+const bands = bandsBeside();
 const told = signal<BandsSoFar | undefined>(undefined);
 const asked = signal<"no" | "yes" | "cannot">("no");
 
@@ -25,7 +28,7 @@ function begin(): void {
   const changes = possibleChanges(car)
     .filter(({ by }) => by > 0)
     .slice(0, MOST_CHANGES);
-  bands.begin({ car, measured: car, speed: USUAL_SPEED, changes, doubts: true }, (so) => {
+  bands.begin({ car, measured: car, speed: USUAL_SPEED, changes }, (so) => {
     told.value = so;
   });
 }
@@ -33,6 +36,22 @@ function begin(): void {
 function stop(): void {
   bands.drop();
   asked.value = "no";
+}
+
+/** The entry of the list that a link asked for. */
+const wanted = signal("");
+
+/** Whoever comes by a link to an entry of the list has it worked out, and is led there. */
+export function followLink(): void {
+  const follow = () => {
+    const [, anchor = ""] = /^#(next-[\w-]+)$/.exec(location.hash) ?? [];
+    wanted.value = anchor;
+    if (anchor === "" || asked.value === "yes") return;
+    begin();
+    document.getElementById("next")?.scrollIntoView();
+  };
+  follow();
+  addEventListener("hashchange", follow);
 }
 
 /** Another car, or other numbers of it, are worked out when they are asked for. */
@@ -70,14 +89,24 @@ function Pairs({
 
 function NextList({ bands }: { readonly bands: BandsSoFar }) {
   const list = nextTold(bands, carAtHand.value, reader);
+  const head = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    const { value } = wanted;
+    if (value === "") return;
+    (document.getElementById(value) ?? head.current)?.scrollIntoView({ block: "center" });
+  }, []);
   return (
     <>
-      <h3>{words.list}</h3>
+      <h3 ref={head}>{words.list}</h3>
       {list.length === 0 && <p>{words.nothing}</p>}
       <ol class="next">
-        {list.map(({ key, href, title, how, narrows }) => (
-          <li key={key}>
-            <a href={href}>{title}</a> <small>{how}</small>
+        {list.map(({ anchor, id, title, narrows }) => (
+          <li
+            key={anchor}
+            id={anchor}
+            aria-current={anchor === wanted.value ? "location" : undefined}
+          >
+            <a href={wayOf(id, reader).at}>{title}</a> <small>{wayOf(id, reader).how}</small>
             <br />
             {narrows}
           </li>

@@ -1,11 +1,19 @@
-import { parameters, phaseNames, type SheetRow, tightestOfEach } from "@rollbook/lib";
+import {
+  type Car,
+  parameters,
+  phaseNames,
+  type SheetRow,
+  tightestOfEach,
+  type Venue,
+} from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
 import { movedInWords } from "../../../say/figures.js";
 import { marginAmount, toDoInWords } from "../../../say/plan.js";
 import { Fold } from "../../../ui/fold.js";
 import { List } from "../../../ui/list.js";
-import { ShiftBars, shiftText } from "../../../ui/shift-bars.js";
+import { shiftWithin } from "../../../ui/shift-bars.js";
 import { asides, bewares } from "../day/beware.js";
+import { RunShifts, useSureRun } from "../parts/sure-shifts.js";
 import { words } from "../words.js";
 
 const { plan } = words;
@@ -14,8 +22,14 @@ interface Of {
   readonly row: SheetRow;
 }
 
+/** The car of the plan and where it drives. */
+interface Where {
+  readonly measured: Car;
+  readonly venue: Venue;
+}
+
 /** What the model says of one run of the plan. */
-export function Outcome({ row }: Of) {
+export function Outcome({ row, ...sampled }: Of & Where) {
   const id = `run-${row.run}`;
   const toDo = toDoInWords(row, reader);
   const end = row.startsAt + row.lasts;
@@ -29,16 +43,14 @@ export function Outcome({ row }: Of) {
       ) : (
         <p class="quiet">{plan.nothingToDo}</p>
       )}
-      {row.phases !== undefined && toDo.length > 0 && (
-        <ShiftBars phases={row.phases} caption={plan.shifts} />
-      )}
+      <RunShifts id={`${id}-sure`} row={row} caption={plan.shifts} {...sampled} />
       <Sentences texts={asides(row)} kind="quiet" />
       <Fold id={`${id}-margins`} title={plan.margins}>
         <Margins row={row} />
       </Fold>
       {toDo.length > 0 && (
         <Fold id={`${id}-corners`} title={plan.byCorner}>
-          <ByCorner row={row} />
+          <ByCorner row={row} {...sampled} />
         </Fold>
       )}
       {moves.length > 0 && (
@@ -73,7 +85,9 @@ function Margins({ row: { margins } }: Of) {
 }
 
 /** Corners down, parts of the corner across. */
-function ByCorner({ row: { cells, run } }: Of) {
+function ByCorner({ row, ...where }: Of & Where) {
+  const { cells, run } = row;
+  const { shifts } = useSureRun(row, where);
   const corners = [...new Set(cells.map(({ corner }) => corner))];
   const shiftAt = (corner: string, phase: string) =>
     cells.find((cell) => cell.corner === corner && cell.phase === phase)?.shift ?? 0;
@@ -97,7 +111,7 @@ function ByCorner({ row: { cells, run } }: Of) {
               <th scope="row">{corner}</th>
               {phaseNames.map((phase) => (
                 <td key={phase} class="number">
-                  {shiftText(shiftAt(corner, phase))}
+                  {shiftWithin(shiftAt(corner, phase), shifts?.[phase].understeerMargin)}
                 </td>
               ))}
             </tr>

@@ -23,7 +23,10 @@ export function Sequence({ day, open }: { readonly day: Draft; readonly open: bo
   const { rows = [], plan: { car } = day } =
     sheets.find((sheet) => sheet.car === editedCar.value) ?? sheets[0] ?? {};
   const steps = stepsOf(day);
-  const outcomes = useMemo(() => rows.map((row) => <Outcome key={row.run} row={row} />), [rows]);
+  const outcomes = useMemo(
+    () => rows.map((row) => <Outcome key={row.run} row={row} measured={car} venue={day.venue} />),
+    [rows],
+  );
   return (
     <>
       <p class="tools">

@@ -1,10 +1,10 @@
-import type { SheetRow } from "@rollbook/lib";
+import type { Car, SheetRow, Venue } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import { toDoInWords } from "../../../say/plan.js";
-import { ShiftBars } from "../../../ui/shift-bars.js";
 import { asides, bewares } from "../day/beware.js";
 import { carTitle } from "../day/car-names.js";
+import { RunShifts } from "../parts/sure-shifts.js";
 import { readyQuestions } from "../run/vote-state.js";
 import { words } from "../words.js";
 import { carsIn, type OfDay, Paper } from "./paper.js";
@@ -19,7 +19,14 @@ export function AnswerKey({ day, rows, sheets }: OfDay) {
       <p>{said.keyHelp}</p>
       <div class="keys">
         {runs.map(({ car, row }) => (
-          <RunKey key={`${row.run} ${car}`} row={row} whose={carTitle(day, car)} />
+          <RunKey
+            key={`${row.run} ${car}`}
+            row={row}
+            id={`key-${row.run}-${car}`}
+            whose={carTitle(day, car)}
+            measured={(day.others?.find(({ carNumber }) => carNumber === car) ?? day).car}
+            venue={day.venue}
+          />
         ))}
       </div>
       <h4>{said.votes}</h4>
@@ -30,9 +37,14 @@ export function AnswerKey({ day, rows, sheets }: OfDay) {
 
 function RunKey({
   row,
+  id,
   whose = "",
+  ...sampled
 }: {
   readonly row: SheetRow;
+  readonly id: string;
+  readonly measured: Car;
+  readonly venue: Venue;
   /** Which car it is, where cars differ. */
   readonly whose: string | undefined;
 }) {
@@ -43,7 +55,7 @@ function RunKey({
       <h4>
         {[words.plan.run(row.run), whose, toDo.join("; ")].filter((one) => one !== "").join(": ")}
       </h4>
-      <ShiftBars phases={row.phases} caption={said.keyShifts} />
+      <RunShifts id={id} row={row} caption={said.keyShifts} {...sampled} />
       {bewares(row).map((sentence) => (
         <p key={sentence} class="beware">
           {spell(sentence)}

@@ -11,6 +11,7 @@ import {
 import { format, reader, spell } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import type { BandsSoFar } from "../../../bands/bands.js";
+import { WouldMakeSurer } from "../../../bands/surer.js";
 import { easedNotes, nearTippingNotes } from "../../../say/balance-notes.js";
 import { leverName } from "../../../say/change.js";
 import { askInWords, outcomeInWords, whyNotInWords } from "../../../say/diagnosis.js";
@@ -106,6 +107,7 @@ function Proposals({ diagnosis, of, bands, carNumber }: Told) {
         {sure === undefined ? words.sure.working : words.sure.progress(sure.count, sure.of)}
       </p>
       <p class="quiet">{words.sure.help}</p>
+      {sure && <WouldMakeSurer bands={sure} car={measured} />}
       <ol class="proposals">{listed.filter(({ one }) => one.fits).map(told)}</ol>
       {between.length > 0 && (
         <>

@@ -1,13 +1,17 @@
 import {
   comparedIn,
+  type EventEntry,
   happeningsOf,
   inOtherCar,
   isLeftOut,
   onOtherRoad,
   testedIn,
+  venueSpeed,
 } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
+import type { BandsOf } from "../../../bands/bands.js";
+import { Surer, useSure } from "../../../bands/surer.js";
 import { changeLabel } from "../../../say/change.js";
 import { talk as said } from "../../../say/workshop/talk.js";
 import { Button } from "../../../ui/button.js";
@@ -27,6 +31,8 @@ export function Model({ log, event, run, car, driver }: Topic) {
     }),
     [log, event, run, car],
   );
+  const of = useMemo(() => askOf(tested, event), [tested, event]);
+  const sure = useSure(of)?.changes[0]?.phases;
   if (run < 2) return <p>{said.baselineRun}</p>;
   if (isLeftOut(happeningsOf(log, event), run, car)) return <p>{said.leftOut}</p>;
   if (tested === undefined) return <p class="beware">{said.notComparable}</p>;
@@ -38,10 +44,19 @@ export function Model({ log, event, run, car, driver }: Topic) {
       <Tested labels={tested.changes.map((change) => changeLabel(change, tested.before, reader))} />
       <OtherRoad names={asked(elsewhere)} car={car} />
       {asked(strangers).length > 0 && <p>{said.otherCar(asked(strangers).join(", "))}</p>}
-      {driver === undefined && <GroupTable compared={compared} />}
-      {one && <DriverTable cells={one.cells} />}
+      {of && <Surer id="talk-sure" of={of} />}
+      {driver === undefined && <GroupTable compared={compared} sure={sure} />}
+      {one && <DriverTable cells={one.cells} sure={sure} />}
     </>
   );
+}
+
+/** What is to be sampled of what was tested; nothing where it is not a single change. */
+function askOf(tested: ReturnType<typeof testedIn>, { venue }: EventEntry): BandsOf | undefined {
+  const [change, ...others] = tested?.changes ?? [];
+  if (tested === undefined || change === undefined || others.length > 0) return undefined;
+  const { before, measured } = tested;
+  return { car: before, measured, speed: venueSpeed(venue), changes: [change] };
 }
 
 /** Wet against dry: why nothing is compared, and a new baseline for one tap. */

@@ -6,6 +6,7 @@ import {
   groupSummary,
   MARGIN_PER_POINT,
   notAsPredicted,
+  type PhaseName,
   type Verdict,
 } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
@@ -16,36 +17,46 @@ import { formatNumber } from "../../../say/units.js";
 import { talk as said } from "../../../say/workshop/talk.js";
 import { List } from "../../../ui/list.js";
 import { type PlaceRow, PlaceTable } from "../../../ui/place-table.js";
-import { ShiftBar, shiftText } from "../../../ui/shift-bars.js";
+import { ShiftBar, type SureShifts, shiftWithin } from "../../../ui/shift-bars.js";
 
 const { corner, phase, felt, predicted, count, verdict } = said.columns;
 
+interface Sure {
+  /** How sure the change that was tested is, once that is known. */
+  readonly sure: SureShifts | undefined;
+}
+
 /** One driver's cells: felt beside predicted, and below why they may lie as they do. */
-export function DriverTable({ cells }: { readonly cells: readonly FeltCell[] }) {
+export function DriverTable({ cells, sure }: Sure & { readonly cells: readonly FeltCell[] }) {
   const rows = cells.map(({ corner, phase, felt, predicted, verdict }) => {
     const points = felt !== undefined && feltBar(felt, signed(felt, 0));
-    return { corner, phase, cells: [points, predictedBar(predicted), mark(verdict)] };
+    return { corner, phase, cells: [points, predictedBar(predicted, phase, sure), mark(verdict)] };
   });
   const columns = [corner, phase, felt, predicted, verdict] as const;
   return <SideBySide columns={columns} rows={rows} why={cells} />;
 }
 
 /** The group's cells without names; where few drivers speak only their number is shown. */
-export function GroupTable({ compared }: { readonly compared: readonly Compared[] }) {
+export function GroupTable({ compared, sure }: Sure & { readonly compared: readonly Compared[] }) {
   const all = compared.flatMap(({ cells }) => cells);
   const groups = groupSummary(compared.map(({ cells }) => cells));
   const rows = groups.map((cell) =>
     groupRow(
       cell,
       all.find(({ corner, phase }) => corner === cell.corner && phase === cell.phase),
+      sure,
     ),
   );
   const columns = [corner, phase, felt, predicted, count, verdict] as const;
   return <SideBySide columns={columns} rows={rows} why={cellsToldOf(groups, compared)} />;
 }
 
-function groupRow({ corner, phase, count, felt }: GroupCell, one: FeltCell | undefined): PlaceRow {
-  const predicted = one && predictedBar(one.predicted);
+function groupRow(
+  { corner, phase, count, felt }: GroupCell,
+  one: FeltCell | undefined,
+  sure: SureShifts | undefined,
+): PlaceRow {
+  const predicted = one && predictedBar(one.predicted, phase, sure);
   const drivers = String(count);
   if (felt === undefined) return { corner, phase, cells: ["", predicted, drivers, said.tooFew] };
   const spread = said.halfWithin(formatNumber(felt.spread, 1));
@@ -75,7 +86,8 @@ const barred = (shift: number, text: ComponentChildren) => (
 );
 const feltBar = (points: number, text: ComponentChildren) =>
   barred(points * MARGIN_PER_POINT, text);
-const predictedBar = (shift: number) => barred(shift, shiftText(shift));
+const predictedBar = (shift: number, phase: PhaseName, sure: SureShifts | undefined) =>
+  barred(shift, shiftWithin(shift, sure?.[phase].understeerMargin));
 
 const mark = (verdict: Verdict) => (
   <span class={`verdict ${verdict.replaceAll(/[ ,]+/g, "-")}`}>{said.verdicts[verdict]}</span>

@@ -1,7 +1,8 @@
 import { computed, effect, signal } from "@preact/signals";
 import { type Car, carFromJson, Refusal } from "@rollbook/lib";
 import { format, reader } from "@rollbook/page";
-import { type BandsSoFar, bandsFrom } from "../../../bands/bands.js";
+import type { BandsSoFar } from "../../../bands/bands.js";
+import { workOut as sample, stop } from "../../../bands/worked.js";
 import { refusalInWords } from "../../../say/refusal.js";
 import { contentOf } from "../model/draft.js";
 import type { Content } from "../model/path.js";
@@ -19,7 +20,8 @@ interface WorkedOut {
 
 const latest = signal<WorkedOut | undefined>(undefined);
 const sampled = signal<BandsSoFar | undefined>(undefined);
-const bands = bandsFrom("your-car-worker.js");
+/** The car that is sampled, as far as it is sound. */
+export const sampledCar = signal<Car | undefined>(undefined);
 
 /** What the open car came to when its values were last sound. */
 export const workedOut = computed(() =>
@@ -72,11 +74,12 @@ function workOut(of: string, key: string, content: Content): void {
 /** Begins to sample cars like this one; drops what was under way. */
 function begin(car: Car | undefined): void {
   sampled.value = undefined;
+  sampledCar.value = car;
   if (!car) {
-    bands.drop();
+    stop();
     return;
   }
-  bands.begin({ car, measured: car, speed, changes: [] }, (told) => {
+  sample({ car, measured: car, speed, changes: [] }, (told) => {
     sampled.value = told;
   });
 }

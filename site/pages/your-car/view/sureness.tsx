@@ -1,11 +1,12 @@
 import { phaseNames } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
 import type { BandsSoFar } from "../../../bands/bands.js";
+import { WouldMakeSurer } from "../../../bands/surer.js";
 import { unitOf } from "../../../say/units.js";
 import { summaryWords as words } from "../../../say/your-car/summary.js";
 import { sureWords as said } from "../../../say/your-car/sure.js";
 import { type ToldSureness, toldSureness, widestDoubts } from "../model/summary.js";
-import { sureness } from "../state/worked-out.js";
+import { sampledCar, sureness } from "../state/worked-out.js";
 
 const nothingYet = (name: (typeof phaseNames)[number]): ToldSureness => ({
   phase: words.phase[name],
@@ -49,6 +50,7 @@ function widest({ margins }: BandsSoFar): string {
 /** How sure limit and balance are, told from more and more samples. */
 export function Sureness() {
   const bands = sureness.value;
+  const car = sampledCar.value;
   return (
     <div class="sureness">
       <h3>{said.heading}</h3>
@@ -60,9 +62,7 @@ export function Sureness() {
       <p class="note progress">{bands ? said.progress(bands.count, bands.of) : said.working}</p>
       <p class="note">{said.help(unitOf("acceleration", reader.units))}</p>
       <p class="note widest">{bands && widest(bands)}</p>
-      <p class="note">
-        <a href="measure.html#next">{said.next}</a>
-      </p>
+      {bands && car && <WouldMakeSurer bands={bands} car={car} />}
     </div>
   );
 }

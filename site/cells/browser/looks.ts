@@ -1,0 +1,88 @@
+import { effect } from "@preact/signals-core";
+import { openUnasked, predictionOf, seenAfter } from "../../store/predictions.js";
+import { spell } from "../reader.js";
+import { type FigureSpec, type Inputs, looksLeft, type ValuesOf } from "../spec.js";
+import { words } from "../words.js";
+import { element } from "./element.js";
+import { hurryButton } from "./hurry.js";
+
+const shortestSentence = 8; // letters
+const longestSentence = 300;
+
+/** What a figure asks of a reader who has filed a prediction. */
+export interface Looks<Values> {
+  /** Before the sliders: what to do. */
+  readonly list: HTMLElement;
+  /** After the sliders: what was seen. */
+  readonly seeing: HTMLElement;
+  /** Ticks what these values do. */
+  at(values: Values): void;
+}
+
+function seeingForm(prediction: string): HTMLFormElement {
+  const box = element("textarea", {
+    rows: 2,
+    required: true,
+    minlength: shortestSentence,
+    maxlength: longestSentence,
+  });
+  const form = element(
+    "form",
+    { class: "seeing" },
+    element("label", {}, words.whatSeen, box),
+    element("button", { type: "submit" }, words.keepSeen),
+  );
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    const saw = box.value.trim();
+    if (saw.length < shortestSentence) box.focus();
+    else void seenAfter(prediction).set({ ...seenAfter(prediction).now.value, saw });
+  });
+  return form;
+}
+
+/** Things to do that tick themselves, then a sentence to write, before the reasons of a prediction open. */
+export function looksOf<const I extends Inputs>(
+  prediction: string,
+  spec: FigureSpec<I>,
+): Looks<ValuesOf<I>> {
+  const seen = seenAfter(prediction);
+  const looks = looksLeft(spec);
+  const items = looks.map(({ ask }) => {
+    const aloud = element("span", { class: "aloud" });
+    return { item: element("li", {}, `${spell(ask)} `, aloud), aloud };
+  });
+  const list = element(
+    "div",
+    { class: "looks" },
+    element("p", {}, words.doThese),
+    element("ol", {}, ...items.map(({ item }) => item)),
+    hurryButton(),
+  );
+  const form = seeingForm(prediction);
+  const said = element("p", { class: "saw" });
+  effect(() => {
+    const { looked, saw } = seen.now.value;
+    const isFiled = predictionOf(prediction).now.value !== undefined;
+    const isOver = saw !== "" || openUnasked().now.value;
+    items.forEach(({ item, aloud }, i) => {
+      item.toggleAttribute("data-done", looked.includes(i));
+      aloud.textContent = looked.includes(i) ? words.done : "";
+    });
+    list.hidden = !isFiled || isOver;
+    form.hidden = !isFiled || isOver || looked.length < looks.length;
+    said.textContent = saw === "" ? "" : words.youSaw(saw);
+  });
+  return {
+    list,
+    seeing: element("div", { class: "seen" }, form, said),
+    at(values) {
+      if (predictionOf(prediction).now.value === undefined) return;
+      const { looked, saw } = seen.now.value;
+      const now = looks.flatMap(({ done }, i) =>
+        !looked.includes(i) && done(values, spec.inputs) ? [i] : [],
+      );
+      if (now.length > 0) void seen.set({ looked: [...looked, ...now], saw });
+    },
+  };
+}

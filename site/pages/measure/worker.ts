@@ -1,2 +1,0 @@
-/** What to measure next, worked out beside the page. */
-import "../../bands/worker.js";
