@@ -78,6 +78,11 @@ export * from "./day/debrief/feel.js";
 export * from "./day/debrief/felt.js";
 export type { FeltReason, Verdict } from "./day/debrief/felt-reasons.js";
 export * from "./day/debrief/group.js";
+export {
+  type MeasuredChange,
+  measuredIn,
+  measuredOfDay,
+} from "./day/debrief/measured.js";
 export * from "./day/debrief/not-as-predicted.js";
 export * from "./day/debrief/places.js";
 export * from "./day/debrief/poll.js";
@@ -106,6 +111,7 @@ export * from "./day/log/happenings.js";
 export * from "./day/log/lap-times.js";
 export * from "./day/log/log.js";
 export * from "./day/log/log-file.js";
+export { measurable, measuredOn } from "./day/log/measured-entries.js";
 export * from "./day/log/merge.js";
 export * from "./day/log/missing.js";
 export * from "./day/log/report.js";
@@ -223,9 +229,11 @@ export * from "./measure/circle-gradient.js";
 export * from "./measure/circle-predicted.js";
 export * from "./measure/combined.js";
 export * from "./measure/curve.js";
+export * from "./measure/difference.js";
 export * from "./measure/first-car.js";
 export * from "./measure/first-car-given.js";
 export * from "./measure/four-scales.js";
+export * from "./measure/lap-difference.js";
 export * from "./measure/learn.js";
 export * from "./measure/least-squares.js";
 export * from "./measure/measured.js";
