@@ -247,6 +247,12 @@ export {
 } from "./measure/next-to-measure.js";
 export * from "./measure/raised-axle.js";
 export * from "./measure/repeats.js";
+export { cornersOfLap } from "./measure/ride/laps.js";
+export * from "./measure/ride/mounting.js";
+export * from "./measure/ride/ride.js";
+export * from "./measure/ride/ride-facts.js";
+export * from "./measure/ride/roll-gradient.js";
+export * from "./measure/ride/same-driving.js";
 export * from "./measure/ride-rate.js";
 export * from "./measure/sill-split.js";
 export * from "./measure/sill-weight.js";

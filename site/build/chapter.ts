@@ -22,8 +22,15 @@ function codeHtml(notebook: Notebook, cell: Cell, outputs: Outputs): string {
   return `<div class="cell">${shown.join("\n")}${link}</div>`;
 }
 
+/** Whether a chapter draws the living car, whose parts its *Why* can then point at. */
+const showsCar = ({ cells }: Notebook): boolean =>
+  cells.some(({ kind, source }) => kind === "code" && /axleSeenThrough|carFromAbove/.test(source));
+
 function proseHtml(notebook: Notebook, cell: Cell, headings: Heading[]): string {
-  const html = render(cell.source, headings);
+  const here = headings.findLast(({ level }) => level === 2)?.text;
+  const opens = /^## (.+)$/m.exec(cell.source)?.[1];
+  const isWhy = (opens ?? here) === "Why" && showsCar(notebook);
+  const html = render(cell.source, headings, isWhy);
   const [, fault] = /class="katex-error" title="([^"]*)"/.exec(html) ?? [];
   if (fault) throw new CourseError(`${placeIn(notebook, cell.id)}: ${fault}`);
   return html;

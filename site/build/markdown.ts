@@ -1,6 +1,7 @@
 import katexModule from "@vscode/markdown-it-katex";
 import katex from "katex";
 import MarkdownIt from "markdown-it";
+import { partWords } from "./part-words.js";
 
 export interface Heading {
   readonly level: number;
@@ -25,10 +26,9 @@ export const plain = (text: string): string => text.replace(/[*_`$]/g, "");
 const katexPlugin =
   (katexModule as unknown as { default?: typeof katexModule }).default ?? katexModule;
 
-const markdown = new MarkdownIt({ html: false, typographer: true }).use(katexPlugin, {
-  katex,
-  throwOnError: false,
-});
+const markdown = new MarkdownIt({ html: false, typographer: true })
+  .use(katexPlugin, { katex, throwOnError: false })
+  .use(partWords);
 
 markdown.core.ruler.push("heading_anchors", ({ tokens, env }) => {
   tokens.forEach((token, index) => {
@@ -63,9 +63,9 @@ const wrapTable = markdown.renderer.rules;
 wrapTable.table_open = () => '<div class="table"><table>';
 wrapTable.table_close = () => "</table></div>";
 
-/** Markdown as HTML, its headings added to the list. */
-export function render(source: string, headings: Heading[] = []): string {
-  return markdown.render(source, { headings });
+/** Markdown as HTML, its headings added to the list; words that name a part of a car carry its tone where asked. */
+export function render(source: string, headings: Heading[] = [], partWords = false): string {
+  return markdown.render(source, { headings, partWords });
 }
 
 /** A line of markdown as HTML without a paragraph around it. */

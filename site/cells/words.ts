@@ -98,6 +98,8 @@ export const words = {
     links: "links, wheels",
     dampers: "dampers",
     springs: "springs, bar",
+    tyres: "tyres",
   },
+  inTheAir: "in the air",
   against: (up: string, along: string) => `${up} against ${along}`,
 } as const;

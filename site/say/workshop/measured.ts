@@ -8,13 +8,12 @@ export const measured = {
   heading: "Change by change: felt, predicted, measured",
   columns: { what: "What", felt: "Felt", predicted: "Predicted", measured: "Measured" },
   rows: {
-    balance: "Balance, all places (above 0: the front slides first)",
-    circle: "Hardest turn on the circle",
+    balance: "Balance",
+    circle: "Circle",
     lapTime: "Lap time",
-    rollGradient: "Roll for each g",
+    rollGradient: "Roll",
   },
-  points: (points: string, drivers: number) =>
-    `${points} points (${drivers === 1 ? "one driver" : `${drivers} drivers`})`,
+  points: (points: string) => `${points} points`,
   none: "",
   nothing:
     "Nothing was measured on this set-up and the one before yet: laps of a circle or a roll gradient below, lap times in the log.",
@@ -24,7 +23,7 @@ export const measured = {
   more: (laps: number) => `${laps} laps more of each would show it`,
   tooMany: "it takes more laps than a day has",
   unpaired: "one run each: what drifts in the day counts as the change",
-  own: "Laps are held against those of the same driver only, on all runs of the day with the one set-up and the other.",
+  own: "Balance: the middle of all places and drivers, above 0 where the front slides earlier; no gauge measures it. Circle: the hardest turn. Laps are held against those of the same driver only, on all runs of the day with the one set-up and the other.",
   write: "Write down what was measured",
   driver: "Who drove",
   radius: "Radius of the circle to the middle between the wheel tracks",

@@ -9,7 +9,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "frames.test.ts": ["every chapter"],
   "your-car.test.ts": ["your-car", "01-load-transfer"],
   "lent-pages.test.ts": ["index"],
-  "living-car.test.ts": ["index", "07-how-fast-the-load-arrives"],
+  "living-car.test.ts": ["index", "03-distribution-between-axles", "07-how-fast-the-load-arrives"],
   "map.test.ts": ["map"],
   "measure.test.ts": ["measure"],
   "memory.test.ts": ["map", "01-load-transfer"],

@@ -34,7 +34,7 @@ function balanceRow({ compared, isOwn }: Of) {
   const drivers = compared.filter((one) => one.cells.some((cell) => cell.felt !== undefined));
   if (cells.length === 0) return undefined;
   const isTold = felt.length > 0 && (isOwn || drivers.length >= SMALLEST_GROUP);
-  const points = isTold ? said.points(signed(median(felt), 1), drivers.length) : said.none;
+  const points = isTold ? said.points(signed(median(felt), 1)) : said.none;
   const predicted = shiftText(median(cells.map((cell) => cell.predicted)));
   return [said.rows.balance, points, predicted, said.none];
 }
