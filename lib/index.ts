@@ -186,6 +186,7 @@ export * from "./day/questions/ideas.js";
 export * from "./day/questions/misconceptions.js";
 export * from "./day/questions/pick.js";
 export type { Misconception, QuestionFacts, QuestionForm } from "./day/questions/question.js";
+export * from "./day/questions/recall.js";
 export * from "./day/questions/review.js";
 export * from "./day/questions/right-answer.js";
 export * from "./linear.js";
