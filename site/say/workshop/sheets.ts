@@ -12,6 +12,7 @@ export const sheets = {
     handOut: "Hand-out",
     briefing: "Briefing",
     home: "To take home, a page a driver",
+    summary: "The day, change by change",
     key: "Answer key (for you alone)",
   },
   print: "Print",

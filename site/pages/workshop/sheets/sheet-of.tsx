@@ -3,6 +3,7 @@ import { AnswerKey } from "./answer-key.js";
 import { Briefing } from "./briefing.js";
 import { ChangeCards } from "./change-cards.js";
 import type { Kind } from "./chosen.js";
+import { DaySummary } from "./day-summary.js";
 import { HandOut } from "./hand-out.js";
 import { LetterCards } from "./letters.js";
 import type { OfDay } from "./paper.js";
@@ -19,6 +20,7 @@ const sheetOf: Readonly<Record<Kind, ComponentType<OfDay>>> = {
   handOut: HandOut,
   briefing: Briefing,
   home: TakeHomePages,
+  summary: DaySummary,
   key: AnswerKey,
 };
 
