@@ -78,14 +78,23 @@ export * from "./day/debrief/feel.js";
 export * from "./day/debrief/felt.js";
 export type { FeltReason, Verdict } from "./day/debrief/felt-reasons.js";
 export * from "./day/debrief/group.js";
+export {
+  type MeasuredChange,
+  measuredIn,
+  measuredOfDay,
+} from "./day/debrief/measured.js";
+export type { NamedReport } from "./day/debrief/named-report.js";
 export * from "./day/debrief/not-as-predicted.js";
 export * from "./day/debrief/places.js";
 export * from "./day/debrief/poll.js";
+export * from "./day/debrief/take-home.js";
 export * from "./day/debrief/tried.js";
 export * from "./day/debrief/votes.js";
 export * from "./day/diagnosis/asks.js";
 export * from "./day/diagnosis/case.js";
+export type { Cost } from "./day/diagnosis/costs.js";
 export * from "./day/diagnosis/diagnose.js";
+export type { LoadMoved } from "./day/diagnosis/load-moved.js";
 export * from "./day/diagnosis/not-proposed.js";
 export { placesOf } from "./day/diagnosis/options.js";
 export * from "./day/diagnosis/proposal.js";
@@ -106,6 +115,7 @@ export * from "./day/log/happenings.js";
 export * from "./day/log/lap-times.js";
 export * from "./day/log/log.js";
 export * from "./day/log/log-file.js";
+export { measurable, measuredOn } from "./day/log/measured-entries.js";
 export * from "./day/log/merge.js";
 export * from "./day/log/missing.js";
 export * from "./day/log/report.js";
@@ -224,9 +234,11 @@ export * from "./measure/circle-gradient.js";
 export * from "./measure/circle-predicted.js";
 export * from "./measure/combined.js";
 export * from "./measure/curve.js";
+export * from "./measure/difference.js";
 export * from "./measure/first-car.js";
 export * from "./measure/first-car-given.js";
 export * from "./measure/four-scales.js";
+export * from "./measure/lap-difference.js";
 export * from "./measure/learn.js";
 export * from "./measure/least-squares.js";
 export * from "./measure/measured.js";
