@@ -78,6 +78,11 @@ export * from "./day/debrief/feel.js";
 export * from "./day/debrief/felt.js";
 export type { FeltReason, Verdict } from "./day/debrief/felt-reasons.js";
 export * from "./day/debrief/group.js";
+export {
+  type MeasuredChange,
+  measuredIn,
+  measuredOfDay,
+} from "./day/debrief/measured.js";
 export * from "./day/debrief/not-as-predicted.js";
 export * from "./day/debrief/places.js";
 export * from "./day/debrief/poll.js";
@@ -106,6 +111,7 @@ export * from "./day/log/happenings.js";
 export * from "./day/log/lap-times.js";
 export * from "./day/log/log.js";
 export * from "./day/log/log-file.js";
+export { measurable, measuredOn } from "./day/log/measured-entries.js";
 export * from "./day/log/merge.js";
 export * from "./day/log/missing.js";
 export * from "./day/log/report.js";
@@ -180,6 +186,7 @@ export * from "./day/questions/ideas.js";
 export * from "./day/questions/misconceptions.js";
 export * from "./day/questions/pick.js";
 export type { Misconception, QuestionFacts, QuestionForm } from "./day/questions/question.js";
+export * from "./day/questions/recall.js";
 export * from "./day/questions/review.js";
 export * from "./day/questions/right-answer.js";
 export * from "./linear.js";
@@ -223,9 +230,11 @@ export * from "./measure/circle-gradient.js";
 export * from "./measure/circle-predicted.js";
 export * from "./measure/combined.js";
 export * from "./measure/curve.js";
+export * from "./measure/difference.js";
 export * from "./measure/first-car.js";
 export * from "./measure/first-car-given.js";
 export * from "./measure/four-scales.js";
+export * from "./measure/lap-difference.js";
 export * from "./measure/learn.js";
 export * from "./measure/least-squares.js";
 export * from "./measure/measured.js";

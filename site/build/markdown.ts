@@ -3,12 +3,6 @@ import katex from "katex";
 import MarkdownIt from "markdown-it";
 import { partWords } from "./part-words.js";
 
-export interface Heading {
-  readonly level: number;
-  readonly text: string;
-  readonly id: string;
-}
-
 /** A stable anchor from a heading's words. */
 export function slug(text: string): string {
   return text
@@ -30,16 +24,11 @@ const markdown = new MarkdownIt({ html: false, typographer: true })
   .use(katexPlugin, { katex, throwOnError: false })
   .use(partWords);
 
-markdown.core.ruler.push("heading_anchors", ({ tokens, env }) => {
+markdown.core.ruler.push("heading_anchors", ({ tokens }) => {
   tokens.forEach((token, index) => {
     if (token.type !== "heading_open") return;
     const text = tokens[index + 1]?.content ?? "";
     token.attrSet("id", slug(text));
-    (env.headings as Heading[] | undefined)?.push({
-      level: Number(token.tag.slice(1)),
-      text,
-      id: slug(text),
-    });
   });
 });
 
@@ -63,10 +52,9 @@ const wrapTable = markdown.renderer.rules;
 wrapTable.table_open = () => '<div class="table"><table>';
 wrapTable.table_close = () => "</table></div>";
 
-/** Markdown as HTML, its headings added to the list; words that name a part of a car carry its tone where asked. */
-export function render(source: string, headings: Heading[] = [], partWords = false): string {
-  return markdown.render(source, { headings, partWords });
-}
+/** Markdown as HTML; words that name a part of a car carry its tone where asked. */
+export const render = (source: string, namesParts = false): string =>
+  markdown.render(source, { partWords: namesParts });
 
 /** A line of markdown as HTML without a paragraph around it. */
 export const renderInline = (source: string): string => markdown.renderInline(source);

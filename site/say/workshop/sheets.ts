@@ -11,6 +11,7 @@ export const sheets = {
     letters: "Letters A–D",
     handOut: "Hand-out",
     briefing: "Briefing",
+    summary: "The day, change by change",
     key: "Answer key (for you alone)",
   },
   print: "Print",

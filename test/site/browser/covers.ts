@@ -18,6 +18,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "other-cars.test.ts": ["every chapter"],
   "paddock.test.ts": ["workshop"],
   "pages.test.ts": ["every page"],
+  "path.test.ts": ["index", "01-load-transfer", "questions"],
   "policy.test.ts": ["00-start-here"],
   "practice.test.ts": ["practice", "03-distribution-between-axles"],
   "primer.test.ts": ["01-load-transfer", "03-distribution-between-axles"],

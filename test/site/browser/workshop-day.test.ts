@@ -428,6 +428,40 @@ describe("a day in the workshop", () => {
     expect([errors, foreign]).toEqual([[], []]);
   });
 
+  it("takes laps of a circle down on a phone, and tells them beside what was felt and predicted, in Talk and on the sheet of the day", async () => {
+    const { page, errors } = await open("workshop", {
+      viewport: { width: 360, height: 740 },
+      silentWorkers: true,
+    });
+    await openExample(page);
+    await goTo(page, "talk");
+    await page.locator("#talk-run .chip", { hasText: "4" }).click();
+    await page.locator("#talk-3 > summary").click();
+    const table = page.locator("#talk-3 .table", { hasText: "Measured" });
+    await table.locator("tr", { hasText: "Circle" }).waitFor();
+    const circle = () => table.locator("tr", { hasText: "Circle" }).textContent();
+    const before = (await circle()) ?? "";
+    expect(before).toContain("not measured");
+    await page.locator("#measured-write > summary").click();
+    await page.selectOption("#measured-driver", "Ada");
+    expect(await page.locator("#measured-radius").getAttribute("inputmode")).toBe("decimal");
+    await page.locator("#measured-laps").fill("9.05 1 9.04");
+    await page.locator("#measured-keep").click();
+    await page.locator("#measured-write .fault", { hasText: "“1” is no lap" }).waitFor();
+    await page.locator("#measured-laps").fill("9.05 9.01 9.04");
+    await page.locator("#measured-radius").fill("20");
+    await page.locator("#measured-keep").click();
+    await page.locator("#measured-write .filed", { hasText: "9.05 9.01 9.04" }).waitFor();
+    expect(await circle()).not.toBe(before);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+    await goTo(page, "sheets");
+    await page.locator("#sheet-summary").check();
+    await page.locator(".paper h4", { hasText: "Run 4: rear bar position" }).waitFor();
+    expect(errors).toEqual([]);
+    const { log } = readLog(await savedLog(page));
+    expect(log && standing(log, "measurement")).toHaveLength(13);
+  });
+
   it("puts the sheets on the wall one by one, and never the key", async () => {
     const { page } = await open("workshop");
     await openExample(page);

@@ -3,6 +3,7 @@ import { AnswerKey } from "./answer-key.js";
 import { Briefing } from "./briefing.js";
 import { ChangeCards } from "./change-cards.js";
 import type { Kind } from "./chosen.js";
+import { DaySummary } from "./day-summary.js";
 import { HandOut } from "./hand-out.js";
 import { LetterCards } from "./letters.js";
 import type { OfDay } from "./paper.js";
@@ -17,6 +18,7 @@ const sheetOf: Readonly<Record<Kind, ComponentType<OfDay>>> = {
   letters: LetterCards,
   handOut: HandOut,
   briefing: Briefing,
+  summary: DaySummary,
   key: AnswerKey,
 };
 
