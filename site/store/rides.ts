@@ -37,9 +37,7 @@ function open(): Promise<IDBDatabase> {
 /** Work on both tables; false where the device refused it. */
 async function written(work: (transaction: IDBTransaction) => void): Promise<boolean> {
   try {
-    const transaction = (await open()).transaction([rides, pieces], "readwrite", {
-      durability: "strict",
-    });
+    const transaction = (await open()).transaction([rides, pieces], "readwrite");
     work(transaction);
     return await new Promise((resolve) => {
       transaction.oncomplete = () => resolve(true);

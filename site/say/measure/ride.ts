@@ -72,7 +72,7 @@ export const words = {
   one: "Choose a second ride to hold this one against: was it driven the same way?",
   cornersHead: "Corner by corner",
   pictureNote:
-    "From below: in, round, out. The way in is as long as the car was fast, the dot is the hardest moment, larger the harder. Thick and pale: the other ride. Dark: this one.",
+    "Seen from above: in, round, out. The way in is as long as the car was fast, the dot is the hardest moment, larger the harder. Thick and pale: the other ride. Dark: this one.",
   corner: (i: number, way: string) => `${i} ${way}`,
   noCorners: "No corners harder than 2.5 m/s² were found.",
   sidesUnknown:
@@ -81,12 +81,9 @@ export const words = {
   gradient: (text: string) => `Measured: ${text}.`,
   predicted: (car: string, text: string) => `The model of ${car} says ${text}.`,
   ways: (balance: string | undefined, integrated: string | undefined) =>
-    [
-      balance && `by the balance of accelerations ${balance}`,
-      integrated && `by the roll rate ${integrated}`,
-    ]
+    [balance && `Balance of accelerations: ${balance}.`, integrated && `Roll rate: ${integrated}.`]
       .filter(Boolean)
-      .join(", "),
+      .join(" "),
   apart: "The two ways differ by more than they should: the band is wider by as much.",
   noGradient:
     "Not measured: it takes three turns at least of a second or more of steady turning, with a straight before and after.",

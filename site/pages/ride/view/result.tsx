@@ -103,7 +103,7 @@ function Roll({ facts: { rollGradient } }: { readonly facts: RideFacts }) {
         {model !== undefined && words.predicted(car.name, format("rollGradient", model, 2))}
       </p>
       <p class="note">
-        {words.ways(gradientText(balance), gradientText(integrated))}.{" "}
+        {words.ways(gradientText(balance), gradientText(integrated))}{" "}
         {byChance < 0.05 && words.apart}
       </p>
       {isOwn.value ? (

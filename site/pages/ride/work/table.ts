@@ -67,7 +67,7 @@ export function tableOf({ felt, fixes }: Ride): string {
       time,
       cells: [...blank(6), digits(speed), course === undefined ? "" : digits(course)],
     })),
-  ].sort((a, b) => a.time - b.time);
+  ].sort((a, b) => Number(digits(a.time - start)) - Number(digits(b.time - start)));
   return formatCsv([
     roles.map((role) => names[role]),
     ...rows.map(({ time, cells }) => [digits(time - start), ...cells]),
