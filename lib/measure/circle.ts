@@ -1,5 +1,6 @@
 import { requireInRange, requireQuantity } from "../check.js";
 import { Refusal } from "../refusal.js";
+import { FASTEST, type RunMean } from "./difference.js";
 import { inQuadrature, type Measured } from "./measured.js";
 import { fromRepeats } from "./repeats.js";
 
@@ -11,8 +12,8 @@ export interface Circle {
   readonly stopwatch: number;
 }
 
-/** Laps whose mean is the limit. */
-export const LIMIT_LAPS = 3;
+/** How far off a lap timed by hand is, s, and a radius by tape, m: common practice, no source. */
+export const usualTools = { stopwatch: 0.1, radius: 0.05 } as const;
 
 /**
  * Lateral acceleration of a lap of a circle, m/s²: 4π²·R/T².
@@ -36,15 +37,8 @@ export function stopwatchSpread(circle: Circle, time: number): number {
   return (2 * accelerationOfLap(circle.radius.value, time) * circle.stopwatch) / time; // da/dT = −2a/T
 }
 
-/** The hardest turn that a run showed. */
-export interface CircleLimit extends Measured {
-  /** How many laps it is the mean of. */
-  readonly laps: number;
-  /** m/s², standard deviation of one of them, never less than the stopwatch's. */
-  readonly scatter: number;
-  /** m/s² that the mean is off by the stopwatch alone. */
-  readonly byStopwatch: number;
-}
+/** The hardest turn that a run showed, m/s². */
+export type CircleLimit = Measured & RunMean;
 
 /**
  * The limit of a car on a circle, m/s²: the mean of its three fastest clean laps.
@@ -58,7 +52,7 @@ export interface CircleLimit extends Measured {
 export function circleLimit(circle: Circle, times: readonly number[]): CircleLimit {
   if (times.length === 0) throw new Refusal("no-samples", "at least one clean lap is needed.");
   const { radius } = circle;
-  const fastest = [...times].sort((a, b) => a - b).slice(0, LIMIT_LAPS);
+  const fastest = [...times].sort((a, b) => a - b).slice(0, FASTEST);
   const turns = fastest.map((time) => accelerationOfLap(radius.value, time));
   const { value, spread, scatter = 0 } = fromRepeats({ values: turns, tool: 0 });
   const watch = stopwatchSpread(circle, fastest[0] ?? 0);

@@ -105,7 +105,7 @@ const cellsFromCourse: Plugin = {
 
 /** Writes the script of the first page, which takes physics and cells from the shared one, as chapters do. */
 export async function bundleFront(outfile: string): Promise<void> {
-  const plugins = [cellsFromCourse, loadedBefore(forChapters)];
+  const plugins = [cellsFromCourse, loadedBefore({ ...fromCourse, ...forChapters })];
   await bundle({ ...common, outfile, plugins, entryPoints: [`${FRONT}/main.ts`] });
 }
 

@@ -1,5 +1,7 @@
 import { escapeHtml } from "../cells/escape.js";
+import { chapterWords as words } from "../say/chapter.js";
 import { type Chapter, codePage } from "./chapter.js";
+import { minutesOfChapter, type Part, partsOf } from "./depth.js";
 import { plain } from "./markdown.js";
 import { shell } from "./shell.js";
 
@@ -11,10 +13,23 @@ function neighbour(chapter: Chapter | undefined, word: string, relation: string)
   );
 }
 
+/** How deep a part goes and how long it takes, under its heading. */
+function depthOf({ title, isDeeper, core, deeper }: Part): string {
+  const mixed = core > 0 && deeper > 0;
+  const said = mixed ? words.mixed(core, deeper) : words.part(isDeeper, core + deeper);
+  return title === "" ? "" : `<p class="depth">${said}</p>`;
+}
+
 /** Each heading with what stands under it as one part, which a browser need not lay out before it comes near. */
-function inParts(html: string): string {
-  const [opening = "", ...parts] = html.split(/(?=<h2 )/);
-  return [opening, ...parts.map((part) => `<section class="part">\n${part}</section>`)].join("\n");
+function inParts(parts: readonly Part[]): string {
+  const [opening, ...rest] = parts;
+  const { core, all } = minutesOfChapter(parts);
+  const sections = rest.map((part) => {
+    const html = part.html.replace("</h2>", `</h2>${depthOf(part)}`);
+    return `<section class="part"${part.isDeeper ? " data-deeper" : ""}>\n${html}</section>`;
+  });
+  const took = `<p class="depth" id="depth">${words.inAll(core, all)}</p>`;
+  return [`${opening?.html ?? ""}${took}`, ...sections].join("\n");
 }
 
 /** The page of one chapter. */
@@ -22,11 +37,16 @@ export function chapterPage(chapters: readonly Chapter[], index: number): string
   const chapter = chapters[index];
   if (!chapter) throw new RangeError(`no chapter ${index}`);
   const { name, title, idea, html } = chapter;
-  const sections = chapter.sections
-    .map(({ id, text }) => `<li><a href="#${id}">${escapeHtml(plain(text))}</a></li>`)
+  const parts = partsOf(html);
+  const sections = parts
+    .slice(1)
+    .map(({ id, title: text, isDeeper }) => {
+      const deeper = isDeeper ? ' class="deeper"' : "";
+      return `<li${deeper}><a href="#${id}">${text}</a></li>`;
+    })
     .join("");
   const main = `<article>
-${inParts(html)}
+${inParts(parts)}
 </article>
 <p class="listing-link"><a href="${codePage(chapter)}">The cells of this chapter</a></p>
 <nav class="turn" aria-label="Chapters">

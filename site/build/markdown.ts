@@ -1,12 +1,7 @@
 import katexModule from "@vscode/markdown-it-katex";
 import katex from "katex";
 import MarkdownIt from "markdown-it";
-
-export interface Heading {
-  readonly level: number;
-  readonly text: string;
-  readonly id: string;
-}
+import { partWords } from "./part-words.js";
 
 /** A stable anchor from a heading's words. */
 export function slug(text: string): string {
@@ -25,21 +20,15 @@ export const plain = (text: string): string => text.replace(/[*_`$]/g, "");
 const katexPlugin =
   (katexModule as unknown as { default?: typeof katexModule }).default ?? katexModule;
 
-const markdown = new MarkdownIt({ html: false, typographer: true }).use(katexPlugin, {
-  katex,
-  throwOnError: false,
-});
+const markdown = new MarkdownIt({ html: false, typographer: true })
+  .use(katexPlugin, { katex, throwOnError: false })
+  .use(partWords);
 
-markdown.core.ruler.push("heading_anchors", ({ tokens, env }) => {
+markdown.core.ruler.push("heading_anchors", ({ tokens }) => {
   tokens.forEach((token, index) => {
     if (token.type !== "heading_open") return;
     const text = tokens[index + 1]?.content ?? "";
     token.attrSet("id", slug(text));
-    (env.headings as Heading[] | undefined)?.push({
-      level: Number(token.tag.slice(1)),
-      text,
-      id: slug(text),
-    });
   });
 });
 
@@ -63,10 +52,9 @@ const wrapTable = markdown.renderer.rules;
 wrapTable.table_open = () => '<div class="table"><table>';
 wrapTable.table_close = () => "</table></div>";
 
-/** Markdown as HTML, its headings added to the list. */
-export function render(source: string, headings: Heading[] = []): string {
-  return markdown.render(source, { headings });
-}
+/** Markdown as HTML; words that name a part of a car carry its tone where asked. */
+export const render = (source: string, namesParts = false): string =>
+  markdown.render(source, { partWords: namesParts });
 
 /** A line of markdown as HTML without a paragraph around it. */
 export const renderInline = (source: string): string => markdown.renderInline(source);

@@ -1,6 +1,6 @@
 import { demoCar } from "@rollbook/lib";
 import { escapeHtml } from "../cells/escape.js";
-import { places } from "./places.js";
+import { type PlaceName, placeNames, shortcutsFor } from "../say/places.js";
 
 interface Shell {
   readonly title: string;
@@ -62,16 +62,20 @@ export const policyWithSandbox = (hash: string): string =>
     trusted: `${page.trusted} rollbook-sandbox`,
   });
 
+function linkTo(name: PlaceName, current: string): string {
+  const here = name === current ? ' aria-current="page"' : "";
+  return `<a href="${name}.html"${here}>${escapeHtml(placeNames[name])}</a>`;
+}
+
+/** One line: the name, a few links in sight, and a menu with all pages. */
 function masthead(current: string): string {
-  const links = places
-    .map(({ name, label }) => {
-      const here = name === current ? ' aria-current="page"' : "";
-      return `<a href="${name}.html"${here}>${escapeHtml(label)}</a>`;
-    })
-    .join("");
+  const inSight = shortcutsFor("").map((name) => linkTo(name, current));
+  const all = (Object.keys(placeNames) as PlaceName[]).map((name) => linkTo(name, current));
   return (
     `<header class="masthead"><a class="wordmark" href="index.html">Rollbook</a>` +
-    `<nav aria-label="Rollbook">${links}</nav></header>`
+    `<nav aria-label="Rollbook"><span class="shortcuts">${inSight.join("")}</span>` +
+    `<details class="menu"><summary>Menu</summary><div class="menu-pages">${all.join("")}</div></details>` +
+    "</nav></header>"
   );
 }
 

@@ -12,7 +12,11 @@ export type Tone =
   | "warn"
   | "links"
   | "dampers"
-  | "springs";
+  | "springs"
+  | "tyres";
+
+/** What of a car a mark draws: a word that names it lights it. */
+export type Part = "body" | "tyres" | "links" | "springs" | "dampers" | "bar" | "roads" | "loads";
 
 export type Point = readonly [x: number, y: number];
 
@@ -65,7 +69,9 @@ export interface LabelMark {
   readonly side: Side;
 }
 
-export type Mark = LineMark | AreaMark | DotMark | ArrowMark | LabelMark;
+export type Mark = (LineMark | AreaMark | DotMark | ArrowMark | LabelMark) & {
+  readonly part?: Part;
+};
 
 interface LineOptions {
   /** Written at the last point. */
@@ -118,6 +124,10 @@ export function label(
 ): LabelMark {
   return { kind: "label", at, text, tone, side };
 }
+
+/** The marks as those that draw one part of a car. */
+export const partOf = (part: Part, marks: readonly Mark[]): Mark[] =>
+  marks.map((mark) => ({ ...mark, part }));
 
 /** `count` points of `f` evenly spaced from `from` to `to`, ends included. */
 export function curve(

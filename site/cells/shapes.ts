@@ -30,6 +30,7 @@ const colours: Record<Tone, string> = {
   links: "var(--tone-links, #7a5c00)",
   dampers: "var(--tone-dampers, #2e6b3a)",
   springs: "var(--tone-springs, #1f4fa3)",
+  tyres: "var(--tone-tyres, #5b4a3f)",
 };
 
 const dashes: Partial<Record<Tone, string>> = { rear: "8 4", inside: "2 3", muted: "4 4" };
@@ -150,8 +151,18 @@ function arrowShapes(mark: ArrowMark, frame: Frame): Shape[] {
   ];
 }
 
-/** The SVG elements of one mark. */
+/** The SVG elements of one mark, each with the part of a car that it draws. */
 export function shapesOf(mark: Mark, frame: Frame): Shape[] {
+  const shapes = plainShapes(mark, frame);
+  const { part } = mark;
+  if (part === undefined) return shapes;
+  return shapes.map((shape) => ({
+    ...shape,
+    attributes: { ...shape.attributes, "data-part": part },
+  }));
+}
+
+function plainShapes(mark: Mark, frame: Frame): Shape[] {
   switch (mark.kind) {
     case "line":
       return lineShapes(mark, frame);

@@ -1,5 +1,5 @@
 import type { Parameter, Quantity } from "@rollbook/lib";
-import type { Mark } from "./marks.js";
+import type { Mark, Point } from "./marks.js";
 
 export type Interval = readonly [from: number, to: number];
 
@@ -26,6 +26,8 @@ export interface Drawing<Values> {
   /** What the drawing shows, for those who cannot see it. */
   readonly label: string;
   readonly draw: (values: Values) => readonly Mark[];
+  /** What a reader can take hold of and pull: the input that follows, and the point that it moves. */
+  readonly hold?: { readonly input: keyof Values & string; readonly at: (values: Values) => Point };
 }
 
 export type Panel<Values> = Chart<Values> | Drawing<Values>;
@@ -52,6 +54,8 @@ export interface FigureSpec<I extends Inputs> {
   readonly says: (values: ValuesOf<I>) => string;
   /** The prediction that unlocks the sliders. */
   readonly after?: string;
+  /** Small, its words beside its picture, for a step of an explanation; or its two pictures beside each other. */
+  readonly layout?: "beside" | "pair";
   /** Two or three things to do after that prediction; then, and after a sentence of the reader's, its reasons open. */
   readonly looks?: readonly Look<I>[];
   /** The input, in seconds, that the reader can let run. */

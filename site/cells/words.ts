@@ -53,10 +53,19 @@ export const words = {
   noSuchInput: (name: string) => `The link sets “${name}”, which this figure does not have.`,
   notANumber: (name: string, given: string) => `${name} takes a number, not “${given}”.`,
   noAxes: "The axes for your car could not be loaded; load the page again.",
+  showCore: "Show the core only",
+  showAll: "Show everything",
+  openPart: "Open",
   yourAnswer: "Your answer",
   check: "Check",
   typeNumber: "Type a number, such as 12.5.",
   rightValue: (value: string) => `Right: ${value}.`,
+  slip: (because: string) => `Not yet: ${because}`,
+  solved: (days: number) =>
+    `Solved. It comes back ${days === 1 ? "tomorrow" : `in ${days} days`}, on the first page.`,
+  solvedForGood: "Solved, and through all its reviews.",
+  notYetSolved: "Tried, and not solved yet.",
+  dueAgain: "Due again today: work it out once more.",
   tooHigh: "Not yet: that is too high. The hint may help.",
   tooLow: "Not yet: that is too low. The hint may help.",
   programFault:
@@ -98,6 +107,8 @@ export const words = {
     links: "links, wheels",
     dampers: "dampers",
     springs: "springs, bar",
+    tyres: "tyres",
   },
+  inTheAir: "in the air",
   against: (up: string, along: string) => `${up} against ${along}`,
 } as const;

@@ -1,4 +1,5 @@
 import type { Chapter } from "../build/chapter.js";
+import { partsOf } from "../build/depth.js";
 import type { Term } from "../build/glossary.js";
 import { plain, render, renderInline } from "../build/markdown.js";
 import { mentionsOf, placesOf } from "../build/mentions.js";
@@ -26,11 +27,10 @@ export interface Primer {
 }
 
 function contents(chapters: readonly Chapter[]): string {
-  const entries = chapters.map(({ number, title, sections }) => {
-    const own = sections.map(
-      ({ id, text }) =>
-        `<li><a href="#${prefixOf(number)}${id}">${escapeHtml(plain(text))}</a></li>`,
-    );
+  const entries = chapters.map(({ number, title, html }) => {
+    const own = partsOf(html)
+      .slice(1)
+      .map((part) => `<li><a href="#${prefixOf(number)}${part.id}">${part.title}</a></li>`);
     return (
       `<li><a href="#chapter-${number}">${number} ${escapeHtml(plain(title))}</a>` +
       `<ol>${own.join("")}</ol></li>`

@@ -4,6 +4,7 @@ const names: readonly (readonly [string, string])[] = [
   ["car-", "a car that is being typed"],
   ["filed:", "your prediction"],
   ["seen:", "what you saw in a figure"],
+  ["exercise:", "your answers to an exercise"],
   ["answers", "your answers"],
   ["practice-rounds", "your rounds of practice"],
   ["cells:", "cells that you edited"],

@@ -1,10 +1,20 @@
-import { type Document, documentOf, type Shape } from "./document.js";
+import type { Document } from "./document.js";
+import { pageName, perPlace } from "./per-place.js";
+import { isTime, type Time } from "./times.js";
+
+/** What was asked and what the model answered, in words, as they stood when it was filed: for a later review. */
+export interface InWords {
+  readonly ask: string;
+  readonly said: string;
+  readonly model: string;
+}
 
 /** A prediction that the reader has filed. */
 export interface Filed {
   readonly choice: number;
   readonly confidence: string;
   readonly reason: string;
+  readonly inWords?: InWords;
 }
 
 /** What was done in a figure after a prediction, and what the reader saw there. */
@@ -13,33 +23,29 @@ export interface Seen {
   readonly looked: readonly number[];
   /** In the reader's words; empty before they are filed. */
   readonly saw: string;
+  /** When it was explained, and when it was recalled since. */
+  readonly times: readonly Time[];
 }
 
-const pageName = (): string => document.documentElement.dataset.page ?? "";
+const isText = (value: unknown): value is string => typeof value === "string";
 
-/** What is kept under the name of a place in a page, one document for each. */
-function perPlace<Value>(kind: string, shape: Omit<Shape<Value>, "key">) {
-  const asked = new Map<string, Document<Value>>();
-  return (id: string, page = pageName()): Document<Value> => {
-    const key = `${kind}:${page}:${id}`;
-    const known = asked.get(key) ?? documentOf({ key, ...shape });
-    asked.set(key, known);
-    return known;
-  };
+function asInWords(kept: unknown): InWords | undefined {
+  const { ask, said, model } = (kept ?? {}) as Partial<InWords>;
+  return isText(ask) && isText(said) && isText(model) ? { ask, said, model } : undefined;
 }
 
 function asFiled(kept: unknown): Filed | undefined {
-  const { choice, confidence, reason } = (kept ?? {}) as Partial<Filed>;
-  const whole = typeof confidence === "string" && typeof reason === "string";
-  return whole && Number.isInteger(choice)
-    ? { choice: choice as number, confidence, reason }
-    : undefined;
+  const { choice, confidence, reason, inWords } = (kept ?? {}) as Partial<Filed>;
+  if (!isText(confidence) || !isText(reason) || !Number.isInteger(choice)) return undefined;
+  const asked = asInWords(inWords);
+  const filed = { choice: choice as number, confidence, reason };
+  return asked ? { ...filed, inWords: asked } : filed;
 }
 
 function asSeen(kept: unknown): Seen | undefined {
-  const { looked, saw } = (kept ?? {}) as Partial<Seen>;
-  if (!Array.isArray(looked) || typeof saw !== "string") return undefined;
-  return { looked: looked.filter(Number.isInteger), saw };
+  const { looked, saw, times } = (kept ?? {}) as Partial<Seen>;
+  if (!Array.isArray(looked) || !isText(saw) || !Array.isArray(times)) return undefined;
+  return { looked: looked.filter(Number.isInteger), saw, times: times.filter(isTime) };
 }
 
 /** What the reader has filed under a question of a page, if anything. */
@@ -48,15 +54,16 @@ export const predictionOf = perPlace<Filed | undefined>("filed", {
   read: asFiled,
 });
 
-const nothingSeen: Seen = { looked: [], saw: "" };
-
 /** What the reader did and saw in the figure that a question opens. */
-export const seenAfter = perPlace<Seen>("seen", { empty: nothingSeen, read: asSeen });
+export const seenAfter = perPlace<Seen>("seen", {
+  empty: { looked: [], saw: "", times: [] },
+  read: asSeen,
+});
 
-const inAHurry = perPlace<boolean>("open", {
+const openAtOnce = perPlace<boolean>("open", {
   empty: false,
   read: (kept) => (typeof kept === "boolean" ? kept : undefined),
 });
 
 /** Whether the reader wants everything of a page open, unasked. */
-export const openUnasked = (page = pageName()): Document<boolean> => inAHurry("all", page);
+export const openUnasked = (page = pageName()): Document<boolean> => openAtOnce("all", page);

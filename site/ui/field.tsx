@@ -54,8 +54,14 @@ export function TextField({
   type,
   end,
   list,
+  numeric = false,
   maxLength = 200,
-}: Typed & { readonly list?: string; readonly maxLength?: number }) {
+}: Typed & {
+  readonly list?: string;
+  /** For the keyboard of a phone. */
+  readonly numeric?: boolean;
+  readonly maxLength?: number;
+}) {
   return (
     <Field id={id} label={label} note={note ?? ""} fault={fault}>
       <input
@@ -63,6 +69,7 @@ export function TextField({
         id={id}
         maxLength={maxLength}
         autocomplete="off"
+        inputMode={numeric ? "decimal" : undefined}
         list={list}
         value={value}
         onInput={({ currentTarget }) => type(currentTarget.value)}

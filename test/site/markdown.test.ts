@@ -1,13 +1,23 @@
 import { describe, expect, it } from "vitest";
-import { type Heading, render, slug } from "../../site/build/markdown.js";
+import { render, slug } from "../../site/build/markdown.js";
 
 describe("markdown", () => {
+  it("lets the first word of a paragraph for each part of a car carry its tone, where asked", () => {
+    const source =
+      "## A spring\n\nA spring, a **bar**, $k_s$, springs, [a tyre](a.html), tyres.\n\nBars.";
+    const words = (html: string) =>
+      [...html.matchAll(/data-part="(\w+)">(\w+)</g)].map(([, part, word]) => `${part} ${word}`);
+    expect(words(render(source, true))).toEqual([
+      ...["springs spring", "bar bar", "tyres tyres", "bar Bars"],
+    ]);
+    expect(words(render(source))).toEqual([]);
+    expect(render(source, true)).toContain('<h2 id="a-spring">A spring</h2>');
+  });
+
   it("gives each heading a stable anchor and lists it", () => {
-    const headings: Heading[] = [];
-    expect(render("## What else it moves?", headings)).toBe(
+    expect(render("## What else it moves?")).toBe(
       '<h2 id="what-else-it-moves">What else it moves?</h2>\n',
     );
-    expect(headings).toEqual([{ level: 2, text: "What else it moves?", id: "what-else-it-moves" }]);
   });
 
   it("sets formulas as MathML and as text for the eye", () => {

@@ -1,4 +1,5 @@
 import type { EventEntry, Log, LogEntry, RunEntry, SetUpEntry } from "../log/log.js";
+import { measurable } from "../log/measured-entries.js";
 import { mergeLogs } from "../log/merge.js";
 import { exampleCars, exampleChanges } from "./example-cars.js";
 import { exampleDrivers, exampleReports } from "./example-reports.js";
@@ -176,7 +177,52 @@ const spoken: readonly LogEntry[] = [
   },
 ];
 
-/** A complete invented day: plan, set-ups, runs, reports, predictions, votes and notes. */
+const RADIUS = 20; // m
+const firstId = { Ada: 20, Bela: 40 } as const;
+
+/** Laps of the circle after each run, s by hand, as two drivers drove them. */
+const circleLaps = {
+  Ada: [
+    [9.21, 9.14, 9.19],
+    [9.16, 9.24, 9.2],
+    [9.15, 9.18, 9.11],
+    [9.08, 9.15, 9.1],
+    [9.12, 9.06, 9.17],
+    [9.19, 9.13, 9.22],
+  ],
+  Bela: [
+    [9.36, 9.29, 9.41],
+    [9.33, 9.42, 9.35],
+    [9.3, 9.27, 9.38],
+    [9.22, 9.31, 9.25],
+    [9.29, 9.21, 9.27],
+    [9.33, 9.26, 9.37],
+  ],
+} as const;
+
+const onTheCircle = (driver: keyof typeof circleLaps): LogEntry[] =>
+  circleLaps[driver].map((laps, i) => ({
+    kind: "measurement",
+    id: `desk-${firstId[driver] + i}`,
+    author: "desk",
+    at: at((runs[i]?.minute ?? 0) + 26),
+    day: event.id,
+    runNumber: i + 1,
+    driver,
+    measurements: [
+      { ...measurable.circleRadius, value: RADIUS },
+      ...laps.map((value) => ({ ...measurable.circleLap, value })),
+    ],
+  }));
+
+/** A complete invented day: plan, set-ups, runs, reports, laps of a circle, predictions, votes and notes. */
 export const exampleLog: Log = mergeLogs({
-  entries: [...setUps, event, ...exampleDrivers.flatMap(entriesOf), ...spoken],
+  entries: [
+    ...setUps,
+    event,
+    ...exampleDrivers.flatMap(entriesOf),
+    ...onTheCircle("Ada"),
+    ...onTheCircle("Bela"),
+    ...spoken,
+  ],
 });

@@ -55,7 +55,7 @@ function referencesOf(entry: LogEntry): string[] {
   if (entry.kind === "set-up") ids.push(entry.follows);
   if (entry.kind === "withdrawal") ids.push(entry.of);
   if (entry.kind === "note") ids.push(entry.about);
-  if (entry.kind === "happening") ids.push(entry.day);
+  if (entry.kind === "happening" || entry.kind === "measurement") ids.push(entry.day);
   if (entry.kind === "event") ids.push(...(entry.others ?? []).map(({ setUp }) => setUp));
   return ids.filter((id) => id !== undefined);
 }

@@ -18,6 +18,21 @@ import { type EntryKind, expectations, happeningKinds, roadStates } from "./log.
 import { confidences } from "./report.js";
 import { reportShape } from "./report-file.js";
 
+const measurements = list(
+  "What was measured",
+  group("A number that somebody measured", {
+    what: text("What was measured, as a code"),
+    value: numberWithin("In the SI unit of its quantity", "ratio", -1e12, 1e12),
+    quantity: text("What kind of number it is"),
+    end: optional(text("At which end", ["front", "rear"])),
+    side: optional(text("On which side", ["left", "right"])),
+    spread: optional(numberWithin("One standard deviation", "ratio", 0, 1e12)),
+    by: optional(text("Who measured it")),
+    how: optional(text("With what, and in which way")),
+  }),
+  1000,
+);
+
 const head = {
   id: text("Device and number"),
   at: text("When it was written, UTC"),
@@ -32,22 +47,7 @@ const head = {
       words: optional(text("Weather, tyres, traffic")),
     }),
   ),
-  measurements: optional(
-    list(
-      "What was measured",
-      group("A number that somebody measured", {
-        what: text("What was measured, as a code"),
-        value: numberWithin("In the SI unit of its quantity", "ratio", -1e12, 1e12),
-        quantity: text("What kind of number it is"),
-        end: optional(text("At which end", ["front", "rear"])),
-        side: optional(text("On which side", ["left", "right"])),
-        spread: optional(numberWithin("One standard deviation", "ratio", 0, 1e12)),
-        by: optional(text("Who measured it")),
-        how: optional(text("With what, and in which way")),
-      }),
-      1000,
-    ),
-  ),
+  measurements: optional(measurements),
 };
 
 const levers = [...Object.keys(endLenses), ...Object.keys(carLenses)];
@@ -167,6 +167,13 @@ export const entryShapes: Readonly<Record<EntryKind, GroupShape>> = {
     other: optional(text("With whom")),
     change: optional(change),
     minutes: optional(numberWithin("How long", "ratio", 0, 1440)),
+  }),
+  measurement: group("What was measured in a run", {
+    ...head,
+    day: text("The day"),
+    runNumber: count("Which run of the plan", 1, 1000),
+    driver: optional(text("Who drove")),
+    measurements,
   }),
   withdrawal: group("Takes an entry back", {
     ...head,

@@ -203,6 +203,18 @@ export interface HappeningEntry extends EntryHead {
   readonly minutes?: number;
 }
 
+/** What was measured of a car in a run: laps of a circle, a roll gradient, whatever has a number. */
+export interface MeasurementEntry extends EntryHead {
+  readonly kind: "measurement";
+  /** The day, an entry. */
+  readonly day: string;
+  /** The run of the plan in which the car was so; 1 is the first. */
+  readonly runNumber: number;
+  /** Who drove, where somebody did: a driver is compared with himself only. */
+  readonly driver?: string;
+  readonly measurements: readonly Measurement[];
+}
+
 /** Takes an entry back, which stays in the log; taken back itself, it no longer counts either. */
 export interface WithdrawalEntry extends EntryHead {
   readonly kind: "withdrawal";
@@ -227,6 +239,7 @@ export type KnownEntry =
   | QuestionEntry
   | VoteEntry
   | HappeningEntry
+  | MeasurementEntry
   | WithdrawalEntry;
 
 export type LogEntry = KnownEntry | LaterEntry;
@@ -243,6 +256,7 @@ export const entryKinds = [
   "question",
   "vote",
   "happening",
+  "measurement",
   "withdrawal",
 ] as const satisfies readonly KnownEntry["kind"][];
 export type EntryKind = KnownEntry["kind"];

@@ -23,11 +23,6 @@ export interface Given {
 
 export const isRight = ({ idea }: Given): boolean => idea === undefined;
 
-/** The day that it is here, counted from 1 January 1970. */
-export function today(now = new Date()): number {
-  return Math.floor((now.getTime() / 60_000 - now.getTimezoneOffset()) / 1440);
-}
-
 const lastDay = 100_000; // some time in the year 2243
 const isIdea = (value: unknown): value is IdeaName => ideaNames.some((name) => name === value);
 const isAsked = (value: unknown): value is IdeaName =>

@@ -2,7 +2,14 @@ import { effect } from "@preact/signals-core";
 import { demoCar, Refusal } from "@rollbook/lib";
 import { refusalInWords } from "../../say/refusal.js";
 import { openUnasked, predictionOf } from "../../store/predictions.js";
-import { clipAttributes, type Layout, layoutOf, panelLabel, pictureAttributes } from "../layout.js";
+import {
+  clipAttributes,
+  isChart,
+  type Layout,
+  layoutOf,
+  panelLabel,
+  pictureAttributes,
+} from "../layout.js";
 import type { Mark } from "../marks.js";
 import { tablesOf } from "../numbers.js";
 import { paint } from "../paint.js";
@@ -14,6 +21,7 @@ import { announcer } from "./announce.js";
 import { element, placeOf } from "./element.js";
 import { linkFigure } from "./figure-link.js";
 import { fitFrame } from "./frames.js";
+import { holdPicture } from "./hold.js";
 import { type Looks, looksOf } from "./looks.js";
 import type { Slider } from "./named-choice.js";
 import { numbersFold } from "./numbers.js";
@@ -81,6 +89,7 @@ class LiveFigure<const I extends Inputs> {
   readonly #sliders = new Map<string, Slider>();
   readonly #aloud = announcer();
   readonly #numbers;
+  readonly #handles: readonly (() => void)[];
   readonly #start: ValuesOf<I>;
   #values: ValuesOf<I>;
   #follow: (values: ValuesOf<I>) => void = () => {};
@@ -102,6 +111,7 @@ class LiveFigure<const I extends Inputs> {
       };
       this.#sliders.set(key, slider(`${spec.id}-${key}`, parameter, move));
     }
+    this.#handles = this.#stage.flatMap((stage) => this.#handle(stage));
     if (this.#sliders.size > 0) this.#addControls();
     place.append(this.#numbers.fold);
   }
@@ -113,6 +123,7 @@ class LiveFigure<const I extends Inputs> {
       return;
     }
     this.#follow(this.#values);
+    for (const follow of this.#handles) follow();
     this.#numbers.show(() => this.#tables(this.#draw()));
   }
   #draw() {
@@ -136,6 +147,7 @@ class LiveFigure<const I extends Inputs> {
       this.#stage.forEach(({ layers, layout }, index) => {
         paint(layers, drawn[index] ?? [], layout);
       });
+      for (const follow of this.#handles) follow();
       return this.#say(spell(sentence));
     } catch (error) {
       this.#numbers.show(() => []);
@@ -154,6 +166,14 @@ class LiveFigure<const I extends Inputs> {
   #take(wanted: Readonly<Record<string, number>>): void {
     this.#stand(wanted);
     this.#aloud.say(this.#redraw());
+  }
+  #handle({ layers, layout, panel }: Stage<ValuesOf<I>>): (() => void)[] {
+    const picture = layers.free.parentElement;
+    if (isChart(panel) || !panel.hold || !picture) return [];
+    const set = (key: string, value: number) => this.#take({ ...this.#values, [key]: value });
+    const { hold } = panel;
+    const { inputs } = this.spec;
+    return [holdPicture(picture, layout, { hold, inputs, now: () => this.#values, set })];
   }
   #addControls(): void {
     const rows = [...this.#sliders.values()].map(({ row }) => row);

@@ -1,4 +1,5 @@
 import { effect } from "@preact/signals-core";
+import { today } from "@rollbook/lib";
 import { openUnasked, predictionOf, seenAfter } from "../../store/predictions.js";
 import { spell } from "../reader.js";
 import { type FigureSpec, type Inputs, looksLeft, type ValuesOf } from "../spec.js";
@@ -36,7 +37,10 @@ function seeingForm(prediction: string): HTMLFormElement {
     event.preventDefault();
     const saw = box.value.trim();
     if (saw.length < shortestSentence) box.focus();
-    else void seenAfter(prediction).set({ ...seenAfter(prediction).now.value, saw });
+    else {
+      const { looked } = seenAfter(prediction).now.value;
+      void seenAfter(prediction).set({ looked, saw, times: [{ day: today(), isRight: true }] });
+    }
   });
   return form;
 }
@@ -78,11 +82,11 @@ export function looksOf<const I extends Inputs>(
     seeing: element("div", { class: "seen" }, form, said),
     at(values) {
       if (predictionOf(prediction).now.value === undefined) return;
-      const { looked, saw } = seen.now.value;
+      const { looked } = seen.now.value;
       const now = looks.flatMap(({ done }, i) =>
         !looked.includes(i) && done(values, spec.inputs) ? [i] : [],
       );
-      if (now.length > 0) void seen.set({ looked: [...looked, ...now], saw });
+      if (now.length > 0) void seen.set({ ...seen.now.value, looked: [...looked, ...now] });
     },
   };
 }

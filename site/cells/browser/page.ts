@@ -1,5 +1,7 @@
 /** What the scripts of pages share with the cells: `@rollbook/page`. */
+export { today } from "@rollbook/lib";
 export { type Cars, chosenCar, ownCars } from "../../store/cars.js";
+export { chapterWork, type DuePlace, doneOf, dueWork } from "../../store/chapter-work.js";
 export { courseAddress } from "../../store/course-address.js";
 export {
   type Document,
@@ -10,8 +12,12 @@ export {
   type Shape,
   textUnder,
 } from "../../store/document.js";
+export { answeredTo } from "../../store/exercises.js";
+export { predictionOf, seenAfter } from "../../store/predictions.js";
+export { chosenRole } from "../../store/role.js";
 export { allSecond, putSecond } from "../../store/second-copy.js";
 export { keep, keptBelow } from "../../store/texts.js";
+export { isDue } from "../../store/times.js";
 export { countRefusals, keptAside, refusals } from "../../store/told.js";
 export { chosenUnits } from "../../store/units.js";
 export { escapeHtml } from "../escape.js";

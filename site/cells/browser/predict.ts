@@ -1,5 +1,11 @@
 import { effect } from "@preact/signals-core";
-import { type Filed, openUnasked, predictionOf, seenAfter } from "../../store/predictions.js";
+import {
+  type Filed,
+  type InWords,
+  openUnasked,
+  predictionOf,
+  seenAfter,
+} from "../../store/predictions.js";
 import { predictInner } from "../inner-html.js";
 import { spell } from "../reader.js";
 import type { PredictSpec } from "../spec.js";
@@ -14,6 +20,12 @@ const shortestReason = 3;
 function radio(group: string, value: string, text: string): HTMLElement {
   const input = element("input", { type: "radio", name: group, value, required: true });
   return element("label", {}, input, element("span", {}, text));
+}
+
+/** A prediction in words, for a review on another page. */
+function inWords({ ask, choices, answer }: PredictSpec, choice: number): InWords {
+  const said = (which: number) => `${letters[which]}. ${spell(choices[which]?.text ?? "")}`;
+  return { ask: spell(ask), said: said(choice), model: said(answer) };
 }
 
 function answerForm(spec: PredictSpec): HTMLFormElement {
@@ -45,10 +57,12 @@ function answerForm(spec: PredictSpec): HTMLFormElement {
       reason.focus();
       return;
     }
+    const choice = Number(text("choice"));
     void predictionOf(id).set({
-      choice: Number(text("choice")),
+      choice,
       confidence: text("confidence"),
       reason: text("reason"),
+      inWords: inWords(spec, choice),
     });
   });
   return form;

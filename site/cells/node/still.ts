@@ -7,12 +7,13 @@ import { picture } from "./picture.js";
 /** A figure as it stands before anybody moves it, as HTML. */
 export function still<const I extends Inputs>(spec: FigureSpec<I>): string {
   ensureLooks(spec);
-  const { id, title, inputs, after, looks } = spec;
+  const { id, title, inputs, after, layout, looks } = spec;
   const values = startValues(inputs);
   const pictures = spec.panels.map((panel) => picture(panel, values, panelLabel(panel, title)));
   const explains = looks ? ` data-explained="${after}"` : "";
+  const kind = ["figure", ...(layout ? [layout] : [])].join(" ");
   return (
-    `<figure class="figure" id="${id}" data-figure data-inputs="${Object.keys(inputs).length}"${explains}>` +
+    `<figure class="${kind}" id="${id}" data-figure data-inputs="${Object.keys(inputs).length}"${explains}>` +
     `<figcaption>${escapeHtml(title)}</figcaption>` +
     `<div class="panels">${pictures.join("")}</div>` +
     `<p class="says">${escapeHtml(spec.says(values))}</p></figure>`

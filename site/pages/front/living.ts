@@ -83,10 +83,9 @@ export function livingCar(): FigureSpec<typeof inputs> {
     view: seenView,
     label: words.axle(end),
     draw: ({ stiffness, time }: { stiffness: number; time: number }) => [
-      ...axleSeenThrough(
-        seen(end, stiffness, time),
-        stiffness === 1 ? undefined : seen(end, 1, time),
-      ),
+      ...axleSeenThrough(seen(end, stiffness, time), {
+        before: stiffness === 1 ? undefined : seen(end, 1, time),
+      }),
       label([1.08, 1.24], words.end(end), end, "right"),
     ],
   });

@@ -1,5 +1,6 @@
 import { demoCar, misconceptions } from "@rollbook/lib";
 import type { SitePage } from "../../build/site-pages.js";
+import { workOf } from "../../build/work.js";
 import { escapeHtml } from "../../cells/escape.js";
 import { askAbout } from "../../say/questions/asked.js";
 import { words } from "../../say/questions/words.js";
@@ -29,12 +30,11 @@ export const questionsPage: SitePage = {
   name: "questions",
   title: words.title,
   description: words.description,
-  get main() {
-    return `<h1>${words.title}</h1>
+  main: (chapters) => `<h1>${words.title}</h1>
 <p>${words.lead}</p>
+<ul hidden>${chapters.map((chapter) => `<li ${workOf(chapter)}></li>`).join("")}</ul>
 <noscript>
 <p>${words.withoutScript}</p>
 ${still()}
-</noscript>`;
-  },
+</noscript>`,
 };

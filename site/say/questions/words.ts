@@ -116,7 +116,17 @@ export const words = {
   reviewIntro:
     "An answer comes back after a day, then after 3, 7 and 21 days as long as it is right. A wrong one starts over.",
   due: (count: number) => `${questions(count)} due today.`,
-  nothingDue: "Nothing is due today.",
+  fromChapters: "From the chapters",
+  toSolve: "Work these out once more:",
+  recallIntro: "You predicted this and saw the answer. Say it to yourself before you look.",
+  showIt: "Show what I saw",
+  predicted: (said: string) => `You said: ${said}`,
+  saw: (saw: string) => `You saw: ${saw}`,
+  modelSaid: (model: string) => `The model said: ${model}`,
+  atPlace: "The figure in its chapter",
+  remembered: "I remembered it",
+  forgot: "I had forgotten",
+  nothingDue: "No question is due today.",
   nothingYet:
     "There is nothing to review yet. Any question that you answer here or at the top of a chapter comes back from tomorrow on.",
   comesBack: (count: number) => `It comes back ${days(count)}.`,

@@ -124,6 +124,7 @@ export const log = {
     question: "question",
     vote: "one person’s vote",
     happening: "what happened",
+    measurement: "what was measured",
     withdrawal: "withdrawal",
   },
 } as const;

@@ -134,6 +134,13 @@ export function useBrowser() {
 export const savedText = async (download: Download): Promise<string> =>
   (await buffer(await download.createReadStream())).toString();
 
+/** Chooses the units of the course in its menu. */
+export async function chooseUnits(page: Page, units: "metric" | "us"): Promise<void> {
+  await page.locator(".masthead .menu > summary").click();
+  const choice = page.getByRole("combobox", { name: "Units" });
+  await Promise.all([page.waitForEvent("load"), choice.selectOption(units)]);
+}
+
 /** Files every prediction of the page, so that all sliders open; that a hand can do it is tested once, with the questions. */
 export const fileAllPredictions = (page: Page): Promise<void> => page.evaluate(fileEvery);
 

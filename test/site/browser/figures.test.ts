@@ -97,7 +97,7 @@ async function expectTables(page: Page) {
       await page.locator(`#${slider}`).press("End");
       if ((await fold.textContent()) === before) await page.locator(`#${slider}`).press("Home");
     }
-    expect(await fold.textContent(), `${id} follows`).not.toBe(before);
+    if (sliders.length > 0) expect(await fold.textContent(), `${id} follows`).not.toBe(before);
     expect(await fold.textContent(), id).not.toMatch(/NaN|undefined|Infinity/);
   }
 }
@@ -141,6 +141,7 @@ async function expectKernelPictures(page: Page) {
 /** Figures follow every slider by keyboard, hold their axes, and go back on reset. */
 async function expectKeyboard(page: Page) {
   for (const { id, sliders, named } of await figuresOn(page)) {
+    if (sliders.length + named.length === 0) continue; // it stands still
     const frame = () =>
       page.locator(`#${id}`).evaluate((figure) => {
         const copy = figure.cloneNode(true) as Element;

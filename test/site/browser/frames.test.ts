@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { eachChapter, useBrowser } from "./browser.js";
+import { chooseUnits, eachChapter, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 
@@ -21,12 +21,6 @@ const loadsFrameScript = (page: Page): Promise<boolean> =>
   page.evaluate(() =>
     performance.getEntriesByType("resource").some(({ name }) => name.endsWith("/frame.js")),
   );
-
-/** Chooses US units, which loads the page again. */
-async function chooseUs(page: Page): Promise<void> {
-  const units = page.getByRole("combobox", { name: "Units" });
-  await Promise.all([page.waitForEvent("load"), units.selectOption("us")]);
-}
 
 /** Waits until no frame is empty. */
 const framed = (page: Page) =>
@@ -53,7 +47,7 @@ describe.each(eachChapter)("axes of %s", (chapter) => {
     expect(await framesOf(page)).toEqual(still);
 
     // US units to a reader who chose them
-    await chooseUs(page);
+    await chooseUnits(page, "us");
     await framed(page);
     const texts = await page.locator("[data-frame] .axis-title").allTextContents();
     expect(texts.join(" ")).not.toMatch(/\((N|kN|mm|m|kg|kPa|N·m\/°|N\/°|N\/mm|km\/h|m\/s²)\)/);

@@ -44,20 +44,42 @@ it("the first page shows at once what a stiffer front does to the four loads, in
   expect(foreign).toEqual([]);
 });
 
+/** Runs in the page: a frame comes when the test sends one, with the time that it says; ms. */
+function holdFrames(): void {
+  let now = 0;
+  let next: FrameRequestCallback | undefined;
+  performance.now = () => now;
+  window.requestAnimationFrame = (work) => {
+    next = work;
+    return 1;
+  };
+  window.cancelAnimationFrame = () => {
+    next = undefined;
+  };
+  addEventListener("frame", (event) => {
+    now = (event as CustomEvent<number>).detail;
+    const work = next;
+    next = undefined;
+    work?.(now);
+  });
+}
+
 it("plays to its end, pauses, and is taken by keys", async () => {
   const { page } = await open("index");
   const time = () => page.locator("#living-car-time-range").inputValue();
   const play = page.locator("#living-car .play");
+  await page.evaluate(holdFrames);
+  const frameAt = (now: number) =>
+    page.evaluate((at) => dispatchEvent(new CustomEvent("frame", { detail: at })), now);
   await play.focus();
   await page.keyboard.press("Enter"); // from its end it begins anew
-  await expect.poll(() => play.textContent()).toBe("Pause");
+  expect(await play.textContent()).toBe("Pause");
+  await frameAt(400);
   await page.keyboard.press("Enter");
-  expect(await play.textContent()).toBe("Play");
-  const stood = await time();
-  expect(Number(stood)).toBeLessThan(1.2);
+  expect([await play.textContent(), await time()]).toEqual(["Play", "0.4"]);
   await page.keyboard.press("Enter");
-  await expect.poll(() => play.textContent()).toBe("Play");
-  expect(await time()).toBe("1.2");
+  await frameAt(1300);
+  expect([await play.textContent(), await time()]).toEqual(["Play", "1.2"]);
 });
 
 it("moves by itself for nobody who asked for less motion, and one switch stops it on every page", async () => {
@@ -76,4 +98,65 @@ it("moves by itself for nobody who asked for less motion, and one switch stops i
   await page.locator("#load-arrives[data-live]").waitFor();
   expect(await page.locator("#load-arrives .play").textContent()).toBe("Next moment");
   expect(await page.locator("#motion").textContent()).toBe("Let things move");
+});
+
+it("is taken hold of: what is pulled stays under the finger, across as well as up, and its slider follows", async () => {
+  const { page, errors } = await open("03-distribution-between-axles");
+  const pull = async (id: string, by: readonly [number, number]) => {
+    const handle = page.locator(`#${id} .hold`);
+    await handle.scrollIntoViewIfNeeded();
+    const middle = async () => {
+      const { x = 0, y = 0, width = 0, height = 0 } = (await handle.boundingBox()) ?? {};
+      return [x + width / 2, y + height / 2] as const;
+    };
+    const [x, y] = await middle();
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + by[0], y + by[1], { steps: 3 });
+    const slider = page.locator(`#${id} input[type=range]`);
+    const start = await slider.getAttribute("value");
+    await expect.poll(() => slider.inputValue()).not.toBe(start);
+    await expect
+      .poll(async () => Math.hypot(...apart(await middle(), [x + by[0], y + by[1]])))
+      .toBeLessThan(6);
+    await page.mouse.up();
+    return slider.inputValue();
+  };
+  const apart = (a: readonly [number, number], b: readonly [number, number]) =>
+    [a[0] - b[0], a[1] - b[1]] as const;
+  expect(Number(await pull("two-springs", [-16, 0]))).toBeLessThan(3);
+  expect(Number(await pull("one-spring", [0, -8]))).toBeGreaterThan(25);
+  const ways = await page
+    .locator(".hold")
+    .evaluateAll((all) => all.map((one) => [one.dataset.way, getComputedStyle(one).touchAction]));
+  for (const [way, free] of ways) expect(free).toBe(way === "up" ? "pan-x" : "pan-y");
+  expect(await page.locator(".hold[tabindex]").count()).toBe(0); // the slider is the way of keys
+  expect(errors).toEqual([]);
+});
+
+it("lights a part in the nearest picture while its word is pointed at, tapped or focused", async () => {
+  const { page, errors } = await open("03-distribution-between-axles");
+  const word = page.locator('#from-wheel-to-roll + p .part-word[data-part="springs"]').first();
+  const picture = page.locator("#two-springs");
+  const faded = (part: string) =>
+    picture
+      .locator(`[data-part="${part}"]`)
+      .first()
+      .evaluate((mark) => getComputedStyle(mark).opacity);
+  await word.hover();
+  expect(await picture.getAttribute("data-lit")).toBe("springs");
+  expect(Number(await faded("springs"))).toBe(1);
+  expect(Number(await faded("tyres"))).toBeLessThan(0.5);
+  await page.locator("#from-wheel-to-roll").hover();
+  expect(await picture.getAttribute("data-lit")).toBeNull();
+  await word.click();
+  expect(await picture.getAttribute("data-lit")).toBe("springs");
+  const stops = page.locator(".part-word[tabindex]");
+  const parts = await stops.evaluateAll((all) =>
+    all.map((one) => (one as HTMLElement).dataset.part),
+  );
+  expect(parts.toSorted()).toEqual(["bar", "links", "springs", "tyres"]); // one of each
+  await stops.first().focus();
+  expect(await page.locator("[data-lit]").count()).toBe(1);
+  expect(errors).toEqual([]);
 });

@@ -197,7 +197,7 @@ describe("the review", () => {
       "It comes back in 3 days.",
     );
     await page.getByRole("button", { name: "Next question" }).click();
-    expect(await page.locator("#review .result").textContent()).toBe("Nothing is due today.");
+    expect(await page.locator("#review .result").textContent()).toBe("No question is due today.");
     expect(await page.locator("#review li").allTextContents()).toEqual([
       "1 question tomorrow",
       "1 question in 3 days",

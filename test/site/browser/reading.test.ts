@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { chapters, fileAllPredictions, useBrowser } from "./browser.js";
+import { chapters, chooseUnits, fileAllPredictions, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 const [, , tyres = "", , , , , , levers = ""] = chapters;
@@ -9,10 +9,7 @@ describe("a chapter", () => {
     const { page } = await open(tyres);
     const text = () => page.locator("body").textContent();
     expect(await text()).not.toMatch(/\btires?\b/i);
-    await Promise.all([
-      page.waitForEvent("load"),
-      page.getByRole("combobox", { name: "Units" }).selectOption("us"),
-    ]);
+    await chooseUnits(page, "us");
     await fileAllPredictions(page);
     expect(await text()).not.toMatch(/\btyres?\b/i);
     expect(await text()).toMatch(/\btires\b/);

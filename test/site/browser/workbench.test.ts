@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { axeFaultsInBoth } from "./axe.js";
 import { bench, last } from "./bench.js";
-import { useBrowser, withWorker } from "./browser.js";
+import { chooseUnits, useBrowser, withWorker } from "./browser.js";
 import { serveCopy } from "./served-folder.js";
 
 const { open, fileUrl } = useBrowser();
@@ -138,8 +138,7 @@ describe("edited cells", () => {
 
   it("follow the reader's units", async () => {
     const { page } = await open(listing);
-    await page.locator(".masthead select").selectOption("us");
-    await page.waitForLoadState();
+    await chooseUnits(page, "us");
     await bench(page).open();
     expect(await page.locator(".results .worked").first().textContent()).toContain("lbf");
   });

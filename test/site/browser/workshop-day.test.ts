@@ -428,20 +428,56 @@ describe("a day in the workshop", () => {
     expect([errors, foreign]).toEqual([[], []]);
   });
 
-  it("puts the sheets on the wall one by one, and never the key", async () => {
+  it("takes laps of a circle down on a phone, and tells them beside what was felt and predicted, in Talk and on the sheet of the day", async () => {
+    const { page, errors } = await open("workshop", {
+      viewport: { width: 360, height: 740 },
+      silentWorkers: true,
+    });
+    await openExample(page);
+    await goTo(page, "talk");
+    await page.locator("#talk-run .chip", { hasText: "4" }).click();
+    await page.locator("#talk-3 > summary").click();
+    const table = page.locator("#talk-3 .table", { hasText: "Measured" });
+    await table.locator("tr", { hasText: "Circle" }).waitFor();
+    const circle = () => table.locator("tr", { hasText: "Circle" }).textContent();
+    const before = (await circle()) ?? "";
+    expect(before).toContain("not measured");
+    await page.locator("#measured-write > summary").click();
+    await page.selectOption("#measured-driver", "Ada");
+    expect(await page.locator("#measured-radius").getAttribute("inputmode")).toBe("decimal");
+    await page.locator("#measured-laps").fill("9.05 1 9.04");
+    await page.locator("#measured-keep").click();
+    await page.locator("#measured-write .fault", { hasText: "“1” is no lap" }).waitFor();
+    await page.locator("#measured-laps").fill("9.05 9.01 9.04");
+    await page.locator("#measured-radius").fill("20");
+    await page.locator("#measured-keep").click();
+    await page.locator("#measured-write .filed", { hasText: "9.05 9.01 9.04" }).waitFor();
+    expect(await circle()).not.toBe(before);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+    await goTo(page, "sheets");
+    await page.locator("#sheet-summary").check();
+    await page.locator(".paper h4", { hasText: "Run 4: rear bar position" }).waitFor();
+    expect(errors).toEqual([]);
+    const { log } = readLog(await savedLog(page));
+    expect(log && standing(log, "measurement")).toHaveLength(13);
+  });
+
+  it("puts the sheets on the wall one by one, never the key or what drivers take home; paper holds them whole", async () => {
     const { page } = await open("workshop");
     await openExample(page);
     await goTo(page, "sheets");
     for (const kind of ["run", "cards"]) await page.locator(`#sheet-${kind}`).uncheck();
     await page.locator("#sheet-handOut").check();
     await page.locator("#sheet-key").check();
+    await page.locator("#sheet-home").check();
     await page.locator(".secret").waitFor();
+    await page.locator(".take-home").first().waitFor();
     await page.locator("#open-sheet-wall").click();
     const wall = page.locator("#sheets .wall");
     expect(await wall.isVisible()).toBe(true);
     for (let turns = 0; turns < 3; turns++) {
       expect(await wall.textContent()).toContain("How to report");
-      expect(await wall.textContent()).not.toContain("Answer key");
+      expect(await wall.textContent()).not.toMatch(/Answer key|What it showed/);
       await page.locator("#wall-next").click();
     }
     await page.locator("#leave-open-sheet-wall").click();
@@ -449,5 +485,16 @@ describe("a day in the workshop", () => {
     await goTo(page, "plan");
     await goTo(page, "sheets");
     expect(await page.locator("#sheet-key").isChecked()).toBe(false);
+
+    await page.locator("#sheet-handOut").uncheck();
+    await page.locator(".take-home").first().waitFor();
+    expect((await printed(page)).pages).toBe(6); // a page for each driver
+    await page.locator("#sheet-home").uncheck();
+    await page.locator("#sheet-cards").check();
+    await page.locator(".card").first().waitFor();
+    expect((await printed(page)).pages).toBe(2); // four cards, two a page
+    await page.locator("#sheet-run").check();
+    const ada = page.locator(".by-driver tbody tr").first();
+    expect((await ada.textContent())?.replaceAll("\u00a0", " ")).toContain("car 1, round 1");
   });
 });

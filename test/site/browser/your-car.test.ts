@@ -12,7 +12,7 @@ import {
 import { fromShown } from "../../../site/say/units.js";
 import { otherCars } from "../other-cars.js";
 import { axeFaultsInBoth } from "./axe.js";
-import { type Opening, savedText, useBrowser } from "./browser.js";
+import { chooseUnits, type Opening, savedText, useBrowser } from "./browser.js";
 
 const { open: openWith, origin, fileUrl } = useBrowser();
 
@@ -90,8 +90,7 @@ describe("the course, once a car is saved", () => {
 
   it("is about a car typed in US units, some with units of their own", async () => {
     const { page } = await open("your-car");
-    const units = page.getByRole("combobox", { name: "Units" });
-    await Promise.all([page.waitForEvent("load"), units.selectOption("us")]);
+    await chooseUnits(page, "us");
     await typeCar(page, { name: "Siskin", "body.mass": "1500", wheelbase: "2500 mm" });
     await at(page, "body.height").fill("22 in");
     await page.getByRole("button", { name: "Save, and let the course show it" }).click();
@@ -160,11 +159,10 @@ describe("the form", () => {
     await page.reload();
     expect(await at(page, "name").inputValue()).toBe("Linnet");
     expect(await at(page, "rear.track").inputValue()).toBe("about one");
-    const units = page.getByRole("combobox", { name: "Units" });
-    await Promise.all([page.waitForEvent("load"), units.selectOption("us")]);
+    await chooseUnits(page, "us");
     expect(await at(page, "front.spring.rate").inputValue()).toBe("400"); // 70 N/mm = 399.7 lbf/in
     expect(await at(page, "rear.track").inputValue()).toBe("about one");
-    await Promise.all([page.waitForEvent("load"), units.selectOption("metric")]);
+    await chooseUnits(page, "metric");
     expect(await at(page, "front.spring.rate").inputValue()).toBe("70");
   });
 

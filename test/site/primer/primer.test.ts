@@ -73,7 +73,6 @@ describe("the first page of a primer", () => {
         number: "01",
         title: "Load *transfer*",
         idea: "",
-        sections: [{ level: 2, id: "why", text: "Why" }],
         html: '<h1 id="a">A</h1><p>idea</p><h2 id="why">Why</h2><p>The toe of a wheel.</p>',
       },
     ],

@@ -13,6 +13,7 @@ const colours: Record<Tone, string> = {
   links: "#7a5c00",
   dampers: "#2e6b3a",
   springs: "#1f4fa3",
+  tyres: "#5b4a3f",
 };
 
 const dashes: Partial<Record<Tone, string>> = { rear: "8 4", inside: "2 3", muted: "4 4" };

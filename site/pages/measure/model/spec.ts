@@ -1,4 +1,4 @@
-import type { Quantity } from "@rollbook/lib";
+import { type Quantity, usualTools } from "@rollbook/lib";
 import { rideForm } from "../../../store/ride-reading.js";
 
 /** A number that is read off something: what it measures and where it can lie, SI. */
@@ -154,8 +154,8 @@ export const specs: readonly Spec[] = [
     fields: [field("radius", "length", [3, 200, 2]), small("rimDiameter", 0.2, 0.6)],
     columns: [field("steadyTime", "time", [2, 600, 2]), small("rimMark", -1.5, 3)],
     tools: [
-      tool(field("radiusTape", "length", [0.005, 2, 2]), 0.05),
-      tool(field("stopwatch", "time", [0.002, 1, 3]), 0.1),
+      tool(field("radiusTape", "length", [0.005, 2, 2]), usualTools.radius),
+      tool(field("stopwatch", "time", [0.002, 1, 3]), usualTools.stopwatch),
       tool(small("rimTape", 1e-4, 0.05), 5e-3),
     ],
   },

@@ -5,6 +5,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { words } from "../../../say/questions/words.js";
 import { answers } from "../../../store/answers.js";
 import { firstQuestion, type PartName, partNames, routeOf, type Which } from "../state.js";
+import { ChaptersDue } from "./chapters-due.js";
 import { CheckPart } from "./check.js";
 import { ClassPart } from "./class.js";
 import { FilePart } from "./file.js";
@@ -68,7 +69,12 @@ export function Questions() {
   const parts: Readonly<Record<PartName, ComponentChildren>> = {
     before: <CheckPart check="before" />,
     one: <Standing which={one} of={OnePart} />,
-    review: <ReviewPart />,
+    review: (
+      <>
+        <ReviewPart />
+        <ChaptersDue />
+      </>
+    ),
     after: <CheckPart check="after" />,
     class: <Standing which={inClass} of={ClassPart} />,
     file: <FilePart />,

@@ -18,6 +18,7 @@ import { rootSetUp } from "../day/draft.js";
 import { filedDay } from "../day/reporter.js";
 import { NoDay } from "../parts/no-day.js";
 import { words } from "../words.js";
+import { Measured } from "./measured.js";
 import { Model } from "./model.js";
 import { NextChange } from "./next-change.js";
 import { Predictions } from "./predictions.js";
@@ -130,6 +131,7 @@ function Parts(topic: Topic) {
       </LateFold>
       <LateFold id="talk-3" kind="talk-part" title={said.third}>
         <Model {...topic} />
+        <Measured {...topic} />
       </LateFold>
       <LateFold id="talk-4" kind="talk-part" title={said.fourth}>
         <NextChange {...topic} />

@@ -149,7 +149,7 @@ test("what a log refers to and does not have is told", () => {
 test.each<[Record<string, unknown>, string]>([
   [
     { kind: "rum", id: "desk-1", at },
-    'kind is "rum" but must be one of: event, set-up, run, report, prediction, poll, note, question, vote, happening, withdrawal.',
+    'kind is "rum" but must be one of: event, set-up, run, report, prediction, poll, note, question, vote, happening, measurement, withdrawal.',
   ],
   [{ ...run, id: "desk" }, 'id is "desk" but must be like "k3f9-12": a device, a dash, a number.'],
   [{ ...run, at: "noon" }, 'at is "noon" but must be a time like "2031-05-04T09:12:33.000Z".'],
@@ -174,7 +174,7 @@ test.each<[Record<string, unknown>, string]>([
   ],
   [
     { ...run, kind: "Later Kind!" },
-    'kind is "Later Kind!" but must be one of: event, set-up, run, report, prediction, poll, note, question, vote, happening, withdrawal.',
+    'kind is "Later Kind!" but must be one of: event, set-up, run, report, prediction, poll, note, question, vote, happening, measurement, withdrawal.',
   ],
   [
     { ...run, kind: "later", at: "noon" },

@@ -6,10 +6,11 @@ import {
   mergedAnswers,
 } from "../../../../lib/day/questions/answers-file.js";
 import { countsOf, gainsOf, groupGainsOf } from "../../../../lib/day/questions/gain.js";
-import { asGiven, type Given, today } from "../../../../lib/day/questions/given.js";
+import { asGiven, type Given } from "../../../../lib/day/questions/given.js";
 import { ideaNames } from "../../../../lib/day/questions/ideas.js";
 import { misconceptions } from "../../../../lib/day/questions/misconceptions.js";
 import { formFor, taughtBefore, warmUpFor } from "../../../../lib/day/questions/pick.js";
+import { today } from "../../../../lib/day/questions/recall.js";
 import { dueOn, reviewsOf } from "../../../../lib/day/questions/review.js";
 
 const asked = "soft-helps-both" as const;

@@ -1,16 +1,14 @@
-import { demoCar, drive, handlingCarOf } from "@rollbook/lib";
+import { axleLoadsOf, axleWeightsOf, demoCar, drive, handlingCarOf } from "@rollbook/lib";
 import { describe, expect, test } from "vitest";
+import { axleSeenThrough } from "../../../site/cells/living/axle.js";
+import { ENLARGED } from "../../../site/cells/living/pose.js";
+import { axleAt, carInTurn, type SeenAxle } from "../../../site/cells/living/seen-axle.js";
 import type { AreaMark, ArrowMark, LineMark, Mark } from "../../../site/cells/marks.js";
-import {
-  axleAt,
-  axleSeenThrough,
-  ENLARGED,
-  type SeenAxle,
-} from "../../../site/cells/see-through.js";
 import { otherCars } from "../other-cars.js";
 
 const still: SeenAxle = {
   ...{ track: 1.4, wheelHeight: 0.3, rollCentreHeight: 0.1, hasBar: true, isBeam: false },
+  springRatio: 0.66,
   ...{ rollAngle: 0, tyreAngle: 0, time: 0, load: { left: 2500, right: 2500 } },
   transfer: { geometric: 0, unsprung: 0, elastic: 0, damper: 0 },
 };
@@ -47,8 +45,8 @@ describe("an axle seen through", () => {
         .flatMap(({ points }) => points)
         .reduce((a, b) => (b[1] > a[1] ? b : a));
     const after = top(turning);
-    // by hand: a point 1.06 m above the roll centre, 0.38 m left, turned by 0.15 rad
-    expect(after[0]).toBeCloseTo(-0.38 * Math.cos(0.15) + 1.06 * Math.sin(0.15), 9);
+    // by hand: a point 1.06 m above the roll centre, 0.3 m left, turned by 0.15 rad
+    expect(after[0]).toBeCloseTo(-0.3 * Math.cos(0.15) + 1.06 * Math.sin(0.15), 9);
     expect(ENLARGED).toBe(3);
   });
 
@@ -99,5 +97,40 @@ describe("an axle seen through", () => {
           expect(JSON.stringify(marks)).not.toMatch(/null|NaN/);
         }
     }
+  });
+
+  test("is drawn part by part, on one side or both, each mark with its part", () => {
+    const spring = axleSeenThrough(still, { only: ["springs"], side: 1 });
+    expect(spring.map(({ part }) => part)).toEqual([undefined, "springs"]); // on the road
+    const parts = axleSeenThrough(still, { only: ["tyres", "bar", "loads"] });
+    expect(new Set(parts.map(({ part }) => part))).toEqual(
+      new Set([undefined, "tyres", "bar", "loads"]),
+    );
+  });
+
+  test("lifts a wheel that stands on a bump, with the road under it, and lets the bar sleep when both do", () => {
+    const rings = (bump: { left: number; right: number }) =>
+      linesIn(axleSeenThrough({ ...still, bump }, { only: ["bar"] }), "springs")
+        .filter(({ weight }) => weight === "fine")
+        .map(({ points: [a, b] }) =>
+          Math.atan2((b?.[0] ?? 0) - (a?.[0] ?? 0), (b?.[1] ?? 0) - (a?.[1] ?? 0)),
+        );
+    const twist = (bump: { left: number; right: number }) =>
+      Math.abs((rings(bump)[0] ?? 0) - (rings(bump).at(-1) ?? 0));
+    expect(twist({ left: 0.03, right: 0.03 })).toBeCloseTo(0, 9);
+    expect(twist({ left: 0, right: 0.03 })).toBeGreaterThan(0.1);
+    const [left, right] = areas(
+      axleSeenThrough({ ...still, bump: { left: 0, right: 0.03 } }, { only: ["tyres"] }),
+    ).map(({ points }) => Math.min(...points.map(([, z]) => z)));
+    expect([left, right]).toEqual([0, 3 * 0.03]); // by hand: three times as far
+  });
+
+  test("of a whole car carries what both its axles carry", () => {
+    const turn = axleLoadsOf(demoCar, 7);
+    const { load, transfer } = carInTurn(demoCar, turn);
+    const weight = axleWeightsOf(demoCar);
+    expect(load.left + load.right).toBeCloseTo(weight.front + weight.rear, 6);
+    expect((load.right - load.left) / 2).toBeCloseTo(turn.total, 6);
+    expect(transfer.geometric + transfer.unsprung + transfer.elastic).toBeCloseTo(turn.total, 6);
   });
 });

@@ -1,0 +1,42 @@
+import { minutesOf } from "./minutes.js";
+
+/** The headings under which a chapter's one idea stands; the others go deeper. */
+const core: ReadonlySet<string> = new Set(["Puzzle", "Predict", "What happens", "Why", "Summary"]);
+const exercises = "Exercises";
+const CORE_EXERCISES = 2;
+
+/** A heading of a chapter with all that stands under it. */
+export interface Part {
+  readonly html: string;
+  readonly id: string;
+  readonly title: string;
+  readonly isDeeper: boolean;
+  /** Minutes of what belongs to the core, and of what goes deeper. */
+  readonly core: number;
+  readonly deeper: number;
+}
+
+/** A chapter's HTML cut before each exercise but the first; what is before it goes with the first. */
+const exercisesIn = (html: string): string[] =>
+  html.split(/(?=<section class="exercise")/).slice(1);
+
+function partOf(html: string): Part {
+  const [, id = "", title = ""] = /<h2 id="([^"]*)"[^>]*>([^<]*)/.exec(html) ?? [];
+  const all = minutesOf(html);
+  if (title === exercises) {
+    const first = exercisesIn(html).slice(0, CORE_EXERCISES);
+    const inCore = first.reduce((sum, one) => sum + minutesOf(one), 0);
+    return { html, id, title, isDeeper: false, core: inCore, deeper: all - inCore };
+  }
+  const isDeeper = title !== "" && !core.has(title);
+  return { html, id, title, isDeeper, core: isDeeper ? 0 : all, deeper: isDeeper ? all : 0 };
+}
+
+/** A chapter's parts, the opening without a heading first, each with the minutes that it takes. */
+export const partsOf = (html: string): Part[] => html.split(/(?=<h2 )/).map(partOf);
+
+/** Minutes of a whole chapter. */
+export function minutesOfChapter(parts: readonly Part[]): { core: number; all: number } {
+  const core = parts.reduce((sum, part) => sum + part.core, 0);
+  return { core, all: core + parts.reduce((sum, part) => sum + part.deeper, 0) };
+}

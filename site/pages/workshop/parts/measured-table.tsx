@@ -1,0 +1,70 @@
+import { type Compared, type MeasuredChange, median, type Quantity } from "@rollbook/lib";
+import { format, reader } from "@rollbook/page";
+import { signed } from "../../../say/figures.js";
+import {
+  changedAmount,
+  measured as said,
+  whetherMeasured,
+} from "../../../say/workshop/measured.js";
+import { shiftText } from "../../../ui/shift-bars.js";
+import { Table } from "../../../ui/table.js";
+
+/** Few drivers are not told: who said what could be guessed. */
+const SMALLEST_GROUP = 3;
+
+interface Of {
+  /** What was measured; nothing where nothing was. */
+  readonly found: MeasuredChange | undefined;
+  /** What drivers felt, each by themselves. */
+  readonly compared: readonly Compared[];
+  /** One driver's own page tells what that one felt. */
+  readonly isOwn: boolean;
+}
+
+/** One change: what was felt, predicted and measured, a kind a row. */
+export function MeasuredTable(of: Of) {
+  const rows = [balanceRow(of), ...figureRows(of.found)].filter((row) => row !== undefined);
+  if (rows.length === 0) return <p class="quiet">{said.nothing}</p>;
+  return <Table label={said.heading} columns={Object.values(said.columns)} rows={rows} />;
+}
+
+function balanceRow({ compared, isOwn }: Of) {
+  const cells = compared.flatMap((one) => one.cells);
+  const felt = cells.flatMap((cell) => cell.felt ?? []);
+  const drivers = compared.filter((one) => one.cells.some((cell) => cell.felt !== undefined));
+  if (cells.length === 0) return undefined;
+  const isTold = felt.length > 0 && (isOwn || drivers.length >= SMALLEST_GROUP);
+  const points = isTold ? said.points(signed(median(felt), 1)) : said.none;
+  const predicted = shiftText(median(cells.map((cell) => cell.predicted)));
+  return [said.rows.balance, points, predicted, said.none];
+}
+
+const figures = [
+  ["circle", "acceleration", 2],
+  ["lapTime", "time", 2],
+  ["rollGradient", "rollGradient", 2],
+] as const satisfies readonly (readonly [keyof MeasuredChange, Quantity, number])[];
+
+function figureRows(found: MeasuredChange | undefined) {
+  return figures.map(([key, quantity, decimals]) => {
+    const one = found?.[key];
+    if (one === undefined) return undefined;
+    const { difference } = one;
+    const predicted = "predicted" in one ? one.predicted : undefined;
+    return [
+      said.rows[key],
+      said.none,
+      predicted === undefined ? said.none : signedAmount(quantity, predicted, decimals),
+      <>
+        {changedAmount(difference, quantity, decimals, reader)}
+        <br />
+        <small>{whetherMeasured(difference)}</small>
+      </>,
+    ];
+  });
+}
+
+function signedAmount(quantity: Quantity, value: number, decimals: number): string {
+  const text = format(quantity, value, decimals);
+  return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
+}
