@@ -1,4 +1,5 @@
 import { type Quantity, usualTools } from "@rollbook/lib";
+import { rideForm } from "../../../store/ride-reading.js";
 
 /** A number that is read off something: what it measures and where it can lie, SI. */
 export interface Field {
@@ -39,7 +40,8 @@ export type MeasurementId =
   | "linkage"
   | "tyre-rate"
   | "tyre-print"
-  | "circle";
+  | "circle"
+  | "ride";
 
 const field = (
   key: string,
@@ -155,6 +157,14 @@ export const specs: readonly Spec[] = [
       tool(field("radiusTape", "length", [0.005, 2, 2]), usualTools.radius),
       tool(field("stopwatch", "time", [0.002, 1, 3]), usualTools.stopwatch),
       tool(small("rimTape", 1e-4, 0.05), 5e-3),
+    ],
+  },
+  {
+    ...none,
+    id: rideForm.id,
+    columns: [
+      field(rideForm.gradient, "rollGradient", [1e-4, 0.03, 2]),
+      field(rideForm.spread, "rollGradient", [1e-6, 0.01, 2]),
     ],
   },
 ];
