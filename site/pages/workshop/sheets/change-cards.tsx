@@ -8,6 +8,7 @@ import { carTitle } from "../day/car-names.js";
 import type { Draft } from "../day/draft.js";
 import { words } from "../words.js";
 import { Blank, type CarRun, carsIn, type OfDay, Paper } from "./paper.js";
+import { PartPictures } from "./part-picture.js";
 
 const { sheets: said } = words;
 
@@ -38,6 +39,7 @@ function Card({ day, one: { car, row } }: { readonly day: Draft; readonly one: C
         <b>{said.doThis}</b>
       </p>
       <List texts={toDoInWords(row, reader)} kind="to-do" />
+      <PartPictures car={row.stood} changes={row.toDo} />
       <p>{said.takes(row.minutes.change)}</p>
       <div class="safety">
         <h5>{said.safety}</h5>
