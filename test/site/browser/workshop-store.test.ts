@@ -321,7 +321,8 @@ describe("text from elsewhere", () => {
     await page.locator("#other-day").selectOption({ index: 1 });
     await page.locator("#step-5-outcome .when").waitFor();
     await goTo(page, "sheets");
-    await page.locator(".card .part-pictures [data-part=bar]").first().waitFor(); // what, and where
+    await page.locator(".card .part-pictures .panel").first().waitFor();
+    expect(await page.locator(".card .part-pictures [data-part=bar]").count()).toBeGreaterThan(0);
     for (const kind of ["predict", "report", "letters", "handOut", "key"])
       await page.locator(`#sheet-${kind}`).check();
     await page.locator(".secret").waitFor();

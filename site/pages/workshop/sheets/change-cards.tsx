@@ -34,12 +34,12 @@ function Card({ day, one: { car, row } }: { readonly day: Draft; readonly one: C
   const came = day.others?.find(({ carNumber }) => carNumber === car) ?? day;
   return (
     <section class="card">
+      <PartPictures car={row.stood} changes={row.toDo} />
       <h4>{title}</h4>
       <p>
         <b>{said.doThis}</b>
       </p>
       <List texts={toDoInWords(row, reader)} kind="to-do" />
-      <PartPictures car={row.stood} changes={row.toDo} />
       <p>{said.takes(row.minutes.change)}</p>
       <div class="safety">
         <h5>{said.safety}</h5>

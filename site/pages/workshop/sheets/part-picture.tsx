@@ -33,7 +33,7 @@ export function partDrawing(car: Car, end: EndChange["end"], changes: readonly E
     axleSeenThrough(axle, { only: [PARTS[lever]], side: side && SIDES[side] }),
   );
   return {
-    view: seenClose,
+    view: { x: seenClose.x, y: [-0.1, 1.36] },
     label: words.sheets.axleDrawn(end),
     draw: () => [
       ...axleSeenThrough(axle, { only: ["body", "tyres"] }),
