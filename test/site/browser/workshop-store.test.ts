@@ -330,7 +330,7 @@ describe("text from elsewhere", () => {
     await sayWho(page, evil, 2);
     await goTo(page, "talk");
     for (const part of [1, 2, 3]) await page.locator(`#talk-${part} > summary`).click();
-    await page.locator("#talk-3 table").waitFor();
+    await page.locator("#talk-3 table").first().waitFor();
     await goTo(page, "log");
     await page.locator("#log-reports > summary").click();
     expect(await page.locator("#workshop").locator("img, script, iframe").count()).toBe(0);
