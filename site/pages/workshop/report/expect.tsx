@@ -4,7 +4,7 @@ import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { Chips, plainChips } from "../../../ui/chips.js";
 import { TextField } from "../../../ui/field.js";
-import { Fold } from "../../../ui/fold.js";
+import { LateFold } from "../../../ui/fold.js";
 import { say } from "../../../ui/notice.js";
 import { driverRun, setUpFor } from "../day/reporter.js";
 import { sayKept } from "../parts/say-kept.js";
@@ -75,7 +75,7 @@ function file(): void {
 }
 
 /** What a driver expects of the change before driving it, filed once, with a reason. */
-export function ExpectationAsked() {
+export function ExpectationAsked({ open }: { readonly open: boolean }) {
   const { driver, run } = reporting.now.value;
   if (run < 2) return null;
   const done = driverRun(driver, run);
@@ -83,7 +83,7 @@ export function ExpectationAsked() {
   if ((done?.reports.length ?? 0) > 0) return null;
   const { expects, confidence, reason } = begun();
   return (
-    <Fold id="expect" kind="expect" title={said.expect}>
+    <LateFold id="expect" kind="expect" title={said.expect} openAtFirst={open}>
       <Chips
         id="expect-what"
         question={said.expectWhat}
@@ -108,6 +108,6 @@ export function ExpectationAsked() {
       <Button id="expect-file" large work={file}>
         {said.filePrediction}
       </Button>
-    </Fold>
+    </LateFold>
   );
 }
