@@ -4,7 +4,7 @@ import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
 import { Chips, plainChips } from "../../../ui/chips.js";
 import { TextField } from "../../../ui/field.js";
-import { LateFold } from "../../../ui/fold.js";
+import { Fold } from "../../../ui/fold.js";
 import { say } from "../../../ui/notice.js";
 import { driverRun, setUpFor } from "../day/reporter.js";
 import { sayKept } from "../parts/say-kept.js";
@@ -83,7 +83,7 @@ export function ExpectationAsked({ open }: { readonly open: boolean }) {
   if ((done?.reports.length ?? 0) > 0) return null;
   const { expects, confidence, reason } = begun();
   return (
-    <LateFold id="expect" kind="expect" title={said.expect} openAtFirst={open}>
+    <Fold id="expect" kind="expect" title={said.expect} openAtFirst={open}>
       <Chips
         id="expect-what"
         question={said.expectWhat}
@@ -108,6 +108,6 @@ export function ExpectationAsked({ open }: { readonly open: boolean }) {
       <Button id="expect-file" large work={file}>
         {said.filePrediction}
       </Button>
-    </LateFold>
+    </Fold>
   );
 }
