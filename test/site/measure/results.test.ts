@@ -198,6 +198,27 @@ describe("what is typed on the page becomes numbers of the car", () => {
 
 const togetherIn = (sheet: Sheet) => togetherOf((form) => resultOf({ car: demoCar, sheet, form }));
 
+test("pressures around the run: how far they rose, and that the model is of the file's", () => {
+  const remarks = (more: Readonly<Record<string, string>>) => {
+    const told = result("circle", typed({ "circle.radius.0": "20", ...more }));
+    const all = "remarks" in told ? (told.remarks ?? []) : [];
+    return all.map(({ code, value = 0 }) => [code, Math.round(value)] as const);
+  };
+  const own = demoCar.front.tyre.pressure.left / 1000;
+  const read = {
+    "circle.frontBefore.0": String(own - 20),
+    "circle.frontAfter.0": String(own + 12),
+  };
+  expect(remarks(read)).toEqual(
+    expect.arrayContaining([
+      ["frontRose", 32_000],
+      ["frontNotAsInFile", 12_000],
+    ]),
+  );
+  const codes = remarks({ "circle.rearAfter.0": String(demoCar.rear.tyre.pressure.left / 1000) });
+  expect(codes.map(([code]) => code)).not.toContain("rearNotAsInFile");
+});
+
 test("beside a change on the circle stands what the model says of it", () => {
   const [{ key = "" } = {}] = circleChanges(demoCar);
   const laps = ["before", "after"].flatMap((side) =>

@@ -5,7 +5,7 @@ import { linesOf, meanAt, toolOf } from "./input.js";
 import { linkage } from "./link-results.js";
 import { fourScales, raisedAxle } from "./mass-results.js";
 import type { Result } from "./result.js";
-import type { MeasurementId } from "./spec.js";
+import { type MeasurementId, pressures } from "./spec.js";
 import { motionRatio, rideRate, sillWeight } from "./spring-results.js";
 import { print, tyreRate } from "./tyre-results.js";
 
@@ -29,6 +29,10 @@ const circle: Work = ({ car, sheet, form }) => {
     circle: { radius, stopwatch: toolOf(sheet, form, "stopwatch") },
     rim: rim && { diameter: rim.value, tape: toolOf(sheet, form, "rimTape") },
     steady: linesOf(sheet, form),
+    pressure: (end, when) => {
+      const one = pressures.find((each) => each.end === end && each.when === when);
+      return one && meanAt(sheet, form, one.key, "gauge")?.value;
+    },
   });
 };
 
