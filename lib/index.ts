@@ -83,14 +83,18 @@ export {
   measuredIn,
   measuredOfDay,
 } from "./day/debrief/measured.js";
+export type { NamedReport } from "./day/debrief/named-report.js";
 export * from "./day/debrief/not-as-predicted.js";
 export * from "./day/debrief/places.js";
 export * from "./day/debrief/poll.js";
+export * from "./day/debrief/take-home.js";
 export * from "./day/debrief/tried.js";
 export * from "./day/debrief/votes.js";
 export * from "./day/diagnosis/asks.js";
 export * from "./day/diagnosis/case.js";
+export type { Cost } from "./day/diagnosis/costs.js";
 export * from "./day/diagnosis/diagnose.js";
+export type { LoadMoved } from "./day/diagnosis/load-moved.js";
 export * from "./day/diagnosis/not-proposed.js";
 export { placesOf } from "./day/diagnosis/options.js";
 export * from "./day/diagnosis/proposal.js";

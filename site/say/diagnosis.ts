@@ -11,17 +11,25 @@ import {
 import { acceleration, SHOWN } from "./amount.js";
 import { changeLabel } from "./change.js";
 import { signed } from "./figures.js";
+import { inList } from "./in-list.js";
 import { type Reader, spelt } from "./reader.js";
 import { refusalInWords } from "./refusal.js";
 import { questionFor } from "./report.js";
 import { toShown } from "./units.js";
 
-/** What to ask before tools are taken up. */
-export function askInWords(ask: Ask, reader: Reader): string {
-  return spelt(asked(ask), reader);
+/**
+ * What to ask before tools are taken up.
+ *
+ * @param who - whose reports it is about, so that they can be found
+ * @param run - in which run they were made
+ */
+export function askInWords(ask: Ask, who: readonly string[], run: number, reader: Reader): string {
+  const sentence = spelt(asked(ask, who, run), reader);
+  const told = ask.code === "opposite-reports" || who.length === 0;
+  return told ? sentence : `${inList(who)}, run ${run}: ${sentence}`;
 }
 
-function asked(ask: Ask): string {
+function asked(ask: Ask, who: readonly string[], run: number): string {
   switch (ask.code) {
     case "not-said":
       return questionFor(ask.field);
@@ -30,9 +38,8 @@ function asked(ask: Ask): string {
     case "input-or-phase":
       return `It was said of ${ask.phase}, while ${ask.input}: which of the two was it?`;
     case "opposite-reports": {
-      const [one = 0, other = 0] = ask.reports;
       const place = ask.phase === undefined ? ask.corner : `${ask.corner}, ${ask.phase}`;
-      return `Reports ${one + 1} and ${other + 1} say opposite things of ${place}: drive it again, both doing the same, and ask before lap times are known.`;
+      return `${inList(who)} say opposite things of ${place} in run ${run}: drive it again, both doing the same, and ask before lap times are known.`;
     }
     case "best-pressure":
       return "Which warm pressure do these tyres grip best at? Below it more air helps and above it less: until somebody has measured it and it is in the car's file, no change of pressure is ranked.";
@@ -60,7 +67,9 @@ export function outcomeInWords(outcome: DiagnosisOutcome, car: Car, reader: Read
     case "nothing-felt":
       return "No single change within reach of this car is felt there: drive it again, or look at what cannot be set.";
     case "next-change":
-      return `Next, and nothing else with it: ${changeLabel(outcome.change, car, reader)}.`;
+      return outcome.fits
+        ? `Next, and nothing else with it: ${changeLabel(outcome.change, car, reader)}.`
+        : `Nothing that is felt there fits into the minutes of a change. Between two sessions, and nothing else with it: ${changeLabel(outcome.change, car, reader)}.`;
   }
 }
 

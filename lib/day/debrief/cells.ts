@@ -2,9 +2,15 @@ import { type BalanceStart, type CarBalance, carBalance } from "../../balance/ca
 import { mirrorCar } from "../../balance/mirror-car.js";
 import { type PhaseName, phaseNames, phases } from "../../balance/phases.js";
 import type { StandingCar } from "../../balance/standing-car.js";
-import type { Axles } from "../../load/wheels.js";
+import { type Axles, eachAxle } from "../../load/wheels.js";
 import { orUndefined } from "../../refusal.js";
 import { levelRoadAccelerationOf, type Venue, type VenueCorner } from "../plan/venue.js";
+
+/** The two wheels of an axle in a corner. */
+export interface InnerAndOuter {
+  readonly inner: number;
+  readonly outer: number;
+}
 
 /** What the model says of one part of one corner. */
 export interface Cell {
@@ -14,6 +20,8 @@ export interface Cell {
   readonly balance: number;
   /** m/s² that the car can do there, on a level road */
   readonly lateralAcceleration: number;
+  /** N on each wheel at that limit; the outer wheels are those away from the corner's inside */
+  readonly loads: Axles<InnerAndOuter>;
   /** axles whose inner wheel is in the air at that limit */
   readonly lifted: Axles<boolean>;
   /**
@@ -57,10 +65,26 @@ function cellOf(corner: VenueCorner, phase: PhaseName, found: CarBalance): Cell 
     phase,
     balance: found.understeerMargin,
     lateralAcceleration: found.lateralAcceleration,
+    loads: eachAxle(found.wheels, ({ left, right }) => ({ inner: left.load, outer: right.load })),
     lifted: found.lifted,
     ...(asked !== undefined && { spare: found.lateralAcceleration - asked }),
     start: found,
   };
+}
+
+/**
+ * The same of one part of one corner.
+ *
+ * @param similar - that cell of a similar car, for a quick start
+ */
+export function cellIn(
+  { handling: left }: StandingCar,
+  corner: VenueCorner,
+  phase: PhaseName,
+  similar?: Cell,
+): Cell {
+  const handling = corner.direction === "left" ? left : mirrorCar(left);
+  return cellOf(corner, phase, carBalance(handling, drivingIn(corner, phase), similar?.start));
 }
 
 /** How far a change moves the balance of one part of one corner. */

@@ -7,6 +7,7 @@ import { sameName } from "../log/same-name.js";
 import { testedChanges } from "../plan/single.js";
 import { type FeltCell, feltAgainstPredicted } from "./felt.js";
 import { type GroupCell, groupSummary } from "./group.js";
+import type { NamedReport } from "./named-report.js";
 import type { Tried } from "./tried.js";
 
 /** What one driver felt in a run beside what the model says of it. */
@@ -58,10 +59,19 @@ const isOf = ({ driver, car }: Whose, one: DriverRun): boolean =>
   (driver === undefined || sameName(one.driver, driver)) && (car ?? one.car) === one.car;
 
 /** The reports of a run. */
-export function reportsOf(log: Log, event: EventEntry, run: number, whose: Whose = {}): Report[] {
+export const reportsOf = (log: Log, event: EventEntry, run: number, whose: Whose = {}): Report[] =>
+  namedReportsOf(log, event, run, whose).map(({ report }) => report);
+
+/** The reports of a run, each with who made it. */
+export function namedReportsOf(
+  log: Log,
+  event: EventEntry,
+  run: number,
+  whose: Whose = {},
+): NamedReport[] {
   return driverRuns(log, event)
     .filter((one) => one.run === run && isOf(whose, one))
-    .flatMap(said);
+    .flatMap((one) => said(one).map((report) => ({ driver: one.driver, report })));
 }
 
 /** A driver's run and the one before it in the same car, whether or not they can be laid side by side. */

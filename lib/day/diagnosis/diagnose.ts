@@ -7,10 +7,12 @@ import type { NearTipping } from "../../change/near-tipping.js";
 import { whyNotRanked } from "../../change/ranked.js";
 import { cellsOf } from "../debrief/cells.js";
 import { LEAST_FELT_SHIFT } from "../debrief/feel.js";
+import type { NamedReport } from "../debrief/named-report.js";
 import { sameWay, type Tried } from "../debrief/tried.js";
 import { isComplete, type Report } from "../log/report.js";
 import { type Venue, venueSpeed } from "../plan/venue.js";
 import { type Ask, asksFor } from "./asks.js";
+import { namedPlacesOf } from "./named-places.js";
 import { type NotProposed, notProposed } from "./not-proposed.js";
 import { type Places, placesOf } from "./options.js";
 import { type Proposal, proposalOf } from "./proposal.js";
@@ -26,6 +28,10 @@ export interface Complaint {
   readonly venue?: Venue;
   readonly reports: readonly Report[];
   readonly tried?: readonly Tried[];
+  /** All that was said of this car in the run, by whom: what a change costs there is told. */
+  readonly named?: readonly NamedReport[];
+  /** Minutes that whoever leads the day gives a change on this car; left out: not said. */
+  readonly changeMinutes?: number;
   /** Ends at which hot pressures were measured and are off; none: all are right; left out: not known. */
   readonly pressureOff?: readonly End[];
   /** m/s²; `LEAST_FELT_SHIFT` when left out */
@@ -42,7 +48,8 @@ export type DiagnosisOutcome =
   | { readonly code: "tips-over" }
   /** No single change within reach is felt there. */
   | { readonly code: "nothing-felt" }
-  | { readonly code: "next-change"; readonly change: Change };
+  /** What to change next; where nothing fits into a run, between two sessions. */
+  | { readonly code: "next-change"; readonly change: Change; readonly fits: boolean };
 
 /** What to ask, what to change next, and why not something else. */
 export interface Diagnosis {
@@ -50,7 +57,10 @@ export interface Diagnosis {
   /** What the reports ask of the car; those with open questions are left out. */
   readonly targets: readonly Target[];
   readonly outcome: DiagnosisOutcome;
-  /** Single changes, the best first: one of them, never two at once. */
+  /**
+   * Single changes, the best first: one of them, never two at once. Those that fit into the minutes of
+   * a change come before those that are for between two sessions.
+   */
   readonly proposals: readonly Proposal[];
   readonly notProposed: readonly NotProposed[];
   /** Where the car, asked for those places, tips over or comes near to it. */
@@ -95,7 +105,7 @@ function askOfPressure({ car, pressureOff }: Complaint): Ask[] {
 }
 
 function ranked(complaint: Complaint, targets: readonly Target[]): Omit<Diagnosis, "asks"> {
-  const { tried = [], pressureOff = [], leastFelt = LEAST_FELT_SHIFT } = complaint;
+  const { tried = [], pressureOff = [], leastFelt = LEAST_FELT_SHIFT, changeMinutes } = complaint;
   const places = placesFor(complaint, targets);
   const { tips } = places.before;
   const there = aboutPlaces(places);
@@ -107,8 +117,8 @@ function ranked(complaint: Complaint, targets: readonly Target[]): Omit<Diagnosi
     tried.find((old) => sameWay(old.change, change) && old.outcome !== "better");
   const proposals = options
     .filter(({ change }) => failed(change) === undefined)
-    .map((option) => proposalOf(option, places, { tried, pressureOff }))
-    .sort((a, b) => a.rank - b.rank || b.merit - a.merit);
+    .map((option) => proposalOf(option, places, { tried, pressureOff, changeMinutes, leastFelt }))
+    .sort((a, b) => Number(b.fits) - Number(a.fits) || a.rank - b.rank || b.merit - a.merit);
   return {
     ...there,
     targets,
@@ -124,16 +134,15 @@ function aboutPlaces({ before: { nearTipping, eased }, targets }: Places) {
   return { nearTipping: nearTipping.filter(reported), eased: eased.filter(reported) };
 }
 
-function placesFor({ car, measured }: Complaint, targets: readonly Target[]): Places {
+function placesFor(complaint: Complaint, targets: readonly Target[]): Places {
+  const { car, measured, named = [], venue } = complaint;
   const places = placesOf(targets);
   const before = baselineOf(standingCar(car, measured), venueSpeed(places));
-  return {
-    before,
-    targets,
-    places,
-    cells: cellsOf(before, places),
-  };
+  const asked = { before, targets, places, cells: cellsOf(before, places) };
+  return { ...asked, named: namedPlacesOf(named, asked, venue) };
 }
 
 const outcomeOf = ([first]: readonly Proposal[]): DiagnosisOutcome =>
-  first === undefined ? { code: "nothing-felt" } : { code: "next-change", change: first.change };
+  first === undefined
+    ? { code: "nothing-felt" }
+    : { code: "next-change", change: first.change, fits: first.fits };

@@ -1,7 +1,7 @@
 import type { Car } from "../../car/car.js";
 import { adjusterOf } from "../../change/adjuster.js";
 import { LEAST_FELT_SHIFT } from "../debrief/feel.js";
-import { minutesToMake } from "../plan/minutes.js";
+import { minutesOfChange } from "../plan/minutes.js";
 import type { Option } from "./options.js";
 
 const ELSEWHERE_WEIGHT = 0.5;
@@ -19,5 +19,5 @@ export function meritOf({ change, steps, gain, grip, elsewhere }: Option, car: C
   const clean = (gain + grips - ELSEWHERE_WEIGHT * elsewhere) / size;
   const { min = 0, max = 0 } = adjusterOf(car, change) ?? {};
   const taken = max > min ? Math.abs(change.by) / (max - min) : 0;
-  return clean - MINUTE_WEIGHT * minutesToMake[change.lever] - taken * (1 - 1 / steps);
+  return clean - MINUTE_WEIGHT * minutesOfChange(change) - taken * (1 - 1 / steps);
 }

@@ -3,6 +3,7 @@ import { type Baseline, type Effect, effectOf } from "../../change/effect.js";
 import type { Wheels } from "../../load/wheels.js";
 import { type Cell, cellsOf } from "../debrief/cells.js";
 import type { Venue } from "../plan/venue.js";
+import type { NamedPlace } from "./named-places.js";
 import type { Target } from "./target.js";
 
 /** What one change does in the places that the reports speak of. */
@@ -13,10 +14,14 @@ export interface Option {
   /** The change with the car put back where the seats can do it. */
   readonly effect: Effect;
   readonly putBackTurns?: Wheels<number>;
+  /** The changed car in each part of the corners asked about. */
+  readonly after: readonly Cell[];
   /** m/s² in the places reported, weighted, above 0 towards the front */
   readonly shift: number;
   /** m/s² by which those places come nearer to what was asked, weighted; below 0: further away */
   readonly gain: number;
+  /** m/s² by which each target comes nearer to what was asked */
+  readonly gains: readonly number[];
   /** m/s² by which the place that gains most comes nearer to what was asked */
   readonly most: number;
   /** m/s² of the greatest shift the way that was asked, wanted or too much */
@@ -33,6 +38,8 @@ export interface Places {
   readonly targets: readonly Target[];
   readonly places: Venue;
   readonly cells: readonly Cell[];
+  /** What else was named in the run. */
+  readonly named: readonly NamedPlace[];
 }
 
 /** The corners of all targets as one venue. */
@@ -62,9 +69,11 @@ export function optionOf(change: Change, steps: number, question: Places): Optio
     change,
     steps,
     effect,
+    after,
     ...(putBack && { putBackTurns: putBack.turns }),
     shift: weighted(at.map(({ weight, shift }) => [weight, shift])),
     gain: weighted(at.map(({ weight, gain }) => [weight, gain])),
+    gains: at.map(({ gain }) => gain),
     most: Math.max(...at.map(({ gain }) => gain)),
     reach: Math.max(...at.map(({ want, shift }) => (want === 0 ? 0 : Math.sign(want) * shift))),
     grip: weighted(at.map(({ weight, grip }) => [weight, grip])),

@@ -9,8 +9,10 @@ import type { OnStop } from "../../change/on-stops.js";
 import { isTrade } from "../../change/trade.js";
 import type { Wheels } from "../../load/wheels.js";
 import { sameLever, sameWay, type Tried } from "../debrief/tried.js";
-import { minutesToMake } from "../plan/minutes.js";
+import { minutesFor } from "../plan/minutes.js";
 import type { PhaseShifts } from "../plan/sheet-row.js";
+import { type Cost, costsOf } from "./costs.js";
+import { type LoadMoved, loadMoved } from "./load-moved.js";
 import { meritOf } from "./merit.js";
 import type { Option, Places } from "./options.js";
 import { type TurnBack, turnBackOf } from "./put-back.js";
@@ -25,7 +27,14 @@ export interface Proposal {
   readonly grip: number;
   /** Shift in each part of a corner, m/s², above 0 towards the front sliding first. */
   readonly phases: PhaseShifts;
+  /** Minutes to make it and to put back what it moves. */
   readonly minutes: number;
+  /** Whether they are within the minutes of a change; true where nobody said those. */
+  readonly fits: boolean;
+  /** Why it should help: which load moves where. */
+  readonly loads: LoadMoved;
+  /** What it does in the other parts: where it is felt, and where somebody named something. */
+  readonly costs: readonly Cost[];
   /** What else moves: figures after less figures before. */
   readonly moved: CarFigures;
   /** What to turn back so that nothing else has changed. */
@@ -65,12 +74,18 @@ export type ProposalReason =
 export interface Known {
   readonly tried: readonly Tried[];
   readonly pressureOff: readonly End[];
+  /** Minutes of a change on this car, where somebody said them. */
+  readonly changeMinutes?: number | undefined;
+  /** m/s² */
+  readonly leastFelt: number;
 }
 
 /** An option as a proposal, with reasons. */
 export function proposalOf(option: Option, places: Places, known: Known): Proposal {
+  const { changeMinutes = Infinity, leastFelt } = known;
   const { change, steps, gain, grip, effect, putBackTurns } = option;
   const { car } = places.before;
+  const minutes = minutesFor([change, ...seatChanges(putBackTurns)]);
   const shift = (name: (typeof phaseNames)[number]) => effect.moved.phases[name].understeerMargin;
   return {
     change,
@@ -78,7 +93,9 @@ export function proposalOf(option: Option, places: Places, known: Known): Propos
     gain,
     grip,
     phases: Object.fromEntries(phaseNames.map((name) => [name, shift(name)])) as PhaseShifts,
-    minutes: minutesToMake[change.lever],
+    ...{ minutes, fits: minutes <= changeMinutes },
+    loads: loadsOf(option, places),
+    costs: costsOf(option, places, leastFelt),
     moved: effect.moved.figures,
     putBack: turnBackOf(option, places),
     ...(putBackTurns && { putBackTurns }),
@@ -90,6 +107,28 @@ export function proposalOf(option: Option, places: Places, known: Known): Propos
     rank: rankOf(change, known.pressureOff),
     merit: meritOf(option, car),
   };
+}
+
+/** Seats that are turned back, as changes. */
+function seatChanges(turns: Wheels<number> | undefined): Change[] {
+  if (turns === undefined) return [];
+  return (["front", "rear"] as const).flatMap((end) =>
+    (["left", "right"] as const)
+      .map((side): Change => ({ lever: "seatTurns", end, side, by: turns[end][side] }))
+      .filter(({ by }) => by !== 0),
+  );
+}
+
+/** Loads in the place that was asked about and gains most. */
+function loadsOf({ after, gains }: Option, { cells, targets }: Places): LoadMoved {
+  const best = targets[gains.indexOf(Math.max(...gains))];
+  const at = after.findIndex(
+    ({ corner, phase }) =>
+      phase === best?.phase && best.corners.some(({ name }) => name === corner),
+  );
+  const [was, is] = [cells[at], after[at]];
+  if (was === undefined || is === undefined) throw new RangeError("a target has cells");
+  return loadMoved(was, is);
 }
 
 function leansWithoutCost(change: Change, car: Car): boolean {

@@ -134,10 +134,18 @@ export function atNextRound(clock: Clock, row: TimedRun, now: number): Clock {
 }
 
 /** Minutes of the plan before the stage at hand. */
-export function dueAt({ stage }: Clock, row: TimedRun): number {
+export function dueAt({ stage }: Pick<Clock, "stage">, row: TimedRun): number {
   const before = stageMinutes(row).slice(0, stage);
   return before.reduce((sum, one) => sum + one, row.startsAt);
 }
+
+/**
+ * When a round of a run goes out by the plan, minutes after the day was begun.
+ *
+ * @param round - 1 is the first
+ */
+export const roundStartsAt = (row: TimedRun, round: number): number =>
+  dueAt({ stage: stages.indexOf("drive") }, row) + (round - 1) * (row.minutes.drive + row.swap);
 
 /** Minutes of each stage, all rounds driven. */
 export const stageMinutes = ({ minutes, rounds, swap }: TimedRun): number[] =>

@@ -68,7 +68,30 @@ export const minutesToMake: Readonly<Record<EndLever | CarLever, number>> = {
   ballast: 4,
 };
 
-/** Minutes to make several changes one after the other. */
+const TURNS_WITHIN = 2; // turns of a seat that those minutes are for
+const MINUTES_A_TURN = 2; // for each turn beyond, both sides
+
+/**
+ * Minutes to make a change by its size: many turns of a seat take longer than few – common practice,
+ * no source.
+ *
+ * @example
+ * minutesOfChange({ lever: "seatTurns", end: "rear", by: -10 }) // → 24, by hand: 8 + (10 − 2)·2
+ */
+export function minutesOfChange({ lever, by }: Pick<Change, "lever" | "by">): number {
+  const beyond = lever === "seatTurns" ? Math.max(0, Math.abs(by) - TURNS_WITHIN) : 0;
+  return minutesToMake[lever] + MINUTES_A_TURN * beyond;
+}
+
+/**
+ * Minutes to make several changes one after the other; left and right of one lever are one job, which
+ * takes as long as the larger.
+ */
 export function minutesFor(changes: readonly Change[]): number {
-  return changes.reduce((sum, { lever }) => sum + minutesToMake[lever], 0);
+  const jobs = new Map<string, number>();
+  for (const change of changes) {
+    const job = `${change.lever} ${"end" in change ? change.end : ""}`;
+    jobs.set(job, Math.max(jobs.get(job) ?? 0, minutesOfChange(change)));
+  }
+  return [...jobs.values()].reduce((sum, minutes) => sum + minutes, 0);
 }

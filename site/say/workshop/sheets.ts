@@ -11,6 +11,7 @@ export const sheets = {
     letters: "Letters A–D",
     handOut: "Hand-out",
     briefing: "Briefing",
+    home: "To take home, a page a driver",
     summary: "The day, change by change",
     key: "Answer key (for you alone)",
   },
@@ -19,7 +20,7 @@ export const sheets = {
   nextSheet: "Next",
   sheetBefore: "Before",
   screenHelp:
-    "On a phone the sheets below can be read as they are. On the wall they come one by one, in large type, and never the answer key.",
+    "On a phone the sheets below can be read as they are. On the wall they come one by one, in large type, and never the answer key or the pages to take home.",
   footer: (day: string, place: string) => `${day} · ${place} · Rollbook`,
   working: "Laying the sheets out …",
   nothing: "Choose at least one sheet.",
@@ -60,6 +61,11 @@ export const sheets = {
     drives: "Who drives",
     done: "Done",
   },
+  each: "Each driver",
+  driver: "Driver",
+  outIn: (car: number, round: number, when: string) =>
+    `car ${car}, round ${round}${when === "" ? "" : `, ${when}`}`.replaceAll(" ", "\u00a0"), // never broken across lines
+  notOut: "watches",
   stageMinutes: (stage: string, minutes: string) => `${stage} ${minutes}`,
   over: (end: string) => `Over after ${end}.`,
 

@@ -75,7 +75,14 @@ export const talk = {
   asks: "To ask first",
   proposals: "Single changes, the best first",
   effect: "Shift of balance, seats put back",
-  minutes: (count: number) => `${count} min to make`,
+  why: "Why it should help",
+  costs: "What it does, and costs, in the other parts",
+  noCosts: "In the other parts of those corners nothing of it is likely to be felt.",
+  minutes: (count: number, given: number | undefined) =>
+    given === undefined
+      ? `About ${count} min to make, with what is put back. How many a change may take on this car nobody has said yet (Plan, minutes that you know best).`
+      : `About ${count} min to make, with what is put back; a change has ${given}.`,
+  between: "For between two sessions: they take longer than a change may",
   putBack: "Put back with it",
   nothingBack: "Nothing has to be put back.",
   sideEffects: "What else moves",

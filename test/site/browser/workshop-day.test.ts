@@ -462,20 +462,22 @@ describe("a day in the workshop", () => {
     expect(log && standing(log, "measurement")).toHaveLength(13);
   });
 
-  it("puts the sheets on the wall one by one, and never the key", async () => {
+  it("puts the sheets on the wall one by one, never the key or what drivers take home; paper holds them whole", async () => {
     const { page } = await open("workshop");
     await openExample(page);
     await goTo(page, "sheets");
     for (const kind of ["run", "cards"]) await page.locator(`#sheet-${kind}`).uncheck();
     await page.locator("#sheet-handOut").check();
     await page.locator("#sheet-key").check();
+    await page.locator("#sheet-home").check();
     await page.locator(".secret").waitFor();
+    await page.locator(".take-home").first().waitFor();
     await page.locator("#open-sheet-wall").click();
     const wall = page.locator("#sheets .wall");
     expect(await wall.isVisible()).toBe(true);
     for (let turns = 0; turns < 3; turns++) {
       expect(await wall.textContent()).toContain("How to report");
-      expect(await wall.textContent()).not.toContain("Answer key");
+      expect(await wall.textContent()).not.toMatch(/Answer key|What it showed/);
       await page.locator("#wall-next").click();
     }
     await page.locator("#leave-open-sheet-wall").click();
@@ -483,5 +485,16 @@ describe("a day in the workshop", () => {
     await goTo(page, "plan");
     await goTo(page, "sheets");
     expect(await page.locator("#sheet-key").isChecked()).toBe(false);
+
+    await page.locator("#sheet-handOut").uncheck();
+    await page.locator(".take-home").first().waitFor();
+    expect((await printed(page)).pages).toBe(6); // a page for each driver
+    await page.locator("#sheet-home").uncheck();
+    await page.locator("#sheet-cards").check();
+    await page.locator(".card").first().waitFor();
+    expect((await printed(page)).pages).toBe(2); // four cards, two a page
+    await page.locator("#sheet-run").check();
+    const ada = page.locator(".by-driver tbody tr").first();
+    expect((await ada.textContent())?.replaceAll("\u00a0", " ")).toContain("car 1, round 1");
   });
 });

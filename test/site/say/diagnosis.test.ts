@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
+import type { Change } from "../../../lib/change/change.js";
+import type { LoadMoved } from "../../../lib/day/diagnosis/load-moved.js";
 import { Refusal } from "../../../lib/refusal.js";
 import {
   askInWords,
@@ -8,6 +10,7 @@ import {
   reasonInWords,
   whyNotInWords,
 } from "../../../site/say/diagnosis.js";
+import { costInWords, whyItHelps } from "../../../site/say/proposal.js";
 import { readerWith } from "../../../site/say/reader.js";
 
 const metric = readerWith("metric");
@@ -24,35 +27,39 @@ test("power on while braking is asked about", () => {
     phase: "power on",
     input: "braking",
   } as const;
-  expect(askInWords({ ...ofOne, ...odd }, metric)).toBe(
-    "It was said of power on, while braking: which of the two was it?",
+  expect(askInWords({ ...ofOne, ...odd }, ["Ada"], 3, metric)).toBe(
+    "Ada, run 3: It was said of power on, while braking: which of the two was it?",
   );
 });
 
-test("two reports that say opposite things are named by number and place", () => {
+test("two reports that say opposite things are named by driver, run and place", () => {
   const both = { reports: [0, 1], needed: true, code: "opposite-reports", corner: "Dip" } as const;
-  expect(askInWords({ ...both, phase: "middle" }, metric)).toMatch(
-    /^Reports 1 and 2 say opposite things of Dip, middle: /,
+  expect(askInWords({ ...both, phase: "middle" }, ["Ada", "Bela"], 3, metric)).toMatch(
+    /^Ada and Bela say opposite things of Dip, middle in run 3: /,
   );
-  expect(askInWords(both, metric)).toMatch(/^Reports 1 and 2 say opposite things of Dip: /);
+  expect(askInWords(both, ["Ada", "Bela"], 1, metric)).toMatch(
+    /^Ada and Bela say opposite things of Dip in run 1: /,
+  );
 });
 
 test("what was not said is asked as the form asks it", () => {
-  expect(askInWords({ ...ofOne, code: "not-said", field: "corner" }, metric)).toBe(
+  expect(askInWords({ ...ofOne, code: "not-said", field: "corner" }, [], 1, metric)).toBe(
     "Where: in which corner?",
   );
   const unlisted = { code: "corner-not-listed", field: "speedClass", corner: "Barn" } as const;
-  expect(askInWords({ ...ofOne, ...unlisted }, metric)).toBe(
+  expect(askInWords({ ...ofOne, ...unlisted }, [], 1, metric)).toBe(
     "Barn is not in the corner list: is it slow, medium or fast?",
   );
 });
 
 test("pressures are asked about in the reader's spelling", () => {
-  expect(askInWords({ ...ofCar, code: "best-pressure" }, metric)).toContain(
+  expect(askInWords({ ...ofCar, code: "best-pressure" }, [], 1, metric)).toContain(
     "Which warm pressure do these tyres grip best at?",
   );
-  expect(askInWords({ ...ofCar, code: "best-pressure" }, us)).toContain("do these tires grip");
-  expect(askInWords({ ...ofCar, code: "hot-pressures" }, metric)).toContain(
+  expect(askInWords({ ...ofCar, code: "best-pressure" }, [], 1, us)).toContain(
+    "do these tires grip",
+  );
+  expect(askInWords({ ...ofCar, code: "hot-pressures" }, [], 1, metric)).toContain(
     "hot pressures measured",
   );
 });
@@ -67,8 +74,11 @@ test("a diagnosis leads to one change, to none, or to the caution that the car t
     /tips over before its tyres let go: .* nobody drives it near that\.$/,
   );
   const position = demoCar.rear.bar?.position ?? 0;
-  expect(said({ code: "next-change", change: stiffer })).toBe(
+  expect(said({ code: "next-change", change: stiffer, fits: true })).toBe(
     `Next, and nothing else with it: rear bar position ${position} → ${position + 1}.`,
+  );
+  expect(said({ code: "next-change", change: stiffer, fits: false })).toMatch(
+    /^Nothing .* fits into the minutes of a change\. Between two sessions, .*: rear bar position /,
   );
 });
 
@@ -125,4 +135,38 @@ test("why a lever is not proposed is one sentence", () => {
   expect(said({ code: "refused", refusal: new Refusal("falls-over", "It falls over.") })).toBe(
     "It falls over.",
   );
+});
+
+test("why a change should help says which load moves where, and what comes of it", () => {
+  const at = { corner: "Dip", phase: "middle", shift: -0.2 } as const;
+  const loads = { ...at, across: { front: -200, rear: 180 }, along: { front: 4, rear: -4 } };
+  const said = (tells: LoadMoved["tells"], change: Change = stiffer, reader = metric) =>
+    whyItHelps({ change, loads: { ...loads, tells } }, reader);
+  expect(said("across")).toBe(
+    "Dip, middle: the front tyres share their load more evenly (200\u00a0N less between outer and inner), the rear tyres share theirs less evenly (180\u00a0N more); tyres that share a load evenly grip more, which moves balance there towards the rear sliding first.",
+  );
+  expect(said("across", stiffer, us)).toContain("the front tires share their load");
+  expect(said("across", stiffer, us)).toContain("45.0\u00a0lbf"); // by hand: 200 N ÷ 4.448
+  expect(said("against")).toContain("loads alone would move balance the other way");
+  const brakes = { lever: "brakeFrontShare", by: 0.02 } as const;
+  expect(said("neither", brakes)).toContain("the front tyres brake more");
+  const along = { ...loads, along: { front: -90, rear: 120 }, tells: "along" } as const;
+  expect(whyItHelps({ change: stiffer, loads: along }, metric)).toContain(
+    "the front axle carries 90\u00a0N less, the rear axle carries 120\u00a0N more",
+  );
+});
+
+test("what a change costs names who said something of that place", () => {
+  const cost = { corner: "Dip", phase: "turn-in", shift: -0.2, named: [], further: 0 } as const;
+  expect(costInWords(cost, metric)).toBe(
+    "Dip, turn-in: balance moves by 0.20\u00a0m/s² towards the rear sliding first.",
+  );
+  const named = [{ driver: "Bela", report: { balance: -1 } }];
+  expect(costInWords({ ...cost, named, further: 0.2 }, metric)).toBe(
+    "Dip, turn-in, named by Bela (−1): it comes 0.20\u00a0m/s² further from balance.",
+  );
+  expect(costInWords({ ...cost, named, further: -0.1 }, metric)).toContain("nearer to balance");
+  expect(costInWords({ ...cost, named }, metric)).toContain("no nearer and no further");
+  const many = [-1, 0, 0, 2].map((balance, i) => ({ driver: `D${i}`, report: { balance } }));
+  expect(costInWords({ ...cost, named: many }, metric)).toContain("named by 4 drivers (−1 to +2)");
 });

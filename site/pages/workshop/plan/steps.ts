@@ -81,7 +81,7 @@ export function insertNext(step: PlanStep, cars: readonly number[] = [1]): Inser
 
 function withNext(steps: readonly PlanStep[], step: PlanStep, at: number): PlanStep[] {
   const minutes = steps[at - 1]?.minutes;
-  const own = { ...step, ...(minutes && { minutes: { ...minutes } }) };
+  const own = { ...step, ...(minutes && { minutes: { ...minutes, ...step.minutes } }) };
   return [...steps.slice(0, at), own, ...steps.slice(at)];
 }
 

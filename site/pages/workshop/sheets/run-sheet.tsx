@@ -1,4 +1,4 @@
-import { type SheetRow, stages } from "@rollbook/lib";
+import { roundStartsAt, type SheetRow, stages } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
 import { toDoInWords, warningInWords } from "../../../say/plan.js";
 import { List } from "../../../ui/list.js";
@@ -42,6 +42,7 @@ export function RunSheet({ day, rows, sheets }: OfDay) {
         </tbody>
       </table>
       <p>{last && said.over(words.hours(last.startsAt + last.lasts))}</p>
+      {drivers.length > 1 && <EachDriver day={day} rows={rows} />}
     </Paper>
   );
 }
@@ -78,6 +79,52 @@ function RunRow({
       </td>
       <td class="box">☐</td>
     </tr>
+  );
+}
+
+/** A row for each driver: in which car and round of each run, and when. */
+function EachDriver({ day, rows }: Pick<OfDay, "day" | "rows">) {
+  const places = rows.map((row) => outIn(day, row));
+  const names = [...new Set([...day.drivers, ...places.flatMap((one) => [...one.keys()])])];
+  return (
+    <section class="each-driver">
+      <h4>{said.each}</h4>
+      <div class="table" role="region" tabIndex={0} aria-label={said.each}>
+        <table class="by-driver">
+          <thead>
+            <tr>
+              {[said.driver, ...rows.map(({ run }) => words.plan.run(run))].map((head) => (
+                <th key={head} scope="col">
+                  {head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {names.map((name) => (
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                {places.map((one, i) => (
+                  <td key={i}>{one.get(name) ?? said.notOut}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+/** Where each driver is in a run, in words. */
+function outIn(day: Draft, row: SheetRow): ReadonlyMap<string, string> {
+  const { begun } = clock.now.value;
+  return new Map(
+    roundsOn(day, row.run).flatMap(({ stints }, i) => {
+      const when = roundStartsAt(row, i + 1);
+      const at = begun === undefined ? "" : hourOf(begun + when * 60e3);
+      return stints.map(({ driver, car }) => [driver, said.outIn(car, i + 1, at)] as const);
+    }),
   );
 }
 

@@ -9,6 +9,7 @@ import { LetterCards } from "./letters.js";
 import type { OfDay } from "./paper.js";
 import { RunSheet } from "./run-sheet.js";
 import { PredictionSlips, ReportSlips } from "./slips.js";
+import { TakeHomePages } from "./take-home.js";
 
 const sheetOf: Readonly<Record<Kind, ComponentType<OfDay>>> = {
   run: RunSheet,
@@ -18,6 +19,7 @@ const sheetOf: Readonly<Record<Kind, ComponentType<OfDay>>> = {
   letters: LetterCards,
   handOut: HandOut,
   briefing: Briefing,
+  home: TakeHomePages,
   summary: DaySummary,
   key: AnswerKey,
 };

@@ -37,7 +37,7 @@ function SheetsOf({ day, open }: { readonly day: Draft; readonly open: boolean }
   const { rows = [], sheets = [] } = current ? worked(day) : {};
   const of = { day, rows, sheets };
   const shown = allKinds.filter((kind) => isChosen(kind) && isSomething(kind, sheets));
-  const forAll = shown.filter((kind) => kind !== "key");
+  const forAll = shown.filter((kind) => kind !== "key" && kind !== "home");
   return (
     <>
       <Controls onTheWall={() => (forAll.length > 0 ? openSheetWall() : say(said.nothing))} />

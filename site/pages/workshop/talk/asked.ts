@@ -7,6 +7,7 @@ import {
   type End,
   placesIn,
   Refusal,
+  type Report,
   type ReportedPlace,
 } from "@rollbook/lib";
 import type { BandsSoFar } from "../../../bands/bands.js";
@@ -29,11 +30,17 @@ export interface Choice {
   readonly pressure: Pressure;
 }
 
+interface Answered {
+  readonly diagnosis: Diagnosis;
+  /** The reports that it goes by. */
+  readonly reports: readonly Report[];
+}
+
 /** A diagnosis that was worked out, or why it cannot be. */
 export interface WorkedOut {
   /** The case that it was worked out from. */
   readonly given: Case;
-  readonly answer: { readonly diagnosis: Diagnosis } | { readonly refusal: Refusal };
+  readonly answer: Answered | { readonly refusal: Refusal };
   /** How sure its proposals are, once that is known. */
   readonly bands: Signal<BandsSoFar | undefined>;
 }
@@ -78,7 +85,8 @@ function answerTo(given: Case, { places, pressure }: Choice): WorkedOut["answer"
     .flatMap((place) => place.reports);
   const off = pressureOff[pressure];
   try {
-    return { diagnosis: diagnose({ ...given, reports, ...(off && { pressureOff: off }) }) };
+    const complaint = { ...given, reports, ...(off && { pressureOff: off }) };
+    return { diagnosis: diagnose(complaint), reports };
   } catch (error) {
     if (error instanceof Refusal) return { refusal: error };
     throw error;

@@ -1,5 +1,13 @@
 import type { Signal } from "@preact/signals";
-import { type Case, type Diagnosis, type Eased, placesOf, venueSpeed } from "@rollbook/lib";
+import {
+  type Ask,
+  type Case,
+  type Diagnosis,
+  type Eased,
+  placesOf,
+  type Report,
+  venueSpeed,
+} from "@rollbook/lib";
 import { format, reader, spell } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import type { BandsSoFar } from "../../../bands/bands.js";
@@ -17,16 +25,26 @@ import { useSureness } from "./sure.js";
 
 interface Told {
   readonly diagnosis: Diagnosis;
-  readonly of: Pick<Case, "car" | "measured">;
+  readonly of: Pick<Case, "car" | "measured" | "named" | "changeMinutes">;
+  /** The reports that it goes by. */
+  readonly reports: readonly Report[];
+  readonly run: number;
   readonly bands: Signal<BandsSoFar | undefined>;
   /** Which car of the plan it is. */
   readonly carNumber: number;
 }
 
 /** What to ask, what to change next, and why not the others. */
-export function DiagnosisToldOf({ diagnosis, of: { car, measured }, bands, carNumber }: Told) {
+export function DiagnosisToldOf(told: Told) {
+  const { diagnosis, of, reports, run } = told;
+  const { car } = of;
   const { outcome, asks, notProposed, nearTipping, eased } = diagnosis;
-  const asked = [...new Set(asks.map((ask) => askInWords(ask, reader)))];
+  const whoseIs = ({ reports: about }: Ask) => [
+    ...new Set(
+      about.map((i) => of.named.find(({ report }) => report === reports[i])?.driver ?? ""),
+    ),
+  ];
+  const asked = [...new Set(asks.map((ask) => askInWords(ask, whoseIs(ask), run, reader)))];
   const others = notProposed.map(({ place, why }) =>
     said.because(leverName(place, reader), whyNotInWords(why, car, reader)),
   );
@@ -41,7 +59,7 @@ export function DiagnosisToldOf({ diagnosis, of: { car, measured }, bands, carNu
           <List texts={asked} />
         </>
       )}
-      <Proposals diagnosis={diagnosis} of={{ car, measured }} bands={bands} carNumber={carNumber} />
+      <Proposals {...told} />
       {others.length > 0 && (
         <Fold id="not-proposed" title={said.others(others.length)}>
           <List texts={others} />
@@ -60,8 +78,9 @@ function EasedNotes({ eased }: { readonly eased: readonly Eased[] }) {
 }
 
 /** The single changes, the best first, and how sure each is as far as that is worked out. */
-function Proposals({ diagnosis, of: { car, measured }, bands, carNumber }: Told) {
+function Proposals({ diagnosis, of, bands, carNumber }: Told) {
   const { proposals, targets } = diagnosis;
+  const { car, measured, changeMinutes } = of;
   const wanted = useMemo(
     () => ({
       ...{ car, measured, speed: venueSpeed(placesOf(targets)) },
@@ -72,6 +91,15 @@ function Proposals({ diagnosis, of: { car, measured }, bands, carNumber }: Told)
   useSureness(wanted, bands);
   if (proposals.length === 0) return null;
   const sure = bands.value;
+  const listed = proposals.map((one, index) => ({ one, index }));
+  const between = listed.filter(({ one }) => !one.fits);
+  const told = ({ one, index }: (typeof listed)[number]) => (
+    <ProposedChange
+      key={index}
+      {...{ one, index, car, carNumber, changeMinutes }}
+      band={sure?.changes[index]}
+    />
+  );
   return (
     <>
       <h3>{said.proposals}</h3>
@@ -80,18 +108,13 @@ function Proposals({ diagnosis, of: { car, measured }, bands, carNumber }: Told)
       </p>
       <p class="quiet">{words.sure.help}</p>
       {sure && <WouldMakeSurer bands={sure} car={measured} />}
-      <ol class="proposals">
-        {proposals.map((one, i) => (
-          <ProposedChange
-            key={i}
-            one={one}
-            car={car}
-            carNumber={carNumber}
-            index={i}
-            band={sure?.changes[i]}
-          />
-        ))}
-      </ol>
+      <ol class="proposals">{listed.filter(({ one }) => one.fits).map(told)}</ol>
+      {between.length > 0 && (
+        <>
+          <h3>{said.between}</h3>
+          <ol class="proposals">{between.map(told)}</ol>
+        </>
+      )}
     </>
   );
 }

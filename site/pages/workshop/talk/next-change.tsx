@@ -54,7 +54,7 @@ export function NextChange(topic: Topic) {
       </Button>
       <div id="diagnosis">
         {workedOut && isOutdated(workedOut, given) && <p class="quiet">{said.outdated}</p>}
-        {workedOut && <Answer workedOut={workedOut} car={car} />}
+        {workedOut && <Answer workedOut={workedOut} {...topic} />}
       </div>
     </>
   );
@@ -84,10 +84,10 @@ function inShort({ answer, given }: WorkedOut): string {
   return outcomeInWords(answer.diagnosis.outcome, given.car, reader);
 }
 
-function Answer({ workedOut, car }: { readonly workedOut: WorkedOut; readonly car: number }) {
+function Answer({ workedOut, run, car }: Topic & { readonly workedOut: WorkedOut }) {
   const { answer, given, bands } = workedOut;
   if ("refusal" in answer) return <p class="beware">{inShort(workedOut)}</p>;
-  return <DiagnosisToldOf diagnosis={answer.diagnosis} of={given} bands={bands} carNumber={car} />;
+  return <DiagnosisToldOf {...answer} of={given} run={run} bands={bands} carNumber={car} />;
 }
 
 function Places({

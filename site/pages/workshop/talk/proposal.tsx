@@ -1,10 +1,4 @@
-import {
-  type Car,
-  type Change,
-  type ChangeBand,
-  isBrakesRearwards,
-  type Proposal,
-} from "@rollbook/lib";
+import { type Car, type ChangeBand, isBrakesRearwards, type Proposal } from "@rollbook/lib";
 import { format, reader } from "@rollbook/page";
 import {
   easedNotes,
@@ -15,6 +9,7 @@ import {
 import { changeLabel } from "../../../say/change.js";
 import { putBackInWords, reasonInWords } from "../../../say/diagnosis.js";
 import { movedInWords } from "../../../say/figures.js";
+import { costInWords, whyItHelps } from "../../../say/proposal.js";
 import { talk as said } from "../../../say/workshop/talk.js";
 import { Button } from "../../../ui/button.js";
 import { Fold } from "../../../ui/fold.js";
@@ -30,6 +25,7 @@ export function ProposedChange({
   one,
   car,
   carNumber,
+  changeMinutes,
   index,
   band,
 }: {
@@ -37,6 +33,8 @@ export function ProposedChange({
   /** Before the change. */
   readonly car: Car;
   readonly carNumber: number;
+  /** Minutes that a change may take on this car; nothing where nobody said. */
+  readonly changeMinutes: number | undefined;
   readonly index: number;
   /** How sure it is, once that is known. */
   readonly band: ChangeBand | undefined;
@@ -49,8 +47,12 @@ export function ProposedChange({
     <li>
       <h4>{changeLabel(change, car, reader)}</h4>
       <Bewares sentences={[...brakes, ...nearTippingNotes(nearTipping, [], format)]} />
+      <p>
+        <b>{said.why}.</b> {whyItHelps(one, reader)}
+      </p>
       <List texts={[...reasons, ...asidesOf(one)]} />
-      <p class="quiet">{said.minutes(minutes)}</p>
+      <Costs one={one} />
+      <p class="quiet">{said.minutes(Math.ceil(minutes), changeMinutes)}</p>
       <ShiftBars
         phases={phases}
         caption={said.effect}
@@ -63,11 +65,21 @@ export function ProposedChange({
         </Fold>
       )}
       <p class="tools">
-        <Button id={`to-plan-${index}`} work={() => addToPlan(change, carNumber)}>
+        <Button id={`to-plan-${index}`} work={() => addToPlan(one, carNumber)}>
           {said.addToPlan}
         </Button>
       </p>
     </li>
+  );
+}
+
+function Costs({ one: { costs } }: { readonly one: Proposal }) {
+  if (costs.length === 0) return <p class="quiet">{said.noCosts}</p>;
+  return (
+    <div>
+      <p>{said.costs}:</p>
+      <List texts={costs.map((cost) => costInWords(cost, reader))} />
+    </div>
   );
 }
 
@@ -91,7 +103,9 @@ function asidesOf({ change, onStops, eased, leanCostUnknown }: Proposal): string
   ];
 }
 
-function addToPlan(change: Change, car: number): void {
-  const added = insertNext({ kind: "change", change }, [car]);
+/** As the next run; what is for between two sessions has the minutes that it takes. */
+function addToPlan({ change, fits, minutes }: Proposal, car: number): void {
+  const own = fits ? {} : { minutes: { change: Math.ceil(minutes) } };
+  const added = insertNext({ kind: "change", change, ...own }, [car]);
   if (added !== undefined) say(said.added(added.run), added.takeBack);
 }
