@@ -5,6 +5,7 @@ import {
   carFromJson,
   demoCar,
   handlingCarOf,
+  mirrorCar,
   predictedCircle,
   tyreStiffnessOf,
   uncertainNumbersOf,
@@ -232,9 +233,16 @@ test("beside a change on the circle stands what the model says of it", () => {
   const { predicted = 0 } = foundIn(result("circle", sheet), "difference");
   const changed = applyChange(demoCar, { lever: "springRate", end: "front", by: 5e3 });
   const limit = (car: Car) => predictedCircle(handlingCarOf(car, demoCar), 20).limit;
+  const right = foundIn(
+    result("circle", { ...sheet, ...typed({ "circle.choice.direction": "right" }) }),
+    "difference",
+  );
+  const limitRight = (car: Car) =>
+    predictedCircle(mirrorCar(handlingCarOf(car, demoCar)), 20).limit;
+  expect(right.predicted).toBeCloseTo(limitRight(changed) - limitRight(demoCar), 6);
   expect(key).toBe("springRate front 5000");
   expect(predicted).toBeCloseTo(limit(changed) - limit(demoCar), 6);
-  expect(predictedShift(demoCar, 20, "nothing")).toBeUndefined();
+  expect(predictedShift(demoCar, 20, {})).toBeUndefined();
 });
 
 describe("two ways to one number", () => {

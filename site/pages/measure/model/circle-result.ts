@@ -12,7 +12,7 @@ import {
   predictedCircle,
 } from "@rollbook/lib";
 import { predictedShift } from "./circle-change.js";
-import { changeAt, runsOf, type Sheet } from "./input.js";
+import { runsOf, type Sheet } from "./input.js";
 import type { Found, Remark, Result } from "./result.js";
 import { lapField } from "./spec.js";
 
@@ -52,7 +52,7 @@ export function circleFound(read: CircleRead): Result {
 
 /** What the model says of the change that was driven. */
 const shiftOf = ({ car, circle, sheet }: CircleRead): number | undefined =>
-  predictedShift(car, circle.radius.value, sheet[changeAt]?.text ?? "");
+  predictedShift(car, circle.radius.value, sheet);
 
 const AS_IN_FILE = 5e3; // Pa that tyres and file may differ by unsaid: common practice, no source
 

@@ -1,5 +1,6 @@
 import { handlingCarOf, orUndefined, Refusal } from "@rollbook/lib";
 import type { Asked, Work } from "./asked.js";
+import { turned } from "./circle-change.js";
 import { circleFound } from "./circle-result.js";
 import { linesOf, meanAt, toolOf } from "./input.js";
 import { linkage } from "./link-results.js";
@@ -23,7 +24,7 @@ const circle: Work = ({ car, sheet, form }) => {
   const radius = meanAt(sheet, form, "radius", "radiusTape");
   if (radius === undefined) return { missing: ["radius"] };
   const rim = meanAt(sheet, form, "rimDiameter", "rimTape");
-  const handling = orUndefined(() => handlingCarOf(car));
+  const handling = orUndefined(() => turned(handlingCarOf(car), sheet));
   return circleFound({
     ...{ car, sheet, handling },
     circle: { radius, stopwatch: toolOf(sheet, form, "stopwatch") },

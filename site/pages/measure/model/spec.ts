@@ -157,6 +157,7 @@ export const specs: readonly Spec[] = [
   {
     ...none,
     id: "circle",
+    choices: [{ key: "direction", values: ["left", "right"] }],
     fields: [
       field("radius", "length", [3, 200, 2]),
       small("rimDiameter", 0.2, 0.6),
