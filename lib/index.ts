@@ -254,6 +254,7 @@ export * from "./measure/raised-axle.js";
 export * from "./measure/repeats.js";
 export { cornersOfLap } from "./measure/ride/laps.js";
 export * from "./measure/ride/mounting.js";
+export * from "./measure/ride/predicted-roll.js";
 export * from "./measure/ride/ride.js";
 export * from "./measure/ride/ride-facts.js";
 export * from "./measure/ride/roll-gradient.js";

@@ -1,7 +1,9 @@
 import { words } from "../cells/words.js";
 import type { Outputs } from "../kernel/run.js";
+import { glossary } from "./glossary.js";
 import { render } from "./markdown.js";
 import { type Cell, CourseError, type Notebook, placeIn } from "./notebook.js";
+import { openTerms } from "./term-links.js";
 
 /** A chapter ready to be put into a page. */
 export interface Chapter {
@@ -36,8 +38,8 @@ function headingsOf({ cells }: Notebook): Map<string, string> {
   );
 }
 
-function proseHtml(notebook: Notebook, cell: Cell, isWhy: boolean): string {
-  const html = render(cell.source, isWhy);
+function proseHtml(notebook: Notebook, cell: Cell, extras: Parameters<typeof render>[1]): string {
+  const html = render(cell.source, extras);
   const [, fault] = /class="katex-error" title="([^"]*)"/.exec(html) ?? [];
   if (fault) throw new CourseError(`${placeIn(notebook, cell.id)}: ${fault}`);
   return html;
@@ -68,11 +70,15 @@ export function chapterOf(notebook: Notebook, outputs: Outputs): Chapter {
   const { name } = notebook;
   const pointed = showsCar(notebook);
   const headings = headingsOf(notebook);
+  const terms = openTerms(glossary());
   const html = notebook.cells
     .map((cell) =>
       cell.kind === "code"
         ? codeHtml(notebook, cell, outputs)
-        : proseHtml(notebook, cell, pointed && headings.get(cell.id) === "Why"),
+        : proseHtml(notebook, cell, {
+            partWords: pointed && headings.get(cell.id) === "Why",
+            terms,
+          }),
     )
     .join("\n");
   ensureUniqueIds(name, html);

@@ -2,6 +2,7 @@ import katexModule from "@vscode/markdown-it-katex";
 import katex from "katex";
 import MarkdownIt from "markdown-it";
 import { partWords } from "./part-words.js";
+import { type OpenTerms, termLinks } from "./term-links.js";
 
 /** A stable anchor from a heading's words. */
 export function slug(text: string): string {
@@ -22,6 +23,7 @@ const katexPlugin =
 
 const markdown = new MarkdownIt({ html: false, typographer: true })
   .use(katexPlugin, { katex, throwOnError: false })
+  .use(termLinks)
   .use(partWords);
 
 markdown.core.ruler.push("heading_anchors", ({ tokens }) => {
@@ -52,9 +54,17 @@ const wrapTable = markdown.renderer.rules;
 wrapTable.table_open = () => '<div class="table"><table>';
 wrapTable.table_close = () => "</table></div>";
 
-/** Markdown as HTML; words that name a part of a car carry its tone where asked. */
-export const render = (source: string, namesParts = false): string =>
-  markdown.render(source, { partWords: namesParts });
+/** What a chapter's prose gets beside its marks. */
+interface Extras {
+  /** Words that name a part of a car carry its tone. */
+  readonly partWords?: boolean;
+  /** Words of the glossary that are still to be linked. */
+  readonly terms?: OpenTerms;
+}
+
+/** Markdown as HTML. */
+export const render = (source: string, extras: Extras = {}): string =>
+  markdown.render(source, { ...extras });
 
 /** A line of markdown as HTML without a paragraph around it. */
 export const renderInline = (source: string): string => markdown.renderInline(source);

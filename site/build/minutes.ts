@@ -4,8 +4,9 @@ import { withoutDrawings } from "./drawings.js";
 const WORDS = 200; // a minute, of an explanation that is to be understood; 238 for easy prose (Brysbaert 2019, from memory)
 /** Minutes that each thing takes beside its words; common practice, no source. */
 const TAKES = {
-  "figure[data-figure]:not([data-inputs='0'])": 1.5,
-  "figure[data-inputs='0']": 0.5,
+  "figure[data-explained]": 2, // things to do, and a sentence
+  "figure[data-figure]:not([data-inputs='0'], [data-explained])": 0.8,
+  "figure[data-inputs='0']": 0.2,
   ".predict": 1,
   ".exercise": 2,
   ".worked": 0.2,

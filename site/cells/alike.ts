@@ -6,6 +6,7 @@ export { aboveView, carFromAbove, fromAbove } from "./living/above.js";
 export { axleSeenThrough, seenClose, seenView } from "./living/axle.js";
 export { hubOf, leanOf as onBody, roofOf } from "./living/pose.js";
 export { axleAt, axleInTurn, carInTurn, type SeenAxle } from "./living/seen-axle.js";
+export { carFromSide, fromSide, sideView } from "./living/side.js";
 export { area, arrow, curve, dot, label, line, type Mark, type Point, type Tone } from "./marks.js";
 export { currentCar, format } from "./reader.js";
 export { changeLabel, movedInWords, pollAdviceInWords, warningInWords } from "./say.js";

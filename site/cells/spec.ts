@@ -54,8 +54,8 @@ export interface FigureSpec<I extends Inputs> {
   readonly says: (values: ValuesOf<I>) => string;
   /** The prediction that unlocks the sliders. */
   readonly after?: string;
-  /** Small, its words beside its picture, for a step of an explanation; or its two pictures beside each other. */
-  readonly layout?: "beside" | "pair";
+  /** Small, its words beside its picture, for a step of an explanation; or its two or three pictures abreast. */
+  readonly layout?: "beside" | "pair" | "row";
   /** Two or three things to do after that prediction; then, and after a sentence of the reader's, its reasons open. */
   readonly looks?: readonly Look<I>[];
   /** The input, in seconds, that the reader can let run. */

@@ -3,6 +3,7 @@ import { mapPage } from "./map/page.js";
 import { measurePage } from "./measure/page.js";
 import { practicePage } from "./practice/page.js";
 import { questionsPage } from "./questions/page.js";
+import { ridePage } from "./ride/page.js";
 import { searchPage } from "./search/page.js";
 import { sharePage } from "./share/page.js";
 import { wordsPage } from "./words/page.js";
@@ -13,6 +14,7 @@ import { yourCarPage } from "./your-car/page.js";
 export const pages: readonly SitePage[] = [
   yourCarPage,
   measurePage,
+  ridePage,
   workshopPage,
   practicePage,
   mapPage,

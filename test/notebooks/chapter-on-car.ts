@@ -34,7 +34,16 @@ const packages: Plugin = {
 /** A chapter as a function of what its two packages are. */
 export type Chapter = (rollbook: unknown) => void;
 
-export async function compiled(notebook: Notebook): Promise<Chapter> {
+const made = new Map<string, Promise<Chapter>>();
+
+/** A chapter's cells as one function, made once: test files share it. */
+export function compiled(notebook: Notebook): Promise<Chapter> {
+  const known = made.get(notebook.name) ?? compile(notebook);
+  made.set(notebook.name, known);
+  return known;
+}
+
+async function compile(notebook: Notebook): Promise<Chapter> {
   const { outputFiles } = await build({
     stdin: { contents: join(notebook).source, loader: "ts" },
     bundle: true,

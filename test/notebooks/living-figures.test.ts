@@ -64,6 +64,9 @@ function longestWithoutPicture(number: string): number {
   return longest;
 }
 
-it.each(["01", "03"])("Why of chapter %s stands beside pictures all the way", (number) => {
-  expect(longestWithoutPicture(number)).toBeLessThanOrEqual(320);
-});
+it.each(["01", "03", "04", "06", "07"])(
+  "Why of chapter %s stands beside pictures all the way",
+  (number) => {
+    expect(longestWithoutPicture(number)).toBeLessThanOrEqual(320);
+  },
+);

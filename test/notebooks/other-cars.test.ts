@@ -66,6 +66,25 @@ describe.each(notebooks)("chapter $name", async (notebook) => {
     }
   });
 
+  it("meets likely slips in most exercises, each apart from the answer and from the others", () => {
+    const { exercises } = onCar(chapter, demoCar);
+    const met = exercises.filter(({ slips = [] }) => slips.length > 0);
+    expect(met.length).toBeGreaterThan(exercises.length / 2);
+    for (const { id, answer, tolerance = 0.02, slips = [] } of met) {
+      const values = [answer, ...slips.map(({ value }) => value)];
+      const near = values.flatMap((value, i) =>
+        values
+          .slice(i + 1)
+          .filter(
+            (other) => Math.abs(other - value) <= tolerance * Math.max(Math.abs(value), 1e-12),
+          )
+          .map((other) => `${id}: ${value} and ${other}`),
+      );
+      expect(near).toEqual([]);
+      for (const { because } of slips) expect(because, id).toMatch(/^[a-z].*\.$/);
+    }
+  });
+
   it.each(cars)("asks for nothing that no slider does for %s", (_, car) => {
     for (const figure of onCar(chapter, car).figures) ensureLooks(figure);
   });

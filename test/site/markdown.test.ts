@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { render, slug } from "../../site/build/markdown.js";
+import { openTerms } from "../../site/build/term-links.js";
 
 describe("markdown", () => {
   it("lets the first word of a paragraph for each part of a car carry its tone, where asked", () => {
@@ -7,11 +8,26 @@ describe("markdown", () => {
       "## A spring\n\nA spring, a **bar**, $k_s$, springs, [a tyre](a.html), tyres.\n\nBars.";
     const words = (html: string) =>
       [...html.matchAll(/data-part="(\w+)">(\w+)</g)].map(([, part, word]) => `${part} ${word}`);
-    expect(words(render(source, true))).toEqual([
+    expect(words(render(source, { partWords: true }))).toEqual([
       ...["springs spring", "bar bar", "tyres tyres", "bar Bars"],
     ]);
     expect(words(render(source))).toEqual([]);
-    expect(render(source, true)).toContain('<h2 id="a-spring">A spring</h2>');
+    expect(render(source, { partWords: true })).toContain('<h2 id="a-spring">A spring</h2>');
+  });
+
+  it("links each word of the glossary where a chapter first uses it, the longer of two, but no heading and no link", () => {
+    const term = (name: string) => ({ id: name.replace(" ", "-"), name, also: [], meaning: "" });
+    const terms = openTerms(["roll", "roll centre", "track"].map(term));
+    const linked = (source: string) =>
+      [
+        ...render(source, { terms }).matchAll(
+          /<a class="term" href="words.html#([^"]+)">([^<]+)</g,
+        ),
+      ].map(([, id, text]) => `${id}: ${text}`);
+    expect(
+      linked("## Roll\n\nThe Roll centres, a [track](a.html), unroll; a *roll*, a roll."),
+    ).toEqual(["roll-centre: Roll centres", "roll: roll"]);
+    expect(linked("A roll centre, a **track**.")).toEqual(["track: track"]);
   });
 
   it("gives each heading a stable anchor and lists it", () => {

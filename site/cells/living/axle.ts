@@ -45,6 +45,8 @@ export interface Seeing {
   readonly only?: readonly Part[];
   /** One side alone, −1 left or 1 right. */
   readonly side?: -1 | 1;
+  /** Whether the roads go without their words; they have room in `seenView` alone. */
+  readonly isWordless?: boolean;
 }
 
 /**
@@ -52,7 +54,8 @@ export interface Seeing {
  * that squash, the load under each tyre, and the three roads on which load goes across: as wide as
  * what goes over them.
  */
-export function axleSeenThrough(now: SeenAxle, { before, only, side }: Seeing = {}): Mark[] {
+export function axleSeenThrough(now: SeenAxle, seeing: Seeing = {}): Mark[] {
+  const { before, only, side, isWordless = false } = seeing;
   const lean = leanOf(now);
   const all = cornersOf(now);
   const corners = all.filter((corner) => side === undefined || corner.side === side);
@@ -63,7 +66,7 @@ export function axleSeenThrough(now: SeenAxle, { before, only, side }: Seeing = 
     ["springs", () => corners.flatMap((corner) => spring(corner, now, lean))],
     ["dampers", () => corners.flatMap((corner) => damper(corner, now, lean))],
     ["bar", () => (now.hasBar ? twistedBar(all, now, lean) : [])],
-    ["roads", () => roads(now)],
+    ["roads", () => roads(now, isWordless)],
     ["loads", () => corners.flatMap((corner) => loadUnder(corner, now))],
   ];
   const wanted = drawn.filter(([part]) => only === undefined || only.includes(part));

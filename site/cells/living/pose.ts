@@ -29,9 +29,10 @@ export function cornersOf({ tyreAngle, track, wheelHeight, load, bump }: SeenAxl
 /** Turns a point of the body about the roll centre. */
 export type Lean = (point: Point) => Point;
 
-export function leanOf({ rollAngle, rollCentreHeight: centre }: SeenAxle): Lean {
+export function leanOf({ rollAngle, rollCentreHeight: centre, lift = 0 }: SeenAxle): Lean {
+  const high = centre + ENLARGED * lift;
   const [cos, sin] = [Math.cos(ENLARGED * rollAngle), Math.sin(ENLARGED * rollAngle)];
-  return ([x, z]) => [x * cos + (z - centre) * sin, centre + (z - centre) * cos - x * sin];
+  return ([x, z]) => [x * cos + (z - centre) * sin, high + (z - centre) * cos - x * sin];
 }
 
 export const between = ([ax, az]: Point, [bx, bz]: Point, share: number): Point => [

@@ -23,20 +23,21 @@ const LEAST = 0.004; // of the load of the axle: less is nothing on its way
 const PACE = 0.9; // of a road in a second
 
 /** The three roads on which load goes across, each as wide as what goes over it, with marks on their way. */
-export function roads({ transfer, load, time }: SeenAxle): Mark[] {
+export function roads({ transfer, load, time }: SeenAxle, isWordless: boolean): Mark[] {
   const all = load.left + load.right;
   return ROADS.flatMap(({ tone, name, height, of }): Mark[] => {
     const newtons = of(transfer);
     const half = ((Math.abs(newtons) / all) * WIDEST) / 2;
     const way = Math.sign(newtons) || 1;
     const isOnItsWay = Math.abs(newtons) >= LEAST * all;
+    const words = `${name} ${format("force", newtons, 0)}`;
     const marks = movingMarks(height, Math.max(half, 0.02), way * time, way);
     return partOf(tone, [
       area(strip(height, half), tone, name),
       ...marks.map((points) =>
         line(isOnItsWay ? points : [], tone, { weight: half > 0.004 ? "normal" : "fine" }),
       ),
-      label([1.08, height], `${name} ${format("force", newtons, 0)}`, tone, "right"),
+      ...(isWordless ? [] : [label([1.08, height], words, tone, "right")]),
     ]);
   });
 }

@@ -27,6 +27,8 @@ export interface SeenAxle {
   readonly time: number;
   /** m by which the road stands higher under each wheel; 0 where absent */
   readonly bump?: Sides<number>;
+  /** m by which the body stands higher than at rest; 0 where absent */
+  readonly lift?: number;
 }
 
 /** What an axle is, whatever it does. */

@@ -153,6 +153,16 @@ const drawn: Readonly<Record<MeasurementId, readonly [alt: string, inner: () => 
       text(158, 12, "mark", "start") +
       path("M248 60q10 16 0 32M244 84l4 8 7-5"),
   ],
+  ride: [
+    "A car from behind that leans in a turn, a phone fixed to its body",
+    () =>
+      ground(40, 280, 132) +
+      `<g transform="rotate(6 160 96)"><rect x="100" y="52" width="120" height="56" rx="10" class="full"/><rect x="150" y="64" width="20" height="34" rx="3"/></g>` +
+      `<rect x="92" y="98" width="18" height="34" rx="4"/><rect x="210" y="98" width="18" height="34" rx="4"/>` +
+      line(160, 96, 160, 20, "dashed") +
+      line(160, 96, 168, 20, "thin") +
+      text(176, 28, "roll", "start"),
+  ],
 };
 
 /** The drawing of a measurement. */

@@ -95,7 +95,7 @@ export const measurePage: SitePage = {
   get main() {
     return `<h1>${words.title}</h1>
 <p>${escapeHtml(words.lead)}</p>
-<p>${escapeHtml(words.onDevice)} <a href="your-car.html">${words.backToCar}</a></p>
+<p>${escapeHtml(words.onDevice)} <a href="your-car.html">${words.backToCar}</a> · <a href="ride.html">${words.rideLink}</a></p>
 ${caution(words.cautionFirst)}
 <div id="measure">
 <noscript><p>${escapeHtml(words.withoutScript)}</p></noscript>

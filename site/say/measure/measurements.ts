@@ -22,6 +22,8 @@ export const cautions = {
     "A loaded spring is dangerous. Only a workshop takes one out; with the spring in place a jack under the hub does.",
   driving:
     "Closed venue with the organiser’s leave, marshals, one car on the circle, a wide free run-off all round, helmets and belts. Start slowly, change direction often, watch tyre temperature, stop when tyres or brakes smell. Whoever drives times nothing.",
+  riding:
+    "The phone is fixed, never held; a passenger starts and stops it, or whoever drives while the car stands. Closed venue with the organiser’s leave, helmets and belts.",
   rolling: "Somebody pushes, somebody steers, nobody is in front of the car.",
 } as const;
 
@@ -133,6 +135,17 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
       "Gradient: steady laps, each a little faster than the one before, up to brisk. The passenger reads how far the mark on the rim has moved.",
       "Limit: clean laps as fast as it goes. Somebody outside times them: a lap with a slide or a lift does not count.",
       "A change: run with, run without, run with, run without. What drifts in the day then is in both.",
+    ],
+  },
+  ride: {
+    title: titles.ride,
+    gives: "Roll gradient: how far the body leans for each m/s² of lateral acceleration.",
+    tools: "a phone, a mount on the car’s body, a closed venue",
+    minutes: "20 minutes",
+    cautions: ["riding"],
+    steps: [
+      "The page Ride along records, works it out, and puts what you keep in a line here. Ten steady turns to both sides.",
+      "Several rides are taken together, each by its spread. A roll gradient that was measured otherwise can be typed in.",
     ],
   },
 };

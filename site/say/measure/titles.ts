@@ -11,6 +11,7 @@ export const titles = {
   "tyre-rate": "Load on a tyre",
   "tyre-print": "Print of a tyre",
   circle: "The circle",
+  ride: "A phone that rides along",
   "people-and-fuel": "Weigh who is in the car, and the fuel",
   "bar-and-links": "Measure the bar: across, arms, length, and its link against the wheel",
   wheels: "Weigh a wheel, brake and half of what carries it",

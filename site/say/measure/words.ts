@@ -13,6 +13,7 @@ export const words = {
   toolsHead: "Takes",
   contents: "What can be measured",
   backToCar: "Your car",
+  rideLink: "Ride along",
   forCar: "The car at hand",
   forDemo: (car: string) =>
     `The course is about ${car}, the workbook’s own car: readings can be worked out against it, but it takes none of them in. Make a car of your own first, and let the course show it.`,
@@ -130,6 +131,8 @@ export const fieldWords: Readonly<Record<string, string>> = {
   steadyTime: "lap time",
   rimMark: "mark along the rim",
   lap: "lap",
+  rideGradient: "roll gradient of a ride",
+  rideSpread: "one standard deviation of it",
   scale: "one scale",
   tape: "one length by tape or ruler",
   radiusTape: "the radius",
@@ -191,6 +194,7 @@ export const foundWords: Readonly<Record<string, string>> = {
   limit: "Limit, as it was",
   difference: "What the change did to it",
   gradient: "Understeer gradient",
+  rollGradient: "Roll gradient",
   steeringRatio: "Steering ratio",
   together: "All of them together",
 };

@@ -1,6 +1,7 @@
 /** What the run view says. */
 export const run = {
   noRuns: "The plan has no runs yet.",
+  rideAlong: "A phone can ride along: was it driven the same way?",
   title: (run: number, runs: number) => `Run ${run} of ${runs}`,
   kinds: {
     baseline: "Baseline: the car as it is",

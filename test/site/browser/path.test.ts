@@ -98,7 +98,10 @@ describe("a chapter", () => {
       await place.getByRole("button", { name: "Check" }).click();
       return place.locator(".reply").textContent();
     };
-    expect(await check(right * 3)).toMatch(/^Not yet/);
+    expect(await check(right * 3)).toMatch(/^Not yet: that is too high/);
+    expect(await check(right * 2)).toBe(
+      "Not yet: you took half the track as the lever; what one side loses the other gains, a whole track away.",
+    );
     expect(await check(right)).toMatch(/^Right/);
     await page.reload();
     expect(await place.locator(".reply").textContent()).toBe(

@@ -12,6 +12,7 @@ const live = {
   search: "#query",
   questions: "nav.parts",
   measure: "#form-four-scales input",
+  ride: "#ride-try",
 } as const;
 
 describe("a page whose script runs", () => {

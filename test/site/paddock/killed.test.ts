@@ -1,5 +1,6 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { get } from "node:http";
+import { connect } from "node:net";
 import { join } from "node:path";
 import { canonical, type LogEntry } from "@rollbook/lib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -86,6 +87,39 @@ describe("over the network", () => {
     const told = second.entries().filter(({ kind }) => kind === "report" || kind === "set-up");
     expect(told.map(({ author }) => author)).toEqual(["Bela"]); // Ada's are for the desk alone
     for (const one of [first, second]) one.stop();
+    child.kill("SIGKILL");
+  });
+
+  it("goes on for all others while some send half a message, and some listen and never read", async () => {
+    const { address, secret, child } = await start();
+    const { host, hostname, port } = new URL(address);
+    const sockets = Array.from({ length: 55 }, (_, i) => {
+      const socket = connect(Number(port), hostname);
+      socket.on("error", () => {}); // it is cut off in the end
+      const head =
+        i < 50
+          ? `POST /paddock/entries HTTP/1.1\r\nHost: ${host}\r\nContent-Length: 1000\r\n\r\n{`
+          : `GET /paddock/entries?after=0 HTTP/1.1\r\nHost: ${host}\r\nAuthorization: Bearer ${secret}\r\n\r\n`;
+      socket.pause();
+      socket.write(head);
+      return socket;
+    });
+    const words = "slow ".repeat(400); // 0.8 MB in all
+    for (let message = 0; message < 4; message++) {
+      const entries = Array.from({ length: 100 }, (_, i) =>
+        reportOf("slowaaaa", "Ada", message * 100 + i + 1),
+      ).flat();
+      const long = entries.map((entry) =>
+        entry.kind === "report" ? { ...entry, report: { ...entry.report, words } } : entry,
+      );
+      expect((await post(address, "entries", secret, { entries: long })).status).toBe(200);
+    }
+    const reader = await listen(address, secret);
+    await reader.until(({ data }) =>
+      ((data as { entries?: LogEntry[] }).entries ?? []).some(({ id }) => id === "slowaaaa-800"),
+    );
+    reader.stop();
+    for (const socket of sockets) socket.destroy();
     child.kill("SIGKILL");
   });
 

@@ -8,6 +8,7 @@ import {
   numberAt,
   type Observation,
   predictedCircle,
+  predictedRollGradient,
   totalMassOf,
   tyreStiffnessOf,
   wheelRateOf,
@@ -28,8 +29,9 @@ interface Read {
   readonly found: readonly Found[];
 }
 
-/** How far the model's own limit may be off, as a share: common practice, no source. */
+/** How far the model itself may be off of what a car does on the road, as a share: common practice, no source. */
 const MODEL = 0.03;
+const MODELLED = ["limit", "rollGradient"];
 
 /**
  * Readings from which a car can learn: those whose numbers are not in its file already.
@@ -84,7 +86,7 @@ const ownNumber =
 
 const withModel = ({ key, value, spread }: Found): Measured => ({
   value,
-  spread: key === "limit" ? inQuadrature(spread, MODEL * value) : spread,
+  spread: MODELLED.includes(key) ? inQuadrature(spread, MODEL * value) : spread,
 });
 
 const saidOf = (
@@ -97,6 +99,7 @@ const saidOf = (
     return 1 / (1 / wheelRateOf(car[end]) + 1 / tyre); // series law
   },
   apparent: apparentRollStiffnessOf,
+  rollGradient: predictedRollGradient,
   height: (car) => totalMassOf(car).height,
   limit:
     radius === undefined

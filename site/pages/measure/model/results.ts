@@ -6,6 +6,7 @@ import { linesOf, meanAt, toolOf } from "./input.js";
 import { linkage } from "./link-results.js";
 import { fourScales, raisedAxle } from "./mass-results.js";
 import type { Result } from "./result.js";
+import { ride } from "./ride-result.js";
 import { type MeasurementId, pressures } from "./spec.js";
 import { motionRatio, rideRate, sillWeight } from "./spring-results.js";
 import { print, tyreRate } from "./tyre-results.js";
@@ -47,4 +48,5 @@ const works: Readonly<Record<MeasurementId, Work>> = {
   "tyre-rate": tyreRate,
   "tyre-print": print,
   circle,
+  ride,
 };

@@ -1,4 +1,5 @@
 import { type Quantity, usualTools } from "@rollbook/lib";
+import { rideForm } from "../../../store/ride-reading.js";
 
 /** A number that is read off something: what it measures and where it can lie, SI. */
 export interface Field {
@@ -39,7 +40,8 @@ export type MeasurementId =
   | "linkage"
   | "tyre-rate"
   | "tyre-print"
-  | "circle";
+  | "circle"
+  | "ride";
 
 const field = (
   key: string,
@@ -169,6 +171,14 @@ export const specs: readonly Spec[] = [
       tool(field("stopwatch", "time", [0.002, 1, 3]), usualTools.stopwatch),
       tool(small("rimTape", 1e-4, 0.05), 5e-3),
       tool(field("gauge", "pressure", [100, 20e3, 1]), 3e3), // Pa: common practice, no source
+    ],
+  },
+  {
+    ...none,
+    id: rideForm.id,
+    columns: [
+      field(rideForm.gradient, "rollGradient", [1e-4, 0.03, 2]),
+      field(rideForm.spread, "rollGradient", [1e-6, 0.01, 2]),
     ],
   },
 ];

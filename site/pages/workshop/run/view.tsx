@@ -84,6 +84,9 @@ export function RunView({ open }: { readonly open: boolean }) {
             <RunWall at={at} />
           </>
         )}
+        <p class="note">
+          <a href="ride.html">{said.rideAlong}</a>
+        </p>
       </>
     );
   });
