@@ -17,15 +17,11 @@ export const ridePage: SitePage = {
 <div id="ride">
 <div id="ride-notice"></div>
 <noscript><p>${escapeHtml(words.withoutScript)}</p></noscript>
-<h2>${words.sensorsHead}</h2>
 <div id="ride-recorder"></div>
 <h2>${words.stepsHead}</h2>
 ${list("ol", words.steps)}
-<h2>${words.ridesHead}</h2>
 <div id="ride-list"></div>
 <section id="ride-result"></section>
-<h2>${words.tableHead}</h2>
-<p>${escapeHtml(words.tableLead)}</p>
 <div id="ride-take-in-form"></div>
 </div>`,
 };

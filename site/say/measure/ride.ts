@@ -20,7 +20,7 @@ export const words = {
   steps: [
     "Try the sensors here, before the phone is mounted.",
     "Fix it any way round: how it lies is found out. A hard mount tells more than a soft one.",
-    "Start. Stand still for five seconds, set off straight, brake straight once or twice.",
+    "Start, and leave this page open: a phone that sleeps records nothing. Stand still for five seconds, set off straight, brake straight once or twice.",
     "Drive. Ten steady turns of three seconds, to both sides, with a straight between, tell the roll; laps driven alike tell how much the driver varies.",
     "Stand still for five seconds. Stop.",
   ],

@@ -107,6 +107,7 @@ function usualOf({ quantity, usual, decimals }: Tool): string {
 
 /** How far the tools may be off, with what is usual. */
 export function Tools({ form }: { readonly form: FormPlace }) {
+  if (form.spec.tools.length === 0) return null;
   return (
     <Fold id={`${form.spec.id}-tools`} title={words.tools} kind="tools">
       <p class="note">{words.toolsNote}</p>

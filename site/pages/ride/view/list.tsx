@@ -31,12 +31,15 @@ function Entry({ ride }: { readonly ride: KeptRide }) {
 export function Rides() {
   const all = rides.value?.filter(({ id }) => id !== recording.value?.ride.id);
   if (all === undefined) return null;
-  if (all.length === 0) return <p>{words.noRides}</p>;
   return (
-    <ul class="rides">
-      {all.map((ride) => (
-        <Entry key={ride.id} ride={ride} />
-      ))}
-    </ul>
+    <>
+      <h2>{words.ridesHead}</h2>
+      {all.length === 0 && <p>{words.noRides}</p>}
+      <ul class="rides">
+        {all.map((ride) => (
+          <Entry key={ride.id} ride={ride} />
+        ))}
+      </ul>
+    </>
   );
 }

@@ -18,6 +18,7 @@ export function Recorder() {
   if (now !== undefined)
     return (
       <>
+        <h2>{words.sensorsHead}</h2>
         <p role="status" class="running">
           {words.recording(now.seconds)}
         </p>
@@ -31,6 +32,7 @@ export function Recorder() {
   const sentence = state === "answering" ? words.answering(rate, satellites) : said[state];
   return (
     <>
+      <h2>{words.sensorsHead}</h2>
       <p role="status">{sentence}</p>
       {state === "not-asked" && (
         <Button id="ride-try" work={() => void ask()}>

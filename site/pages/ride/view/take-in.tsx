@@ -101,6 +101,8 @@ export function TakeIn() {
   const now = table.value;
   return (
     <>
+      <h2>{words.tableHead}</h2>
+      <p>{words.tableLead}</p>
       <p class="field">
         <label for="ride-table">{words.choose}</label>
         <input

@@ -17,6 +17,8 @@ export interface Turn {
   readonly pull: number;
   /** s at full lock of that corner */
   readonly holds: number;
+  /** m/s² of braking into it and driving out of it, at least 0 */
+  readonly trails: number;
 }
 
 /** What a phone in a simulated car does wrong, and where it lies. */
@@ -74,6 +76,8 @@ const STEP = 0.01; // s
 const BRAKES = 5; // m/s²
 const PITCH = 0.0025; // rad/(m/s²) nose down
 const TOP = 24; // m/s
+const BRAKED = 0.7; // s of a turn in which its driver still brakes
+const DRIVEN = 1; // s of it in which they drive out
 const RAMP = 0.6; // s from straight to full steering
 const PEDAL = 0.12; // s that a pedal and the body take
 
@@ -97,11 +101,14 @@ function planOf(turns: readonly Turn[], wheelbase: number): Part[] {
   for (const turn of turns) {
     add(Math.max(0, TOP - speed) / 3, 3);
     add(0.8, 0);
-    add((speed - turn.speed) / BRAKES, -BRAKES);
-    add(0.7, 0);
+    add((speed - turn.speed - turn.trails * BRAKED) / BRAKES, -BRAKES);
+    if (turn.trails === 0) add(0.7, 0);
     const angle = (turn.way * turn.pull * wheelbase) / turn.speed ** 2;
     const whole = turn.holds + 2 * RAMP;
-    add(whole, 0, (s) => angle * Math.max(0, Math.min(1, s / RAMP, (whole - s) / RAMP)));
+    const steer = (s: number) => angle * Math.max(0, Math.min(1, s / RAMP, (whole - s) / RAMP));
+    add(BRAKED, -turn.trails, steer);
+    add(whole - BRAKED - DRIVEN, 0, (s) => steer(s + BRAKED));
+    add(DRIVEN, turn.trails, (s) => steer(s + whole - DRIVEN));
     add(1.2, 0);
   }
   add(speed / BRAKES, -BRAKES);
@@ -282,7 +289,13 @@ export function tenTurns(seed: number, count = 10): Turn[] {
   return Array.from({ length: count }, (_, i) => {
     const pull = 4 + 2.5 * random();
     const speed = 11 + 5 * random();
-    return { way: i % 2 === 0 ? 1 : -1, speed, pull, holds: 2.5 + 1.5 * random() };
+    return {
+      way: i % 2 === 0 ? 1 : -1,
+      speed,
+      pull,
+      holds: 2.5 + 1.5 * random(),
+      trails: seed % 2 === 0 ? 2 : 0,
+    };
   });
 }
 
