@@ -18,6 +18,7 @@ export const usualSeconds: Readonly<Record<string, number>> = {
   "test/site/browser/figures.test.ts": 60,
   "test/site/browser/map.test.ts": 60,
   "test/site/browser/other-cars.test.ts": 60,
+  "test/site/browser/paddock.test.ts": 25,
   "test/site/browser/pages.test.ts": 150,
   "test/site/browser/workbench-hostile.test.ts": 60,
 };

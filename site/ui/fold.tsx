@@ -8,13 +8,15 @@ interface Folded {
   readonly title: ComponentChildren;
   /** A class. */
   readonly kind?: string;
+  readonly openAtFirst?: boolean;
   readonly children: ComponentChildren;
 }
 
 /** What is read now and then: a line that unfolds. It stays open or shut as the reader left it. */
-export function Fold({ id, title, kind, children }: Folded) {
+export function Fold({ id, title, kind, children, openAtFirst = false }: Folded) {
+  const first = useRef(openAtFirst).current;
   return (
-    <details id={id} class={kind}>
+    <details id={id} class={kind} open={first}>
       <summary>{title}</summary>
       {children}
     </details>
@@ -22,13 +24,7 @@ export function Fold({ id, title, kind, children }: Folded) {
 }
 
 /** The same, filled when it is opened, and not drawn anew while it is shut. */
-export function LateFold({
-  id,
-  title,
-  kind,
-  children,
-  openAtFirst = false,
-}: Folded & { readonly openAtFirst?: boolean }) {
+export function LateFold({ id, title, kind, children, openAtFirst = false }: Folded) {
   const first = useRef(openAtFirst).current;
   const open = useSignal(first);
   const shown = useWhileOpen(open.value, () => <>{children}</>);

@@ -72,8 +72,10 @@ async function plan(desk: Page): Promise<void> {
   await desk.locator("#car-2-file").selectOption({ index: 1 });
   await desk.locator("#edited-car .chip").nth(1).click();
   await desk.locator("#step-1-kind").selectOption("change");
+  await desk.locator("#paddock-state", { hasText: "not filed" }).waitFor(); // nobody else sees it
   await desk.locator("#file-plan").click();
   await waiting(desk, 0);
+  expect(await desk.locator("#paddock-state").textContent()).not.toContain("not filed");
 }
 
 /** Who drives which car in the run at hand, as the desk reads it. */
@@ -98,6 +100,24 @@ async function late({ address, secret }: Running, desk: Page, minutes: number): 
   const { clock } = data as { clock: { begun: number } };
   const begun = clock.begun - (ahead + minutes) * 60_000;
   await post(address, "clock", secret, { clock: { ...clock, begun } });
+}
+
+/** From now on the machine answers with a fault of its program, then with a full disk; gives what ends it. */
+async function trouble(phone: Page): Promise<() => Promise<void>> {
+  let status = 500;
+  await phone.route("**/paddock/entries", (route) =>
+    route.fulfill({ status, json: { fault: `It answers ${status}.` } }),
+  );
+  return async () => {
+    for (const now of [500, 507]) {
+      status = now;
+      await phone.locator("#paddock-state", { hasText: `It answers ${now}.` }).waitFor();
+      await waiting(phone, 1);
+    }
+    await phone.unroute("**/paddock/entries");
+    await waiting(phone, 0);
+    await said(phone, "Filed at the desk");
+  };
 }
 
 describe("a Saturday with a desk, a wall, eight phones and no internet", () => {
@@ -183,6 +203,13 @@ describe("a Saturday with a desk, a wall, eight phones and no internet", () => {
     await wall.locator(".voted", { hasText: "A: 1, B: 1, C: 1, D: 5" }).waitFor();
     await ada.locator("#report", { hasText: "The vote is closed." }).waitFor();
 
+    // One says what she expects, asked by her phone at that stage
+    await ada.locator("#to-run-at-hand").click();
+    await ada.locator("#expect-what .chip").first().click();
+    await ada.locator("#expect-reason").fill("It is stiffer there.");
+    await ada.locator("#expect-file").click();
+    await said(ada, "Your prediction is filed");
+
     // A change is skipped, it rains, one leaves; the machine is killed once more
     await desk.locator("#change-skipped").click();
     await desk.locator("#begin-run-2").click();
@@ -193,7 +220,6 @@ describe("a Saturday with a desk, a wall, eight phones and no internet", () => {
     await waiting(desk, 0);
     const second = await carsOf(desk);
     expectAll(2, second);
-    await ada.locator("#to-run-at-hand").click();
     await ada.locator("#my-run", { hasText: "On car 1: nothing is changed" }).waitFor();
     for (const page of [bela, chidi]) await page.locator("#to-run-at-hand").click();
     await report(ada, "Not yet sure");
@@ -220,6 +246,7 @@ describe("a Saturday with a desk, a wall, eight phones and no internet", () => {
     await waiting(desk, 0);
     const third = await carsOf(desk);
     expectAll(3, third);
+    const troubled = await trouble(chidi);
     for (const [name, page] of [
       ["Ada", ada],
       ["Bela", bela],
@@ -228,6 +255,7 @@ describe("a Saturday with a desk, a wall, eight phones and no internet", () => {
       await page.locator("#to-run-at-hand").click();
       await report(page, wordsOf(name, 3));
     }
+    await troubled();
     await fileBare(3, third);
     await desk.locator("#reports-in", { hasText: "7 of 7" }).waitFor();
 
@@ -244,6 +272,7 @@ describe("a Saturday with a desk, a wall, eight phones and no internet", () => {
     expect([first.size, second.size, third.size]).toEqual([8, 7, 7]);
     expect(standing(log, "report")).toHaveLength(8 + 7 + 7 + 1); // Ada's first word on run 2 too
     expect(standing(log, "vote")).toHaveLength(8);
+    expect(standing(log, "prediction").map(({ by }) => by)).toEqual(["Ada"]);
     expect(setUpOfRun(log, event, 2, 1)?.id).toBe(setUpOfRun(log, event, 1, 1)?.id);
     expect(setUpOfRun(log, event, 2, 2)?.id).not.toBe(setUpOfRun(log, event, 1, 2)?.id);
     expect(onOtherRoad(log, event, 2)).toContain("Ada");

@@ -75,7 +75,7 @@ function file(): void {
 }
 
 /** What a driver expects of the change before driving it, filed once, with a reason. */
-export function ExpectationAsked() {
+export function ExpectationAsked({ open }: { readonly open: boolean }) {
   const { driver, run } = reporting.now.value;
   if (run < 2) return null;
   const done = driverRun(driver, run);
@@ -83,7 +83,7 @@ export function ExpectationAsked() {
   if ((done?.reports.length ?? 0) > 0) return null;
   const { expects, confidence, reason } = begun();
   return (
-    <Fold id="expect" kind="expect" title={said.expect}>
+    <Fold id="expect" kind="expect" title={said.expect} openAtFirst={open}>
       <Chips
         id="expect-what"
         question={said.expectWhat}

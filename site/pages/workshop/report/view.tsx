@@ -1,4 +1,4 @@
-import { neededFields, tidied, whatIsMissing } from "@rollbook/lib";
+import { neededFields, stages, tidied, whatIsMissing } from "@rollbook/lib";
 import { questionFor } from "../../../say/report.js";
 import { write } from "../../../store/log.js";
 import { Button } from "../../../ui/button.js";
@@ -7,7 +7,9 @@ import { say } from "../../../ui/notice.js";
 import { runFor } from "../day/reporter.js";
 import { Ballot } from "../paddock/ballot.js";
 import { MyRun } from "../paddock/my-run.js";
+import { isPhone } from "../paddock/place.js";
 import { sayFiled } from "../paddock/say-filed.js";
+import { clock } from "../run/state.js";
 import { words } from "../words.js";
 import { ExpectationAsked } from "./expect.js";
 import { FiledReports } from "./filed.js";
@@ -65,8 +67,13 @@ function FilingBar() {
   );
 }
 
+/** Whether the desk's clock has come to the stage in which phones are asked what they expect. */
+const isAskedNow = (run: number): boolean =>
+  isPhone() && clock.now.value.run === run && clock.now.value.stage >= stages.indexOf("predict");
+
 function Form() {
   const { driver, run } = reporting.now.value;
+  const asked = isAskedNow(run);
   const change = () => {
     askingWho.value = true;
   };
@@ -78,7 +85,7 @@ function Form() {
           {said.changeWho}
         </Button>
       </div>
-      <ExpectationAsked key={`${driver} ${run}`} />
+      <ExpectationAsked key={`${driver} ${run} ${asked}`} open={asked} />
       <Questions />
       <FilingBar />
       <FiledReports />
