@@ -44,7 +44,7 @@ export interface Seeing {
   /** The parts to draw; all where absent. */
   readonly only?: readonly Part[];
   /** One side alone, −1 left or 1 right. */
-  readonly side?: -1 | 1;
+  readonly side?: -1 | 1 | undefined;
   /** Whether the roads go without their words; they have room in `seenView` alone. */
   readonly isWordless?: boolean;
 }

@@ -72,6 +72,9 @@ export const sheets = {
   cardTitle: (run: number) => `Before run ${run}`,
   backTitle: (run: number) => `Before run ${run}: back to the baseline`,
   doThis: "Do this, and nothing else",
+  axle: (end: "front" | "rear") => `${end} axle`,
+  axleDrawn: (end: "front" | "rear") =>
+    `The ${end} axle from behind: the body, the two tyres, and the part that is changed`,
   undo: "To undo it, in this order",
   takes: (minutes: number) =>
     `The plan gives it ${minutes} min. Take longer if it needs longer: nobody hurries under a car.`,

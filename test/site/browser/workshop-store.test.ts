@@ -321,7 +321,8 @@ describe("text from elsewhere", () => {
     await page.locator("#other-day").selectOption({ index: 1 });
     await page.locator("#step-5-outcome .when").waitFor();
     await goTo(page, "sheets");
-    await page.locator(".card").first().waitFor();
+    await page.locator(".card .part-pictures .panel").first().waitFor();
+    expect(await page.locator(".card .part-pictures [data-part=bar]").count()).toBeGreaterThan(0);
     for (const kind of ["predict", "report", "letters", "handOut", "key"])
       await page.locator(`#sheet-${kind}`).check();
     await page.locator(".secret").waitFor();
@@ -329,7 +330,7 @@ describe("text from elsewhere", () => {
     await sayWho(page, evil, 2);
     await goTo(page, "talk");
     for (const part of [1, 2, 3]) await page.locator(`#talk-${part} > summary`).click();
-    await page.locator("#talk-3 table").waitFor();
+    await page.locator("#talk-3 table").first().waitFor();
     await goTo(page, "log");
     await page.locator("#log-reports > summary").click();
     expect(await page.locator("#workshop").locator("img, script, iframe").count()).toBe(0);

@@ -8,6 +8,7 @@ import { carTitle } from "../day/car-names.js";
 import type { Draft } from "../day/draft.js";
 import { words } from "../words.js";
 import { Blank, type CarRun, carsIn, type OfDay, Paper } from "./paper.js";
+import { PartPictures } from "./part-picture.js";
 
 const { sheets: said } = words;
 
@@ -33,6 +34,7 @@ function Card({ day, one: { car, row } }: { readonly day: Draft; readonly one: C
   const came = day.others?.find(({ carNumber }) => carNumber === car) ?? day;
   return (
     <section class="card">
+      <PartPictures car={row.stood} changes={row.toDo} />
       <h4>{title}</h4>
       <p>
         <b>{said.doThis}</b>
