@@ -107,13 +107,13 @@ const axis = (what: string, letter: string, greek: string) =>
 const FORCE = "force|acc";
 const TURN = "turn|gyr|rot|angular|rate";
 const LIKE: Readonly<Record<Role, RegExp>> = {
-  time: /^time|^t\b|timestamp|elapsed/,
+  time: /^time|^t\b|timestamp|elapsed|^milli/,
   forceX: axis(FORCE, "x", "ax"),
   forceY: axis(FORCE, "y", "ay"),
   forceZ: axis(FORCE, "z", "az"),
-  turnX: axis(TURN, "x", "alpha|wx|gx"),
-  turnY: axis(TURN, "y", "beta|wy|gy"),
-  turnZ: axis(TURN, "z", "gamma|wz|gz"),
+  turnX: axis(TURN, "x", "alpha|wx|gx|roll ?rate"),
+  turnY: axis(TURN, "y", "beta|wy|gy|pitch ?rate"),
+  turnZ: axis(TURN, "z", "gamma|wz|gz|yaw ?rate"),
   speed: /speed|velocity/,
   course: /course|heading|bearing/,
 };
