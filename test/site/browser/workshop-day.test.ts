@@ -109,7 +109,7 @@ describe("a day in the workshop", () => {
     expect(safety).toHaveLength(4);
     for (const box of safety) expect(box).toMatch(/Stop and come in/);
     expect(await page.locator(".run-sheet .beware").allTextContents()).toEqual(
-      Array(4).fill("First lap slowly."), // after any change, so that it tells no driver what to feel
+      Array(8).fill("First lap slowly."), // in each lane after any change, so that it tells no driver what to feel
     );
 
     // The clock, who drives, and a vote
