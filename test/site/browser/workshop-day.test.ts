@@ -62,6 +62,21 @@ const exampleEvent = () => {
   return event;
 };
 
+const focused = (page: Page) => page.evaluate(() => document.activeElement?.id);
+
+/** Counts from now on how often a key goes down. */
+const countKeys = (page: Page) =>
+  page.evaluate(() => {
+    const root = document.documentElement;
+    root.dataset.keys = "0";
+    addEventListener("keydown", () => {
+      root.dataset.keys = String(Number(root.dataset.keys) + 1);
+    });
+  });
+
+const keysPressed = async (page: Page) =>
+  Number(await page.locator("html").getAttribute("data-keys"));
+
 describe("a day in the workshop", () => {
   it("goes from plan to a fresh device, and arrives there letter by letter", async () => {
     const { page, errors, foreign } = await open("workshop");
@@ -224,16 +239,22 @@ describe("a day in the workshop", () => {
       expect.stringContaining("the road is now wet"),
     ]);
 
-    // Slips are typed by keyboard alone: a driver's row, and Enter
+    // Slips are typed by keyboard alone: nine keys a report, and the next row is at hand
     await goTo(page, "run");
-    await page.locator("#slip-grid > summary").click();
-    await page.locator("#slip-0-corner").focus();
-    for (const keys of ["Corner", "mid", "steady", "r2"]) {
+    await page.locator("#slip-grid > summary").focus();
+    await page.keyboard.press("Enter");
+    await page.locator("#slip-0-corner").waitFor();
+    for (const _ of ["the table", "its first answer"]) await page.keyboard.press("Tab");
+    expect(await focused(page)).toBe("slip-0-corner");
+    await countKeys(page);
+    for (const keys of ["c", "m", "s", "r2"]) {
       await page.keyboard.type(keys);
-      await page.keyboard.press("Tab");
+      await page.keyboard.press(keys === "r2" ? "Enter" : "Tab");
     }
-    await page.locator("#slip-0-balance").press("Enter");
     await page.locator("p.notice", { hasText: "Corner 1, middle: −2. Filed." }).waitFor();
+    expect(await keysPressed(page)).toBe(9);
+    await expect.poll(() => focused(page)).toBe("slip-0-corner"); // one driver: the same row, empty
+    expect(await page.locator("#slip-0-corner").inputValue()).toBe("");
     await page.locator("#reports-in", { hasText: "1 of 1" }).waitFor();
 
     // One file holds the day: elsewhere it goes on where it stood
