@@ -1,3 +1,4 @@
+import { taughtIn } from "@rollbook/lib";
 import { escapeHtml } from "../cells/escape.js";
 import { chapterWords as words } from "../say/chapter.js";
 import { type Chapter, codePage } from "./chapter.js";
@@ -45,7 +46,8 @@ export function chapterPage(chapters: readonly Chapter[], index: number): string
       return `<li${deeper}><a href="#${id}">${text}</a></li>`;
     })
     .join("");
-  const main = `<article>
+  const asks = taughtIn(name).length > 0 ? " data-has-questions" : "";
+  const main = `<article${asks}>
 ${inParts(parts)}
 </article>
 <p class="listing-link"><a href="${codePage(chapter)}">The cells of this chapter</a></p>

@@ -44,6 +44,7 @@ export const words = {
   outOfRange: (name: string, from: string, to: string, unit: string, given: string) =>
     `${name} takes ${`${from} to ${to} ${unit}`.trim()}, not ${given}.`,
   notDrawn: (reason: string) => `Not drawn: ${reason}`,
+  checkYourself: "Check yourself: what does this chapter change in your answers?",
   warmUp: "Warm up: two questions from earlier chapters",
   noQuestions: "The questions could not be loaded; load the page again.",
   link: "Link to this state",

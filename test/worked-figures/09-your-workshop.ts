@@ -25,6 +25,27 @@ const whole =
 const lean = (3 * Math.PI) / 180;
 const inward = 33 ** 2 / 120; // Orchard: 33 m/s, 120 m, 3° into the turn
 
+/** m/s² of laps of a circle of 20 m: 4π²R/T², ISO 4138. */
+const turn = (time: number) => (4 * Math.PI ** 2 * 20) / time ** 2;
+const mean = (values: readonly number[]) =>
+  values.reduce((sum, one) => sum + one, 0) / values.length;
+const circle = {
+  ada: [[], [9.21, 9.14, 9.19], [], [9.15, 9.18, 9.11], [9.08, 9.15, 9.1], [9.12, 9.06, 9.17]],
+  bela: [[], [9.36, 9.29, 9.41], [], [9.3, 9.27, 9.38], [9.22, 9.31, 9.25], [9.29, 9.21, 9.27]],
+} as const;
+const moved = (before: readonly number[], after: readonly number[]) =>
+  mean(after.map(turn)) - mean(before.map(turn));
+const pairs = [circle.ada, circle.bela].flatMap((runs) => [
+  [runs[1], runs[4]] as const,
+  [runs[3], runs[5]] as const,
+]);
+/** What a mean of three laps is off by a stopwatch that is off by 0.1 s: 2a/T·0.1/√3 at the fastest. */
+const watch = (times: readonly number[]) => {
+  const fastest = Math.min(...times);
+  return ((2 * turn(fastest)) / fastest) * (0.1 / Math.sqrt(3));
+};
+const byWatch = Math.hypot(...pairs.flat().map(watch)) / 4;
+
 export const pins: Pins = {
   cycle: { value: 29, from: "4 + 5 + 4 + 8 + 2 + 5 + 1" },
   "cycle-club": { value: cycle(3), from: "6 drivers in 2 cars go out three times" },
@@ -50,6 +71,18 @@ export const pins: Pins = {
   "orchard-level": {
     value: g * Math.tan(Math.atan(inward / g) - lean),
     from: "along and across a leaning road: g·tan(atan(v²/(R·g)) − β)",
+  },
+  "luck-nothing": {
+    value: mean([circle.ada, circle.bela].map((runs) => moved(runs[4], runs[5]))),
+    from: "4π²·20/T², the mean of three laps of run 5 less that of run 4, of two drivers",
+  },
+  "luck-rear-bar": {
+    value: mean(pairs.map(([before, after]) => moved(before, after))),
+    from: "the same of four pairs: runs 1 and 4, 3 and 5, of each driver",
+  },
+  "luck-within": {
+    value: 2.353363 * byWatch, // t of 3 degrees of freedom, 5 % beyond each end, from tables
+    from: "Student's t from tables times eight runs by stopwatch, ÷ 4",
   },
   "first-vote": { value: 3 / 6, from: "3 of 6 cards" },
   gain: { value: (5 - 3) / (6 - 3), from: "Hake 1998: won over, of those who were wrong" },

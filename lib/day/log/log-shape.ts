@@ -72,6 +72,7 @@ const step = group("One run of the plan", {
   putBack: optional(text("Whether the seats are turned back", ["seats", "nothing"])),
   minutes: optional(minutes),
   note: optional(text("Anything worth knowing")),
+  on: optional(text("Where it is driven; left out: at the corners of the venue", ["circle"])),
 });
 
 const steps = list("The runs", step, MOST_STEPS);

@@ -52,8 +52,12 @@ export function withMoreSteps(step: ChangeStep, by: number, car: Car): ChangeSte
 
 /** The step as another kind of step, with its note and minutes. */
 export function asStepOfKind(step: PlanStep, kind: StepKind, car: Car): PlanStep {
-  const { minutes, note } = step;
-  const kept = { ...(minutes && { minutes }), ...(note !== undefined && { note }) };
+  const { minutes, note, on } = step;
+  const kept = {
+    ...(minutes && { minutes }),
+    ...(note !== undefined && { note }),
+    ...(on && { on }),
+  };
   if (kind !== "change") return { kind, ...kept };
   const [change] = possibleChanges(car);
   return change === undefined ? step : { kind, change, ...kept };
@@ -62,6 +66,11 @@ export function asStepOfKind(step: PlanStep, kind: StepKind, car: Car): PlanStep
 /** The step with another note; an empty one is none. */
 export function withNote({ note: _, ...step }: PlanStep, note: string): PlanStep {
   return note === "" ? (step as PlanStep) : ({ ...step, note } as PlanStep);
+}
+
+/** The step driven on the circle, or at the corners of the venue. */
+export function withPlace({ on: _, ...step }: PlanStep, on: PlanStep["on"]): PlanStep {
+  return (on === undefined ? step : { ...step, on }) as PlanStep;
 }
 
 /** The step with other minutes for one stage. */

@@ -17,6 +17,8 @@ export type PlanStep = {
   /** Minutes that differ from the usual ones. */
   readonly minutes?: Partial<StageMinutes>;
   readonly note?: string;
+  /** Where it is driven; left out: at the venue's corners. */
+  readonly on?: "circle";
 } & (
   | { readonly kind: "baseline" | "return" | "no change" }
   | {

@@ -20,6 +20,21 @@ export function taughtBefore(chapter: string): IdeaName[] {
   return misconceptions.filter((one) => one.chapter < chapter).map(({ idea }) => idea);
 }
 
+/** Misconceptions that this chapter teaches. */
+export function taughtIn(chapter: string): IdeaName[] {
+  return misconceptions.filter((one) => one.chapter === chapter).map(({ idea }) => idea);
+}
+
+/**
+ * Two questions of a chapter to check oneself with while reading it: those not answered today, by the
+ * lot of the day.
+ */
+export function checkFor(chapter: string, answers: readonly Given[], day: number): IdeaName[] {
+  const answeredToday = answers.filter((given) => given.day === day).map(({ asked }) => asked);
+  const open = taughtIn(chapter).filter((asked) => !answeredToday.includes(asked));
+  return shuffled(open, `${chapter} ${day}`).slice(0, 2);
+}
+
 /**
  * Two questions from earlier chapters to warm up with: those due, then others by the lot of the day.
  *

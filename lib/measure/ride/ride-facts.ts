@@ -93,7 +93,7 @@ function readCorners(car: InCar, speed: Speed | undefined): Read[] {
 }
 
 /** rad by which the roll of one corner may be off by itself: common practice, no source. */
-const OF_ONE = 0.05 * DEGREE;
+const OF_ONE = 0.03 * DEGREE;
 
 function gradientOf(car: InCar, reads: readonly Read[], speed: Speed | undefined) {
   const integrated = reads.flatMap(({ integrated: one }) =>

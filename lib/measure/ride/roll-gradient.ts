@@ -90,4 +90,4 @@ function byIntegral(readings: readonly RollReading[]): Measured {
 }
 
 /** What is off alike in all corners: pitch that does not go with the force along. */
-const SYSTEMATIC = 0.003 * DEGREE; // rad/(m/s²): common practice, no source
+const SYSTEMATIC = 0.002 * DEGREE; // rad/(m/s²): common practice, no source

@@ -16,7 +16,7 @@ import { lightParts } from "./part-words.js";
 import { watchForFaults } from "./program-fault.js";
 import { shareFromHere } from "./share-link.js";
 import { spellProse } from "./spelling.js";
-import { offerWarmUp } from "./warm-up.js";
+import { offerQuestions } from "./warm-up.js";
 
 watchForFaults();
 followOtherPages();
@@ -25,7 +25,7 @@ reader.car = chosenCar();
 Object.assign(globalThis, { rollbook: { lib, cells, page, signals } });
 spellProse();
 completeMasthead();
-offerWarmUp();
+offerQuestions();
 offerCoreOnly();
 dropLeftOvers();
 shareFromHere();

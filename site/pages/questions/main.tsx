@@ -2,13 +2,12 @@ import { show } from "../../ui/show.js";
 import { Questions } from "./view/page.js";
 import { WarmUp } from "./view/warm-up.js";
 
-/** The same script serves its own page and, once they are wanted, the questions at the top of a chapter. */
+/** The same script serves its own page and, once they are wanted, the questions in a chapter. */
 const { page = "" } = document.documentElement.dataset;
 const main = document.getElementById("main");
-const fold = document.querySelector<HTMLElement>("details.warm-up");
 if (page === "questions" && main) show(<Questions />, main);
-else if (fold) {
+for (const fold of document.querySelectorAll<HTMLElement>("details.warm-up")) {
   const place = document.createElement("div");
   fold.append(place);
-  show(<WarmUp chapter={page} />, place);
+  show(<WarmUp chapter={page} asks={fold.dataset.asks === "own" ? "own" : "earlier"} />, place);
 }

@@ -5,7 +5,7 @@ export const firstWords = {
   make: "Make this car",
   still: (names: readonly string[]) => `Still to come: ${names.join(", ")}.`,
   made: (car: string, numbers: number) =>
-    `${car} is made, and the course shows it. ${numbers} of its numbers are estimates: see below what to measure next.`,
+    `${car} is made, and the course shows it. ${numbers} of its numbers are estimates. What the course can tell of it, and what to measure next, is being worked out at the end of this page.`,
   taken: (car: string) => `There is a ${car} already: give this one another name.`,
   cannot: (fault: string) => `No car can be made of that: ${fault}`,
   notKept: "This device kept nothing: it is full, or lets no page keep anything.",

@@ -6,6 +6,12 @@ type Sentence = (value: number, reader: Reader) => string;
 const small = (value: number, { units }: Reader) => formatAlike("lengthSmall", value, 0, units);
 const percent = (value: number) => `${Math.max(1, Math.round(100 * value))} %`;
 
+const pressure = (value: number, { units }: Reader) => formatAlike("pressure", value, 0, units);
+const rose = (axle: string) => (value: number, reader: Reader) =>
+  `The ${axle} tyres ${value < 0 ? "fell" : "rose"} by ${pressure(Math.abs(value), reader)}: begin each run with the same warm pressures, or they count as the change.`;
+const notAsInFile = (axle: string) => (value: number, reader: Reader) =>
+  `After the laps the ${axle} tyres have ${pressure(Math.abs(value), reader)} ${value > 0 ? "more" : "less"} than in the file: what the model says is of the file’s.`;
+
 /** What is told beside the numbers of a form, by its code. */
 const remarks: Readonly<Record<string, Sentence>> = {
   springsTaken: (value, reader) =>
@@ -32,6 +38,10 @@ const remarks: Readonly<Record<string, Sentence>> = {
     "The car’s file has joints of this axle, from which its geometry follows: change them there.",
   printOnly: () =>
     "The print goes into no field: it shows whether the tyre’s data are like this tyre. Near 1 the air carries the load, above it the tyre’s own walls help.",
+  frontRose: rose("front"),
+  rearRose: rose("rear"),
+  frontNotAsInFile: notAsInFile("front"),
+  rearNotAsInFile: notAsInFile("rear"),
   modelLap: (value) => `At its limit the model drives a lap in ${value.toFixed(2)} s.`,
   noLaps: () => "No laps as fast as it goes yet.",
   fewLaps: () => "One run of each needs two clean laps at least.",

@@ -177,5 +177,7 @@ export const words = {
   // At the top of a chapter
   warmUpIntro: "From earlier chapters, about the car of this page. They come back in the review.",
   allQuestions: "All questions",
+  checkIntro: "Of this chapter, about the car of this page. They come back in the review.",
+  checkDone: "You have answered all that this chapter asks today.",
   warmUpDone: "You have been asked all that earlier chapters hold for today.",
 } as const;

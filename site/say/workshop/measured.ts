@@ -1,7 +1,13 @@
-import type { Changed, Difference, Quantity } from "@rollbook/lib";
-import { NINE_IN_TEN } from "@rollbook/lib";
+import {
+  type Changed,
+  type Difference,
+  type MeasuredChange,
+  NINE_IN_TEN,
+  type Quantity,
+} from "@rollbook/lib";
 import { plusMinus } from "../measure/plus-minus.js";
 import type { Reader } from "../reader.js";
+import { formatAlike } from "../shown-range.js";
 
 /** What is said of what was measured in runs. */
 export const measured = {
@@ -40,6 +46,8 @@ export const measured = {
   circleRadius: (radius: string) => `circle of ${radius}`,
   circleLaps: (laps: string) => `laps in s: ${laps}`,
   rollFiled: (roll: string) => `roll ${roll}`,
+  line: (what: string, amount: string, model: string, told: string) =>
+    `${what}: ${amount}${model === "" ? "" : ` (the model says ${model})`}; ${told}.`,
   summary: "The day, change by change",
   summaryNone: "No change of this day was driven yet with something felt or measured.",
   run: (run: number, whose: string, changes: string) =>
@@ -58,6 +66,31 @@ export function changedAmount(
   const [shown = ""] = text.split(" ± ");
   return value > 0 && /[1-9]/.test(shown) ? `+${text}` : text;
 }
+
+/** The figures that are measured, with their quantity and digits in the metric unit. */
+export const measuredFigures = [
+  ["circle", "acceleration", 2],
+  ["lapTime", "time", 2],
+  ["rollGradient", "rollGradient", 2],
+] as const satisfies readonly (readonly [keyof MeasuredChange, Quantity, number])[];
+
+/** A number with its sign, such as "+0.11 m/s²". */
+export function signedAmount(quantity: Quantity, value: number, decimals: number, reader: Reader) {
+  const text = formatAlike(quantity, value, decimals, reader.units);
+  return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
+}
+
+/** What was measured of a change, a sentence for each figure. */
+export const measuredInWords = (found: MeasuredChange, reader: Reader): string[] =>
+  measuredFigures.flatMap(([key, quantity, decimals]) => {
+    const one = found[key];
+    if (one === undefined) return [];
+    const predicted = "predicted" in one ? one.predicted : undefined;
+    const model =
+      predicted === undefined ? "" : signedAmount(quantity, predicted, decimals, reader);
+    const amount = changedAmount(one.difference, quantity, decimals, reader);
+    return [measured.line(measured.rows[key], amount, model, whetherMeasured(one.difference))];
+  });
 
 /** Whether it was measured, and what more laps would tell. */
 export function whetherMeasured(changed: Changed & Partial<Difference>): string {

@@ -103,6 +103,11 @@ export const plan = {
   steps: (count: number) =>
     `${count > 0 ? "+" : "−"}${Math.abs(count)} ${Math.abs(count) === 1 ? "step" : "steps"}`,
   putBack: "Turn the seats so that the car stands as before",
+  drivenOn: "Driven",
+  onCorners: "at the corners",
+  onCircle: "on the circle",
+  circleOnSheet:
+    "On the circle: pressures before and after; three clean laps of each driver, timed from outside; write them down in Talk.",
   note: "Note",
   stageMinutes: "Minutes of this run",
   up: "One earlier",

@@ -12,6 +12,7 @@ export const takeHome = {
     `You expected that ${clause[expects]}${sure === "" ? "" : `, ${sure}`}: “${reason}”`,
   expectedNothing: "You filed no expectation.",
   model: (way: Expectation) => `The model says of those places: ${report.expects[way]}.`,
+  measured: "Measured, of all who drove:",
   columns: {
     corner: "Where",
     phase: "When",

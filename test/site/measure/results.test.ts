@@ -5,6 +5,7 @@ import {
   carFromJson,
   demoCar,
   handlingCarOf,
+  mirrorCar,
   predictedCircle,
   tyreStiffnessOf,
   uncertainNumbersOf,
@@ -198,6 +199,27 @@ describe("what is typed on the page becomes numbers of the car", () => {
 
 const togetherIn = (sheet: Sheet) => togetherOf((form) => resultOf({ car: demoCar, sheet, form }));
 
+test("pressures around the run: how far they rose, and that the model is of the file's", () => {
+  const remarks = (more: Readonly<Record<string, string>>) => {
+    const told = result("circle", typed({ "circle.radius.0": "20", ...more }));
+    const all = "remarks" in told ? (told.remarks ?? []) : [];
+    return all.map(({ code, value = 0 }) => [code, Math.round(value)] as const);
+  };
+  const own = demoCar.front.tyre.pressure.left / 1000;
+  const read = {
+    "circle.frontBefore.0": String(own - 20),
+    "circle.frontAfter.0": String(own + 12),
+  };
+  expect(remarks(read)).toEqual(
+    expect.arrayContaining([
+      ["frontRose", 32_000],
+      ["frontNotAsInFile", 12_000],
+    ]),
+  );
+  const codes = remarks({ "circle.rearAfter.0": String(demoCar.rear.tyre.pressure.left / 1000) });
+  expect(codes.map(([code]) => code)).not.toContain("rearNotAsInFile");
+});
+
 test("beside a change on the circle stands what the model says of it", () => {
   const [{ key = "" } = {}] = circleChanges(demoCar);
   const laps = ["before", "after"].flatMap((side) =>
@@ -211,9 +233,16 @@ test("beside a change on the circle stands what the model says of it", () => {
   const { predicted = 0 } = foundIn(result("circle", sheet), "difference");
   const changed = applyChange(demoCar, { lever: "springRate", end: "front", by: 5e3 });
   const limit = (car: Car) => predictedCircle(handlingCarOf(car, demoCar), 20).limit;
+  const right = foundIn(
+    result("circle", { ...sheet, ...typed({ "circle.choice.direction": "right" }) }),
+    "difference",
+  );
+  const limitRight = (car: Car) =>
+    predictedCircle(mirrorCar(handlingCarOf(car, demoCar)), 20).limit;
+  expect(right.predicted).toBeCloseTo(limitRight(changed) - limitRight(demoCar), 6);
   expect(key).toBe("springRate front 5000");
   expect(predicted).toBeCloseTo(limit(changed) - limit(demoCar), 6);
-  expect(predictedShift(demoCar, 20, "nothing")).toBeUndefined();
+  expect(predictedShift(demoCar, 20, {})).toBeUndefined();
 });
 
 describe("two ways to one number", () => {

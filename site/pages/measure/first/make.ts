@@ -4,6 +4,7 @@ import { firstWords as words } from "../../../say/measure/first-car.js";
 import { drafts } from "../../../store/car-drafts.js";
 import { firstCarTyped } from "../../../store/first-car-typed.js";
 import { say } from "../../../ui/notice.js";
+import { begin } from "../next/state.js";
 import { givenFrom } from "./given.js";
 
 /** Takes what was typed in a field. */
@@ -32,6 +33,7 @@ export async function makeFirstCar(): Promise<void> {
   if (!held) return say(words.notKept);
   const estimated = Object.values(car.known ?? {}).filter(({ how }) => how === "estimated").length;
   say(words.made(car.name, estimated), () => void takeBack(car.name, before.current));
+  begin();
 }
 
 async function takeBack(name: string, shown: string | undefined): Promise<void> {

@@ -13,6 +13,7 @@ import {
   tyreStiffnessOf,
   wheelRateOf,
 } from "@rollbook/lib";
+import { turned } from "../model/circle-change.js";
 import { meanAt, type Sheet } from "../model/input.js";
 import type { Found } from "../model/result.js";
 import { resultOf } from "../model/results.js";
@@ -47,7 +48,7 @@ export function observationsOf(car: Car, sheet: Sheet): Observation[] {
   const radius = meanAt(sheet, { spec: specOf("circle"), end: "front" }, "radius", "radiusTape");
   return reads.flatMap((read) => {
     if (read.found.some((found) => isInFile(car, found))) return [];
-    return read.found.flatMap((found) => observation(read, found, radius?.value) ?? []);
+    return read.found.flatMap((found) => observation(read, found, sheet, radius?.value) ?? []);
   });
 }
 
@@ -64,9 +65,11 @@ function isInFile(car: Car, { path, value }: Found): boolean {
 function observation(
   read: Read,
   found: Found,
+  sheet: Sheet,
   radius: number | undefined,
 ): Observation | undefined {
-  const of = saidOf(read.end, radius)[found.key] ?? (isOwn(found) ? ownNumber(found) : undefined);
+  const of =
+    saidOf(read.end, sheet, radius)[found.key] ?? (isOwn(found) ? ownNumber(found) : undefined);
   if (of === undefined || !(found.spread > 0)) return undefined;
   const id = `${read.id}.${read.ofAxle ? `${read.end}.` : ""}${found.key}`;
   return { id, of, measured: withModel(found) };
@@ -88,6 +91,7 @@ const withModel = ({ key, value, spread }: Found): Measured => ({
 
 const saidOf = (
   end: End,
+  sheet: Sheet,
   radius: number | undefined,
 ): Readonly<Record<string, ((car: Car) => number) | undefined>> => ({
   rideRate: (car) => {
@@ -98,9 +102,11 @@ const saidOf = (
   rollGradient: predictedRollGradient,
   height: (car) => totalMassOf(car).height,
   limit:
-    radius === undefined ? undefined : (car) => predictedCircle(handlingCarOf(car), radius).limit,
+    radius === undefined
+      ? undefined
+      : (car) => predictedCircle(turned(handlingCarOf(car), sheet), radius).limit,
   gradient:
     radius === undefined
       ? undefined
-      : (car) => predictedCircle(handlingCarOf(car), radius).gradient,
+      : (car) => predictedCircle(turned(handlingCarOf(car), sheet), radius).gradient,
 });

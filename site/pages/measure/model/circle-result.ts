@@ -5,13 +5,14 @@ import {
   circleGradient,
   circleLimit,
   type HandlingCar,
+  meanOf,
   NINE_IN_TEN,
   orUndefined,
   type PredictedCircle,
   predictedCircle,
 } from "@rollbook/lib";
 import { predictedShift } from "./circle-change.js";
-import { changeAt, runsOf, type Sheet } from "./input.js";
+import { runsOf, type Sheet } from "./input.js";
 import type { Found, Remark, Result } from "./result.js";
 import { lapField } from "./spec.js";
 
@@ -26,6 +27,8 @@ export interface CircleRead {
   readonly rim: { readonly diameter: number; readonly tape: number } | undefined;
   /** s, and m along the rim, of laps at a steady speed. */
   readonly steady: readonly (readonly number[])[];
+  /** Pa, the mean of an axle's readings; nothing where none was read. */
+  readonly pressure: (end: "front" | "rear", when: "before" | "after") => number | undefined;
 }
 
 type Part = { readonly found: readonly Found[]; readonly remarks: readonly Remark[] };
@@ -39,6 +42,7 @@ export function circleFound(read: CircleRead): Result {
     limitOf(circle, before.flat(), predicted),
     differenceOf(circle, before, after, () => shiftOf(read)),
     gradientOf(read, predicted),
+    { found: [], remarks: pressureRemarks(read) },
   ];
   return {
     found: parts.flatMap(({ found }) => found),
@@ -48,7 +52,23 @@ export function circleFound(read: CircleRead): Result {
 
 /** What the model says of the change that was driven. */
 const shiftOf = ({ car, circle, sheet }: CircleRead): number | undefined =>
-  predictedShift(car, circle.radius.value, sheet[changeAt]?.text ?? "");
+  predictedShift(car, circle.radius.value, sheet);
+
+const AS_IN_FILE = 5e3; // Pa that tyres and file may differ by unsaid: common practice, no source
+
+/** How far pressures rose, and whether the tyres that were driven are those of the file. */
+function pressureRemarks({ car, pressure }: CircleRead): Remark[] {
+  return (["front", "rear"] as const).flatMap((end): Remark[] => {
+    const [before, after] = [pressure(end, "before"), pressure(end, "after")];
+    const off = after === undefined ? 0 : after - meanOf(car[end].tyre.pressure);
+    return [
+      ...(before !== undefined && after !== undefined
+        ? [{ code: `${end}Rose`, value: after - before }]
+        : []),
+      ...(Math.abs(off) > AS_IN_FILE ? [{ code: `${end}NotAsInFile`, value: off }] : []),
+    ];
+  });
+}
 
 function limitOf(circle: Circle, laps: readonly number[], predicted?: PredictedCircle): Part {
   const model = predicted && { predicted: predicted.limit };

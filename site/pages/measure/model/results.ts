@@ -1,12 +1,13 @@
 import { handlingCarOf, orUndefined, Refusal } from "@rollbook/lib";
 import type { Asked, Work } from "./asked.js";
+import { turned } from "./circle-change.js";
 import { circleFound } from "./circle-result.js";
 import { linesOf, meanAt, toolOf } from "./input.js";
 import { linkage } from "./link-results.js";
 import { fourScales, raisedAxle } from "./mass-results.js";
 import type { Result } from "./result.js";
 import { ride } from "./ride-result.js";
-import type { MeasurementId } from "./spec.js";
+import { type MeasurementId, pressures } from "./spec.js";
 import { motionRatio, rideRate, sillWeight } from "./spring-results.js";
 import { print, tyreRate } from "./tyre-results.js";
 
@@ -24,12 +25,16 @@ const circle: Work = ({ car, sheet, form }) => {
   const radius = meanAt(sheet, form, "radius", "radiusTape");
   if (radius === undefined) return { missing: ["radius"] };
   const rim = meanAt(sheet, form, "rimDiameter", "rimTape");
-  const handling = orUndefined(() => handlingCarOf(car));
+  const handling = orUndefined(() => turned(handlingCarOf(car), sheet));
   return circleFound({
     ...{ car, sheet, handling },
     circle: { radius, stopwatch: toolOf(sheet, form, "stopwatch") },
     rim: rim && { diameter: rim.value, tape: toolOf(sheet, form, "rimTape") },
     steady: linesOf(sheet, form),
+    pressure: (end, when) => {
+      const one = pressures.find((each) => each.end === end && each.when === when);
+      return one && meanAt(sheet, form, one.key, "gauge")?.value;
+    },
   });
 };
 

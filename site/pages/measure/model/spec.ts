@@ -72,6 +72,14 @@ export const joints = [
   joint("wheelCentre"),
 ];
 
+/** Tyre pressures around a run on the circle. */
+export const pressures = [
+  { key: "frontBefore", end: "front", when: "before" },
+  { key: "rearBefore", end: "rear", when: "before" },
+  { key: "frontAfter", end: "front", when: "after" },
+  { key: "rearAfter", end: "rear", when: "after" },
+] as const;
+
 const none = { ofAxle: false, choices: [], fields: [], columns: [], tools: [] } as const;
 
 const wheels = ["frontLeft", "frontRight", "rearLeft", "rearRight"] as const;
@@ -151,12 +159,18 @@ export const specs: readonly Spec[] = [
   {
     ...none,
     id: "circle",
-    fields: [field("radius", "length", [3, 200, 2]), small("rimDiameter", 0.2, 0.6)],
+    choices: [{ key: "direction", values: ["left", "right"] }],
+    fields: [
+      field("radius", "length", [3, 200, 2]),
+      small("rimDiameter", 0.2, 0.6),
+      ...pressures.map(({ key }) => field(key, "pressure", [30e3, 500e3, 0])),
+    ],
     columns: [field("steadyTime", "time", [2, 600, 2]), small("rimMark", -1.5, 3)],
     tools: [
       tool(field("radiusTape", "length", [0.005, 2, 2]), usualTools.radius),
       tool(field("stopwatch", "time", [0.002, 1, 3]), usualTools.stopwatch),
       tool(small("rimTape", 1e-4, 0.05), 5e-3),
+      tool(field("gauge", "pressure", [100, 20e3, 1]), 3e3), // Pa: common practice, no source
     ],
   },
   {

@@ -1,9 +1,11 @@
-import { type Compared, type MeasuredChange, median, type Quantity } from "@rollbook/lib";
-import { format, reader } from "@rollbook/page";
+import { type Compared, type MeasuredChange, median } from "@rollbook/lib";
+import { reader } from "@rollbook/page";
 import { signed } from "../../../say/figures.js";
 import {
   changedAmount,
+  measuredFigures,
   measured as said,
+  signedAmount,
   whetherMeasured,
 } from "../../../say/workshop/measured.js";
 import { shiftText } from "../../../ui/shift-bars.js";
@@ -39,14 +41,8 @@ function balanceRow({ compared, isOwn }: Of) {
   return [said.rows.balance, points, predicted, said.none];
 }
 
-const figures = [
-  ["circle", "acceleration", 2],
-  ["lapTime", "time", 2],
-  ["rollGradient", "rollGradient", 2],
-] as const satisfies readonly (readonly [keyof MeasuredChange, Quantity, number])[];
-
 function figureRows(found: MeasuredChange | undefined) {
-  return figures.map(([key, quantity, decimals]) => {
+  return measuredFigures.map(([key, quantity, decimals]) => {
     const one = found?.[key];
     if (one === undefined) return undefined;
     const { difference } = one;
@@ -54,7 +50,7 @@ function figureRows(found: MeasuredChange | undefined) {
     return [
       said.rows[key],
       said.none,
-      predicted === undefined ? said.none : signedAmount(quantity, predicted, decimals),
+      predicted === undefined ? said.none : signedAmount(quantity, predicted, decimals, reader),
       <>
         {changedAmount(difference, quantity, decimals, reader)}
         <br />
@@ -62,9 +58,4 @@ function figureRows(found: MeasuredChange | undefined) {
       </>,
     ];
   });
-}
-
-function signedAmount(quantity: Quantity, value: number, decimals: number): string {
-  const text = format(quantity, value, decimals);
-  return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
 }

@@ -7,6 +7,7 @@ import {
   stages,
   withMinutes,
   withNote,
+  withPlace,
 } from "@rollbook/lib";
 import { Button } from "../../../ui/button.js";
 import { ChoiceField } from "../../../ui/field.js";
@@ -22,6 +23,10 @@ const { plan } = words;
 const kinds = (["baseline", "change", "return", "no change"] as const satisfies StepKind[]).map(
   (kind) => [kind, plan.kinds[kind]] as const,
 );
+const grounds = [
+  ["corners", plan.onCorners],
+  ["circle", plan.onCircle],
+] as const;
 const minuteRange = { quantity: "count", min: 0, max: 1440, decimals: 0 } as const;
 
 interface Asked {
@@ -47,6 +52,15 @@ export function StepFields({ step, index, car, usual }: Asked) {
           choose={asKind}
         />
         {step.kind === "change" && <ChangeFields step={step} index={index} car={car} />}
+        <ChoiceField
+          id={`${id}-on`}
+          label={plan.drivenOn}
+          choices={grounds}
+          value={step.on ?? "corners"}
+          choose={(on) =>
+            changeStep(index, (now) => withPlace(now, on === "circle" ? on : undefined))
+          }
+        />
       </div>
       <PlanText
         id={`${id}-note`}

@@ -33,6 +33,7 @@ export function ForInstructor({ at }: { readonly at: AtHand }) {
     <>
       <h3>{said.notesTitle}</h3>
       <p class="instructor">{spell(said.notes[stage])}</p>
+      {step.on === "circle" && <p>{words.plan.circleOnSheet}</p>}
       {step.note !== undefined && <p class="instructor">{`${said.note}: ${step.note}`}</p>}
       <Bewares sentences={[...new Set(sentences)]} />
     </>

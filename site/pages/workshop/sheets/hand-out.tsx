@@ -48,6 +48,7 @@ function RunOfCar({ day, one: { car, row } }: { readonly day: Draft; readonly on
       {whose !== undefined && `${whose}. `}
       <b>{words.run.kinds[row.step.kind]}</b>
       {toDo === "" ? "" : `: ${toDo}`}
+      {row.step.on === "circle" && ` (${words.plan.onCircle})`}
     </p>
   );
 }

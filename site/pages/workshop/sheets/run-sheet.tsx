@@ -248,6 +248,7 @@ function CarInRun({ row, whose }: { readonly row: SheetRow; readonly whose: stri
       {whose !== undefined && <p>{whose}</p>}
       <b>{words.run.kinds[row.step.kind]}</b>
       <List texts={toDoInWords(row, reader)} />
+      {row.step.on === "circle" && <p>{words.plan.circleOnSheet}</p>}
       {row.step.note !== undefined && <p>{row.step.note}</p>}
       {cautions(row).map((text) => (
         <p key={text} class="beware">

@@ -1,11 +1,19 @@
-import { type FeltCell, type TakeHomeRun, takeHomesOf } from "@rollbook/lib";
+import {
+  type FeltCell,
+  type MeasuredChange,
+  measuredOfDay,
+  type TakeHomeRun,
+  takeHomesOf,
+} from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { useMemo } from "preact/hooks";
 import { balanceText } from "../../../say/balance.js";
 import { changeLabel } from "../../../say/change.js";
 import { signed } from "../../../say/figures.js";
+import { measuredInWords } from "../../../say/workshop/measured.js";
 import { takeHome as said } from "../../../say/workshop/take-home.js";
 import { logNow } from "../../../store/log.js";
+import { List } from "../../../ui/list.js";
 import { PlaceTable } from "../../../ui/place-table.js";
 import { shiftText } from "../../../ui/shift-bars.js";
 import { carTitle } from "../day/car-names.js";
@@ -16,6 +24,7 @@ import { type OfDay, Paper } from "./paper.js";
 export function TakeHomePages({ day }: OfDay) {
   const [log, event] = [logNow.value, filedDay()];
   const all = useMemo(() => (event === undefined ? [] : takeHomesOf(log, event)), [log, event]);
+  const found = useMemo(() => (event === undefined ? [] : measuredOfDay(log, event)), [log, event]);
   if (all.length === 0)
     return (
       <Paper day={day} title={day.name}>
@@ -25,14 +34,28 @@ export function TakeHomePages({ day }: OfDay) {
   return all.map(({ driver, runs }) => (
     <Paper key={driver} day={day} title={said.title(driver, day.name)}>
       {runs.map((one) => (
-        <OneRun key={one.run} one={one} whose={carTitle(day, one.car) ?? ""} />
+        <OneRun
+          key={one.run}
+          one={one}
+          whose={carTitle(day, one.car) ?? ""}
+          found={found.find(({ run, car }) => run === one.run && car === one.car)}
+        />
       ))}
       <p class="quiet">{said.last}</p>
     </Paper>
   ));
 }
 
-function OneRun({ one, whose }: { readonly one: TakeHomeRun; readonly whose: string }) {
+function OneRun({
+  one,
+  whose,
+  found,
+}: {
+  readonly one: TakeHomeRun;
+  readonly whose: string;
+  /** What was measured of it, where something was. */
+  readonly found: MeasuredChange | undefined;
+}) {
   const { run, tested, predictions, model, showed } = one;
   const changes = tested?.changes.map((change) => changeLabel(change, tested.before, reader)) ?? [];
   return (
@@ -46,6 +69,12 @@ function OneRun({ one, whose }: { readonly one: TakeHomeRun; readonly whose: str
       {predictions.length === 0 && run > 1 && <p class="quiet">{said.expectedNothing}</p>}
       <Places one={one} />
       {model && <p>{said.model(model)}</p>}
+      {found && (
+        <>
+          <p>{said.measured}</p>
+          <List texts={measuredInWords(found, reader)} />
+        </>
+      )}
       <p>
         <b>{said.showedTitle}.</b> {said.showed[showed]}
       </p>

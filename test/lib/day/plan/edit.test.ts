@@ -7,19 +7,23 @@ import {
   carLenses,
   demoCar,
   effectOf,
+  exampleLog,
   freeName,
   isTakenName,
   leversToChoose,
   type PlanStep,
   placeKey,
   possibleChanges,
+  readEntry,
   seatsMatter,
+  standing,
   withCornerMoved,
   withMinutes,
   withMoreSteps,
   withNote,
+  withPlace,
 } from "@rollbook/lib";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { standingCar } from "../../../../lib/balance/standing-car.js";
 
 const bar = { lever: "barPosition", end: "front", by: 1 } as const;
@@ -58,6 +62,19 @@ describe("a step of the plan", () => {
     const { adjusters: _, ...bare } = demoCar;
     expect(leversToChoose(bare, { lever: "ballast", by: 5 }).map(placeKey)).toContain("ballast");
   });
+});
+
+test("a run goes to the circle and back to the corners, whatever else becomes of it", () => {
+  const there = withPlace({ kind: "baseline", note: "cool tyres" }, "circle");
+  expect(there).toEqual({ kind: "baseline", note: "cool tyres", on: "circle" });
+  expect(asStepOfKind(there, "return", demoCar)).toEqual({ ...there, kind: "return" });
+  expect(withPlace(there, undefined)).toEqual({ kind: "baseline", note: "cool tyres" });
+  const [event] = standing(exampleLog, "event");
+  const planned = { ...event, steps: [there] };
+  expect(readEntry(planned).entry).toEqual(planned);
+  expect(readEntry({ ...event, steps: [{ ...there, on: "moon" }] }).faults).toEqual([
+    'steps.0.on is "moon" but must be one of: circle.',
+  ]);
 });
 
 describe("turning the seats back", () => {

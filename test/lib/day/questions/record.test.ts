@@ -9,7 +9,13 @@ import { countsOf, gainsOf, groupGainsOf } from "../../../../lib/day/questions/g
 import { asGiven, type Given } from "../../../../lib/day/questions/given.js";
 import { ideaNames } from "../../../../lib/day/questions/ideas.js";
 import { misconceptions } from "../../../../lib/day/questions/misconceptions.js";
-import { formFor, taughtBefore, warmUpFor } from "../../../../lib/day/questions/pick.js";
+import {
+  checkFor,
+  formFor,
+  taughtBefore,
+  taughtIn,
+  warmUpFor,
+} from "../../../../lib/day/questions/pick.js";
 import { today } from "../../../../lib/day/questions/recall.js";
 import { dueOn, reviewsOf } from "../../../../lib/day/questions/review.js";
 
@@ -214,6 +220,17 @@ describe("a warm-up", () => {
       }),
     );
     expect(warmUpFor(last, [], 1)).toHaveLength(2);
+  });
+
+  it("asks in a chapter two of its own, none that was answered on that day, and nothing where it has none", () => {
+    const chapter = "03-distribution-between-axles";
+    const own = taughtIn(chapter);
+    expect(own).toHaveLength(3);
+    expect(own).toEqual(expect.arrayContaining(checkFor(chapter, [], 9)));
+    const answered = own.slice(0, 2).map((idea) => given({ day: 9, asked: idea }));
+    expect(checkFor(chapter, answered, 9)).toEqual(own.slice(2));
+    expect(checkFor(chapter, answered, 10)).toHaveLength(2);
+    expect(checkFor("09-your-workshop", [], 9)).toEqual([]);
   });
 
   it("has nothing to ask in the first chapters", () => {
