@@ -81,12 +81,30 @@ export interface Choice {
   readonly because: string;
 }
 
+/** What a drawn prediction looks like: what the reader expects, and what the model says once it may be told. */
+export interface Drawn {
+  readonly expected: number;
+  readonly truth?: number;
+}
+
+/** A quantity to be drawn before the figure opens: pulled along the picture, or set by its slider. */
+export interface Sketch {
+  /** Its name, range and where it starts. */
+  readonly input: Parameter;
+  /** What the model says, SI. */
+  readonly truth: number;
+  readonly panel: Drawing<Drawn>;
+  /** The value that a point across the picture stands for, SI; `across` as in its view. */
+  readonly at: (across: number) => number;
+}
+
 export interface PredictSpec {
   readonly id: string;
   readonly ask: string;
   readonly choices: readonly Choice[];
   /** Index of the right choice, computed from the model. */
   readonly answer: number;
+  readonly sketch?: Sketch;
 }
 
 /** A wrong answer that a likely slip leads to. */

@@ -20,6 +20,11 @@ export const words = {
   modelAgrees: "The model agrees.",
   nowLook:
     "Now the figure below is open. Do what it asks and say what you saw; then it is explained.",
+  drawIt: "Draw it too: pull the bar to where you expect it.",
+  drawn: (name: string, expected: string, truth: string, gap: string) =>
+    `${name}: you drew ${expected}, the model says ${truth}: ${gap}.`,
+  drawnWell: "as near as makes no difference",
+  drawnOff: (by: string, isMore: boolean) => `${by} too ${isMore ? "much" : "little"}`,
   doThese: "Do these, in any order; each ticks itself:",
   done: "(done)",
   whatSeen: "What did you see? One sentence of your own, before you read on:",

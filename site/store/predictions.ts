@@ -15,6 +15,8 @@ export interface Filed {
   readonly confidence: string;
   readonly reason: string;
   readonly inWords?: InWords;
+  /** What was drawn, SI. */
+  readonly drawn?: number;
 }
 
 /** What was done in a figure after a prediction, and what the reader saw there. */
@@ -35,11 +37,14 @@ function asInWords(kept: unknown): InWords | undefined {
 }
 
 function asFiled(kept: unknown): Filed | undefined {
-  const { choice, confidence, reason, inWords } = (kept ?? {}) as Partial<Filed>;
+  const { choice, confidence, reason, inWords, drawn } = (kept ?? {}) as Partial<Filed>;
   if (!isText(confidence) || !isText(reason) || !Number.isInteger(choice)) return undefined;
   const asked = asInWords(inWords);
-  const filed = { choice: choice as number, confidence, reason };
-  return asked ? { ...filed, inWords: asked } : filed;
+  return {
+    ...{ choice: choice as number, confidence, reason },
+    ...(asked && { inWords: asked }),
+    ...(Number.isFinite(drawn) && { drawn: drawn as number }),
+  };
 }
 
 function asSeen(kept: unknown): Seen | undefined {

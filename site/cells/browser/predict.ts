@@ -12,6 +12,7 @@ import type { PredictSpec } from "../spec.js";
 import { words } from "../words.js";
 import { element, placeOf } from "./element.js";
 import { hurryButton } from "./hurry.js";
+import { drawnBeside, drawPrediction } from "./sketch.js";
 import { fill } from "./trusted.js";
 
 const { letters } = words;
@@ -41,10 +42,12 @@ function answerForm(spec: PredictSpec): HTMLFormElement {
     maxlength: 200,
     autocomplete: "off",
   });
+  const sketch = spec.sketch && drawPrediction(id, spec.sketch);
   const form = element(
     "form",
     { class: "filing" },
     element("fieldset", {}, element("legend", {}, words.expect), ...options),
+    ...(sketch ? [sketch.place] : []),
     element("label", {}, words.because, reason),
     element("fieldset", { class: "inline" }, element("legend", {}, words.sure), ...sure),
     element("p", {}, element("button", { type: "submit" }, words.fileIt), " ", hurryButton()),
@@ -58,11 +61,13 @@ function answerForm(spec: PredictSpec): HTMLFormElement {
       return;
     }
     const choice = Number(text("choice"));
+    const drawn = sketch?.value();
     void predictionOf(id).set({
       choice,
       confidence: text("confidence"),
       reason: text("reason"),
       inWords: inWords(spec, choice),
+      ...(drawn !== undefined && { drawn }),
     });
   });
   return form;
@@ -124,6 +129,8 @@ export function predict(spec: PredictSpec): void {
   if (fold) fold.textContent = words.reasonsOpen;
   const figure = figureWith(reasons, spec.id);
   const below = saidBelow(figure);
+  const overlay = element("div");
+  fold?.after(overlay);
 
   effect(() => {
     const own = predictionOf(spec.id).now.value;
@@ -136,6 +143,11 @@ export function predict(spec: PredictSpec): void {
     list.hidden = !isOpen;
     reasons.hidden = !isExplained;
     reasons.open = isExplained;
+    overlay.replaceChildren(
+      ...(isExplained && spec.sketch && own?.drawn !== undefined
+        ? [drawnBeside(spec.sketch, own.drawn)]
+        : []),
+    );
     for (const part of below) part.toggleAttribute("data-later", !isExplained);
     outcome.textContent = outcomeOf(spec, own, isExplained);
   });

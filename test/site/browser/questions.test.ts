@@ -58,12 +58,12 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
       };
       expect(await check(""), shown).toMatch(/^Type a number/);
       expect(await check(number), shown).toMatch(/^Right/);
-      expect(await check(String(Math.abs(Number(number)) * 2 + 1)), shown).toMatch(/too high/);
+      expect(await check(String(Math.abs(Number(number)) * 2 + 1)), shown).toMatch(/^Not yet/);
     }
 
     // a number out of range is refused in one sentence, and what was typed is kept
     await page.evaluate(fileEvery);
-    const row = page.locator(".slider:not(.named)").first();
+    const row = page.locator(".controls .slider:not(.named)").first();
     await row.locator("input[type=number]").fill("99999");
     const max = await row.locator("input[type=number]").getAttribute("max");
     expect(await row.locator(".fault").textContent()).toMatch(
@@ -86,6 +86,8 @@ describe.runIf(loads)("a prediction of the first chapter", () => {
     const below = page.getByText("Your friend saw the lean, not the load.");
     await question.locator("input[type=radio]").first().focus();
     await page.keyboard.press("Space");
+    await question.locator("#stiffer-bars-drawn-range").focus();
+    await page.keyboard.press("Home");
     await question.locator("input[name$=reason]").focus();
     await page.keyboard.type("it feels so");
     await page.keyboard.press("Tab");
@@ -120,6 +122,9 @@ describe.runIf(loads)("a prediction of the first chapter", () => {
 
     expect([await explanation.isVisible(), await below.isVisible()]).toEqual([true, true]);
     expect(await explanation.locator("li").count()).toBe(4);
+    expect(await explanation.locator(".sketch p").textContent()).toMatch(
+      /you drew 0\sN, the model says \d+\sN: \d+\sN too little\.$/,
+    );
     expect(await outcome.textContent()).toMatch(/The model (agrees|says)/);
     await page.reload();
     expect(await explanation.isVisible()).toBe(true);
