@@ -130,6 +130,14 @@ describe("a day in the workshop", () => {
       Array(8).fill("First lap slowly."), // in each lane after any change, so that it tells no driver what to feel
     );
 
+    const lanes = page.locator(".run-sheet.lanes tbody tr").first().locator("td:has(.lane-name)");
+    expect(await lanes.locator("li").allTextContents()).toEqual(
+      ["Ada", "Chidi", "Emil"].concat("Bela", "Dana", "Farah"), // car 1, car 2
+    );
+    const times = await page.locator(".run-sheet td .filled b").allTextContents();
+    expect(times).toHaveLength(12); // six runs of two cars, all driven
+    for (const time of times) expect(time).toMatch(/^\d\d:\d\d$/);
+
     // The clock, who drives, and a vote
     await goTo(page, "run");
     await page.locator("#run-later").click();
