@@ -123,6 +123,7 @@ export * from "./day/log/report-answers.js";
 export { handColumns, reportTableColumns } from "./day/log/report-columns.js";
 export * from "./day/log/report-csv.js";
 export * from "./day/log/report-file.js";
+export * from "./day/log/run-times.js";
 export * from "./day/log/said.js";
 export * from "./day/log/same-name.js";
 export * from "./day/log/standing.js";

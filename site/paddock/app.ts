@@ -34,7 +34,8 @@ type Ctx = Context<Env>;
 const BODY_OF_PHONE = 300_000; // bytes
 const BODY_OF_DESK = 50_000_000;
 const MOST_ITEMS_OF_PHONE = 200;
-const MOST_STREAMS = 6; // of one phone or one desk: a tab each
+/** Streams of one phone or one desk. */
+export const MOST_STREAMS = 6;
 
 /** Messages of one phone, and wrong codes from one address: generous for hands, narrow for programs. */
 export const limits = {

@@ -133,5 +133,7 @@ export const filedRuns = (runs: readonly RunEntry[], run: number): RunEntry[] =>
   runs.filter(({ runNumber, round }) => runNumber === run && round !== undefined);
 
 /** Which car of the plan a car of the day is: its own, or the first, which it is like. */
-export const planCarOf = (event: Pick<EventEntry, "others">, carNumber = 1): number =>
-  event.others?.some((other) => other.carNumber === carNumber) ? carNumber : 1;
+export const planCarOf = (
+  { others }: { readonly others?: readonly { readonly carNumber: number }[] },
+  carNumber = 1,
+): number => (others?.some((other) => other.carNumber === carNumber) ? carNumber : 1);

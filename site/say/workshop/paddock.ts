@@ -31,6 +31,8 @@ export const paddock = {
     fault: "The desk’s machine does not take it now.",
     waiting: (count: number) =>
       `${count === 1 ? "One entry waits" : `${count} entries wait`} here and ${count === 1 ? "goes out by itself" : "go out by themselves"}.`,
+    aside: (count: number) =>
+      `The desk’s program fails on ${count === 1 ? "one entry" : `${count} entries`}: kept here and tried again now and then, while all others go on. Hand it over by code or file when you are done.`,
     refused: (count: number) =>
       `The desk does not take ${count === 1 ? "one entry" : `${count} entries`}: ask there.`,
     another:

@@ -4,6 +4,7 @@ import { driverRuns, mergeLogs, onOtherRoad, setUpOfRun, standing } from "@rollb
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inRoot } from "../../../site/build/paths.js";
+import { MOST_STREAMS } from "../../../site/paddock/app.js";
 import { killed, listen, onDisk, Paddocks, post, type Running } from "../paddock/process.js";
 import { BarePhone } from "./bare-phone.js";
 import { useBrowser } from "./browser.js";
@@ -102,6 +103,19 @@ async function late({ address, secret }: Running, desk: Page, minutes: number): 
   await post(address, "clock", secret, { clock: { ...clock, begun } });
 }
 
+/** How many streams the machine holds open for the desk, by how many more it lets in. */
+async function streamsOfDesk({ address, secret }: Running): Promise<number> {
+  const stop = new AbortController();
+  const headers = { Authorization: `Bearer ${secret}` };
+  const [url, { signal }] = [`${address}/paddock/entries?after=0`, stop];
+  try {
+    for (let more = 0; ; more++)
+      if ((await fetch(url, { headers, signal })).status === 429) return MOST_STREAMS - more;
+  } finally {
+    stop.abort();
+  }
+}
+
 /** From now on the machine answers with a fault of its program, then with a full disk; gives what ends it. */
 async function trouble(phone: Page): Promise<() => Promise<void>> {
   let status = 500;
@@ -147,6 +161,9 @@ describe("a Saturday with a desk, a wall, eight phones and no internet", () => {
     await wall.goto(`${address}/workshop.html#wall`);
     await wall.locator(".room .clock").waitFor();
     expect(await wall.locator("nav.views").isVisible()).toBe(false);
+    const log = await desk.context().newPage();
+    await log.goto(`${address}/workshop.html#log`);
+    await log.locator("#paddock-state", { hasText: "This is the desk" }).waitFor();
 
     /** What should stand in the end: driver, run, car, and the driver's own words. */
     const expected: [string, number, number | undefined, string][] = [];
@@ -260,25 +277,36 @@ describe("a Saturday with a desk, a wall, eight phones and no internet", () => {
     await desk.locator("#reports-in", { hasText: "7 of 7" }).waitFor();
 
     const entries = onDisk(folder);
-    const log = mergeLogs({ entries });
-    expect(log.entries).toHaveLength(entries.length); // nothing twice
-    const [event, ...others] = standing(log, "event");
+    const filed = mergeLogs({ entries });
+    expect(filed.entries).toHaveLength(entries.length); // nothing twice
+    const [event, ...others] = standing(filed, "event");
     if (event === undefined) throw new Error("the day was filed");
     expect(others).toEqual([]);
-    const found = driverRuns(log, event).flatMap(({ driver, run, car, reports }) =>
+    const found = driverRuns(filed, event).flatMap(({ driver, run, car, reports }) =>
       reports.map(({ report: { words } }) => [driver, run, car, words]),
     );
     expect(found).toEqual(expected);
     expect([first.size, second.size, third.size]).toEqual([8, 7, 7]);
-    expect(standing(log, "report")).toHaveLength(8 + 7 + 7 + 1); // Ada's first word on run 2 too
-    expect(standing(log, "vote")).toHaveLength(8);
-    expect(standing(log, "prediction").map(({ by }) => by)).toEqual(["Ada"]);
-    expect(setUpOfRun(log, event, 2, 1)?.id).toBe(setUpOfRun(log, event, 1, 1)?.id);
-    expect(setUpOfRun(log, event, 2, 2)?.id).not.toBe(setUpOfRun(log, event, 1, 2)?.id);
-    expect(onOtherRoad(log, event, 2)).toContain("Ada");
+    expect(standing(filed, "report")).toHaveLength(8 + 7 + 7 + 1); // Ada's first word on run 2 too
+    expect(standing(filed, "vote")).toHaveLength(8);
+    expect(standing(filed, "prediction").map(({ by }) => by)).toEqual(["Ada"]);
+    expect(setUpOfRun(filed, event, 2, 1)?.id).toBe(setUpOfRun(filed, event, 1, 1)?.id);
+    expect(setUpOfRun(filed, event, 2, 2)?.id).not.toBe(setUpOfRun(filed, event, 1, 2)?.id);
+    expect(onOtherRoad(filed, event, 2)).toContain("Ada");
+
+    // Desk, wall and a third tab have one stream, after two restarts too; what one hears all see
+    await expect.poll(() => streamsOfDesk(at)).toBe(1);
+    await goTo(desk, "desk");
+    await desk.locator("#phones li", { hasText: "Chidi" }).getByText("Rename").click();
+    await desk.getByLabel("New name of Chidi").fill("Chidi K.");
+    await desk.getByLabel("New name of Chidi").press("Enter");
+    await said(desk, "The phone is now Chidi K.");
+    await desk.locator("#phones li span", { hasText: /^Chidi K\.$/ }).waitFor();
+    await goTo(log, "desk");
+    await log.locator("#phones li span", { hasText: /^Chidi K\.$/ }).waitFor();
+    await desk.locator("#not-joined", { hasText: "Not joined yet: Chidi." }).waitFor();
 
     // The desk takes a phone out: it says so, and keeps what it wrote
-    await goTo(desk, "desk");
     await desk.locator("#phones li", { hasText: "Bela" }).getByText("Remove").click();
     await bela.locator("#paddock-state", { hasText: "no longer in the day" }).waitFor();
   });

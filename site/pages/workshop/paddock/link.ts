@@ -25,17 +25,19 @@ import {
   phones,
   standing,
 } from "./place.js";
+import { Queue } from "./queue.js";
 import { amongTabs, inOneTab, type Told } from "./tabs.js";
 
 const SHORTEST = 1000; // ms before the first try again
 const LONGEST = 15_000; // ms between tries at most
 const SILENCE = 40_000; // ms without a word, after which a stream is taken for dead
-const MOST_AT_ONCE = 100; // entries of one message
 
 /** Ids of what is at the desk, as far as this visit knows. */
 const there = new Set<string>();
 let caughtUp = false;
 let sending = false;
+let queue = new Queue();
+let wake: ReturnType<typeof setTimeout> | undefined;
 let stream: AbortController | undefined;
 
 /** Follows the desk from here on, where this address has one and this device has joined. */
@@ -56,6 +58,7 @@ export function followPaddock(): void {
       logNow.value;
       drainSoon();
     });
+    addEventListener("online", drainSoon);
     effect(() => {
       const now = clock.now.value;
       void sendClock(JSON.stringify(now));
@@ -85,8 +88,9 @@ function begin(token: string | undefined): void {
   stream?.abort();
   there.clear();
   caughtUp = false;
+  queue = new Queue();
   if (token === undefined) return;
-  stand({ out: false, waiting: [], refused: [] });
+  stand({ out: false, waiting: [], aside: 0, refused: [] });
   const own = new AbortController();
   stream = own;
   void listen(token, own);
@@ -226,7 +230,13 @@ async function sendClock(now: string): Promise<void> {
 
 const drainSoon = (): void => queueMicrotask(() => void drain());
 
-/** Sends what is not at the desk yet, in the order in which it was written. */
+/** Looks again later, once however often it is asked. */
+function drainLater(): void {
+  clearTimeout(wake);
+  wake = setTimeout(drainSoon, SHORTEST * 2);
+}
+
+/** Sends what is not at the desk yet, as the queue has it. */
 async function drain(): Promise<void> {
   const who = member.now.peek();
   if (who === undefined) return;
@@ -234,13 +244,18 @@ async function drain(): Promise<void> {
   const own = forDesk(theLog(), who, open).filter(
     ({ id }) => !there.has(id) && !standing.peek().refused.includes(id),
   );
-  stand({ waiting: own.map(({ id }) => id) });
+  const asideOf = () => own.filter((entry) => queue.isAside(entry)).length;
+  stand({ waiting: own.map(({ id }) => id), aside: asideOf() });
   if (!caughtUp || sending || own.length === 0) return;
+  const some = queue.next(own, Date.now());
+  if (some.length === 0) return drainLater();
   sending = true;
-  const sent = await send(own.slice(0, MOST_AT_ONCE));
+  const outcome = await send(some);
+  queue.hear(some, outcome, Date.now());
   sending = false;
-  if (!sent) await pause(SHORTEST * 2);
-  drainSoon();
+  stand({ aside: asideOf() });
+  if (outcome === "answered") drainSoon();
+  else drainLater();
 }
 
 /** What the desk's machine says where it answers and does not file: its disk is full, its program has a fault. */
@@ -250,14 +265,17 @@ function troubleIn(answer: Answer | undefined): string | undefined {
   return typeof fault === "string" ? fault : words.paddock.state.fault;
 }
 
-async function send(entries: readonly LogEntry[]): Promise<boolean> {
+/** A fault of its program on what was sent, or too much of it; a full disk would refuse any. */
+const chokes = [500, 413];
+
+async function send(entries: readonly LogEntry[]): Promise<"answered" | "choked" | "not now"> {
   const answer = await ask("entries", { entries });
   if (answer?.status === 401) stand({ out: true });
   stand({ trouble: troubleIn(answer) });
-  if (answer?.status !== 200) return false;
+  if (answer?.status !== 200) return chokes.includes(answer?.status ?? 0) ? "choked" : "not now";
   const { filed, refused } = answer.fields;
   for (const id of Array.isArray(filed) ? filed : []) there.add(String(id));
   const not = Array.isArray(refused) ? refused.map(({ id }) => String(id)) : [];
   stand({ refused: [...standing.peek().refused, ...not] });
-  return true;
+  return "answered";
 }

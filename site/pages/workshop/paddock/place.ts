@@ -52,11 +52,13 @@ export interface Standing {
   readonly trouble?: string | undefined;
   /** Ids of entries that are not at the desk yet. */
   readonly waiting: readonly string[];
+  /** How many of them stand aside, since the desk's program fails on one of them. */
+  readonly aside: number;
   /** Ids of entries that the desk does not take. */
   readonly refused: readonly string[];
 }
 
-export const standing = signal<Standing>({ out: false, waiting: [], refused: [] });
+export const standing = signal<Standing>({ out: false, waiting: [], aside: 0, refused: [] });
 export const phones = signal<readonly PhoneSeen[]>([]);
 
 /** Whether this address says that a day is kept here. */

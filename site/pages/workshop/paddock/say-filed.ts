@@ -13,9 +13,10 @@ export function sayFiled(id: string): void {
     }
     let told = "";
     const stop = effect(() => {
-      const { waiting, reachable, out, trouble } = standing.value;
+      const { waiting, refused, reachable, out, trouble } = standing.value;
       const here = waiting.includes(id);
-      const sentence = here ? words.paddock.waits : words.paddock.filed;
+      const kept = refused.includes(id) ? words.paddock.state.refused(1) : words.paddock.filed;
+      const sentence = here ? words.paddock.waits : kept;
       if (here && reachable !== false && !out && trouble === undefined) return; // on its way
       if (told !== sentence) say(sentence);
       told = sentence;
@@ -27,5 +28,8 @@ export function sayFiled(id: string): void {
 /** Whether an entry is at the desk or waits here, in a word; nothing where there is no desk. */
 export function whereIs(id: string): string | undefined {
   if (!isPhone()) return undefined;
-  return standing.value.waiting.includes(id) ? words.paddock.waitsHere : words.paddock.atDesk;
+  const { waiting, refused } = standing.value;
+  return waiting.includes(id) || refused.includes(id)
+    ? words.paddock.waitsHere
+    : words.paddock.atDesk;
 }

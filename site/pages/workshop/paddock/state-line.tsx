@@ -16,18 +16,21 @@ function hasDraft(): boolean {
 export function StateLine() {
   const who = member.now.value;
   if (!isPaddock() || who === undefined) return null;
-  const { reachable, out, waiting, refused, trouble } = standing.value;
+  const { reachable, out, waiting, aside, refused, trouble } = standing.value;
   const sentences = [
     ...(out ? [said.out] : [who.role === "desk" ? said.desk : said.in(who.name)]),
     ...(reachable === false && !out ? [said.away] : []),
     ...(trouble !== undefined && !out ? [trouble] : []),
     ...(who.role === "desk" && hasDraft() ? [said.draft] : []),
-    ...(waiting.length > 0 ? [said.waiting(waiting.length)] : []),
+    ...(waiting.length > aside ? [said.waiting(waiting.length - aside)] : []),
+    ...(aside > 0 ? [said.aside(aside)] : []),
     ...(refused.length > 0 ? [said.refused(refused.length)] : []),
     ...(reachable === false && waiting.length > 0 ? [said.another] : []),
   ];
   const kind =
-    out || reachable === false || refused.length > 0 || trouble !== undefined ? "beware" : "quiet";
+    out || reachable === false || refused.length > 0 || aside > 0 || trouble !== undefined
+      ? "beware"
+      : "quiet";
   return (
     <p id="paddock-state" class={kind} data-waiting={waiting.length}>
       {sentences.join(" ")}

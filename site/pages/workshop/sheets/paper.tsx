@@ -45,8 +45,22 @@ export function Paper({
   );
 }
 
-/** A line to write on. */
-export function Blank({ label, kind = "" }: { readonly label: string; readonly kind?: string }) {
+/** A line to write on; what is known already stands in its place. */
+export function Blank({
+  label,
+  filled,
+  kind = "",
+}: {
+  readonly label: string;
+  readonly filled?: string | undefined;
+  readonly kind?: string;
+}) {
+  if (filled !== undefined)
+    return (
+      <p class="filled">
+        {label} <b>{filled}</b>
+      </p>
+    );
   return (
     <p class={`blank ${kind}`}>
       <span>{label}</span>
