@@ -34,7 +34,8 @@ export function livePicture<Values>(
     "data-layer": "clipped",
   });
   const free = svgElement(document, "g", { "data-layer": "free" });
-  svg.append(svgElement(document, "g", { "data-frame": "" }), clipped, free);
+  if (isChart(panel)) svg.append(svgElement(document, "g", { "data-frame": "" }));
+  svg.append(clipped, free);
   fitFrame(svg, panel, layout).catch(({ message }: Error) => tell(message));
   return { svg, paint: (values) => paint({ clipped, free }, panel.draw(values), layout) };
 }
