@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { drawingOf } from "../pages/measure/drawings.js";
-import { specs } from "../pages/measure/model/spec.js";
+import { specs, withoutForm } from "../pages/measure/model/spec.js";
 
 /** As on the page (`site/pages/measure/style.css`), on paper in either colour scheme. */
 const style =
@@ -11,7 +11,7 @@ const style =
 /** The drawings of the page Measure as files of their own, for its document. */
 export const measuringDrawings = (): Record<string, string> =>
   Object.fromEntries(
-    specs.map(({ id }) => [
+    [...specs.map(({ id }) => id), ...withoutForm].map((id) => [
       `docs/images/measure-${id}.svg`,
       `${drawingOf(id)
         .replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" ')

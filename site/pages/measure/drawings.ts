@@ -1,5 +1,5 @@
 import { escapeHtml } from "../../cells/escape.js";
-import type { MeasurementId } from "./model/spec.js";
+import type { DrawnId } from "./model/spec.js";
 
 /** Line drawings of how a thing is measured, in the colour of the text; the size of a drawing is 320 × 150. */
 const path = (d: string, kind = ""): string => `<path d="${d}"${kind && ` class="${kind}"`}/>`;
@@ -51,7 +51,7 @@ const behind = (turned = "") =>
 const scale = (x: number, y = 130) =>
   `<rect x="${x - 24}" y="${y}" width="48" height="7" class="full"/>`;
 
-const drawn: Readonly<Record<MeasurementId, readonly [alt: string, inner: () => string]>> = {
+const drawn: Readonly<Record<DrawnId, readonly [alt: string, inner: () => string]>> = {
   "four-scales": [
     "A car on its wheels, a scale under each",
     () =>
@@ -163,10 +163,94 @@ const drawn: Readonly<Record<MeasurementId, readonly [alt: string, inner: () => 
       line(160, 96, 168, 20, "thin") +
       text(176, 28, "roll", "start"),
   ],
+  alignment: [
+    "A wheel from the front, its lean against the upright; and a wheel from above between hub and string, its distance from the string in front and behind",
+    () =>
+      ground(16, 130) +
+      `<rect x="60" y="36" width="26" height="92" rx="8" transform="rotate(7 73 128)"/>` +
+      line(73, 16, 73, 130, "dashed") +
+      text(108, 26, "camber", "start") +
+      path("M73 30q8-2 13 2", "thin") +
+      line(180, 118, 310, 118, "dashed") +
+      text(245, 138, "string") +
+      `<rect x="205" y="62" width="80" height="24" rx="7" transform="rotate(6 245 74)"/>` +
+      length(208, 118, 208, 82, "") +
+      text(202, 106, "in front", "end") +
+      length(283, 118, 283, 90, "") +
+      text(278, 110, "behind", "end"),
+  ],
+  "bar-and-links": [
+    "A bar from above: how long it is between its bushes, its arms, and its diameter",
+    () =>
+      path("M62 122L78 58H218L234 122") +
+      path("M66 122L81 62H215L230 122") +
+      `<rect x="94" y="50" width="16" height="20" rx="3" class="full"/><rect x="186" y="50" width="16" height="20" rx="3" class="full"/>` +
+      `<circle cx="64" cy="124" r="4" class="full"/><circle cx="232" cy="124" r="4" class="full"/>` +
+      length(102, 36, 194, 36, "what twists") +
+      line(218, 60, 262, 60, "thin") +
+      line(236, 124, 262, 124, "thin") +
+      length(256, 60, 256, 124, "arm") +
+      `<circle cx="148" cy="106" r="16" class="full"/>` +
+      length(132, 84, 164, 84, "across"),
+  ],
+  wheels: [
+    "A wheel with its tyre on a scale, and its brake and upright on another",
+    () =>
+      `<circle cx="100" cy="84" r="46"/><circle cx="100" cy="84" r="26"/><circle cx="100" cy="84" r="1.5" class="dot"/>` +
+      scale(100) +
+      `<circle cx="216" cy="100" r="30"/><circle cx="216" cy="100" r="10"/><path d="M236 78q14 8 14 24l-10 2q-2-12-12-18z" class="full"/>` +
+      scale(216) +
+      path("M216 90L270 72M216 110L270 118", "thin") +
+      line(243, 60, 243, 128, "dashed") +
+      text(250, 52, "half of the arms") +
+      ground(30, 306, 138),
+  ],
+  travels: [
+    "A wheel on its arm, body on a stand: how far it rises to its stop and falls until it hangs",
+    () =>
+      `<rect x="34" y="48" width="60" height="44" rx="6" class="full"/>` +
+      path("M56 92l-10 38h36l-10-38z", "thin") +
+      line(94, 76, 196, 80) +
+      `<circle cx="94" cy="76" r="4"/>` +
+      wheel(204, 80, 28) +
+      `<circle cx="204" cy="56" r="28" class="dashed"/><circle cx="202" cy="102" r="28" class="dashed"/>` +
+      line(206, 56, 262, 56, "thin") +
+      line(206, 80, 262, 80, "thin") +
+      line(204, 102, 262, 102, "thin") +
+      length(256, 80, 256, 56, "rises") +
+      length(256, 102, 256, 80, "falls") +
+      ground(20, 140),
+  ],
+  "people-and-fuel": [
+    "A car from its side with somebody at the wheel: from the front wheel’s centre back to the hips; the tank",
+    () =>
+      side() +
+      ground(14, 306) +
+      `<circle cx="152" cy="60" r="7" class="full"/>` +
+      path("M154 68l6 24h-26l-8 10") +
+      `<circle cx="160" cy="92" r="3" class="dot"/>` +
+      line(80, 24, 80, 110, "dashed") +
+      line(160, 24, 160, 92, "dashed") +
+      length(80, 28, 160, 28, "hips") +
+      `<rect x="192" y="82" width="30" height="14" rx="3" class="full"/>` +
+      text(207, 93, "fuel"),
+  ],
+  "brake-share": [
+    "A brake disc: from its centre to the middle of the pad, and a piston by its diameter",
+    () =>
+      `<circle cx="104" cy="78" r="56"/><circle cx="104" cy="78" r="5"/><circle cx="104" cy="78" r="1.5" class="dot"/>` +
+      path("M132 34q22 18 24 44q-2 26-24 44l-14-16q16-12 16-28t-16-28z", "full") +
+      line(104, 78, 144, 78, "thin") +
+      length(104, 78, 144, 78, "radius") +
+      `<circle cx="242" cy="84" r="24" class="full"/>` +
+      line(218, 50, 218, 84, "thin") +
+      line(266, 50, 266, 84, "thin") +
+      length(218, 54, 266, 54, "piston"),
+  ],
 };
 
 /** The drawing of a measurement. */
-export function drawingOf(id: MeasurementId): string {
+export function drawingOf(id: DrawnId): string {
   const [alt, inner] = drawn[id];
   return `<svg class="drawing" viewBox="0 0 320 152" role="img" aria-label="${escapeHtml(alt)}">${inner()}</svg>`;
 }

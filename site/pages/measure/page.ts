@@ -11,7 +11,7 @@ import { fieldWords, words } from "../../say/measure/words.js";
 import { readerWith } from "../../say/reader.js";
 import { unitOf } from "../../say/units.js";
 import { drawingOf } from "./drawings.js";
-import { type Field, type Spec, specs } from "./model/spec.js";
+import { type DrawnId, type Field, type Spec, specs, withoutForm } from "./model/spec.js";
 import { wayOf } from "./next/way.js";
 
 const caution = (text: string) =>
@@ -34,8 +34,8 @@ function paper({ fields, columns }: Spec): string {
   );
 }
 
-function section(spec: Spec): string {
-  const { id } = spec;
+/** How something is measured, above the place where its numbers go. */
+function section(id: DrawnId, place: string): string {
   const said = measurementWords[id];
   if (said === undefined) return "";
   const steps = said.steps.map((step) => `<li>${escapeHtml(step)}</li>`).join("");
@@ -47,9 +47,14 @@ function section(spec: Spec): string {
 <ol>${steps}</ol>
 </div>
 ${said.cautions.map((key) => caution(cautions[key])).join("\n")}
-<div class="form" id="form-${id}">${paper(spec)}</div>
+${place}
 </section>`;
 }
+
+const withForm = (spec: Spec) =>
+  section(spec.id, `<div class="form" id="form-${spec.id}">${paper(spec)}</div>`);
+
+const typedIn = `<p><a href="your-car.html">${words.typedIn}</a></p>`;
 
 const anybody = readerWith("metric");
 
@@ -80,7 +85,10 @@ const asked = () =>
 const contents = () =>
   [
     ["first-car", firstWords.title],
-    ...specs.map(({ id }) => [id, measurementWords[id]?.title ?? id]),
+    ...[...specs.map(({ id }) => id), ...withoutForm].map((id) => [
+      id,
+      measurementWords[id]?.title ?? id,
+    ]),
     ["learn", learnWords.title],
     ["next", nextWords.list],
   ]
@@ -102,7 +110,8 @@ ${caution(words.cautionFirst)}
 <div id="measuring-for"></div>
 <nav aria-label="${words.contents}"><ul class="contents">${contents()}</ul></nav>
 ${part("first-car", firstWords.title, firstWords.lead, asked())}
-${specs.map(section).join("\n")}
+${specs.map(withForm).join("\n")}
+${withoutForm.map((id) => section(id, typedIn)).join("\n")}
 <div id="together"></div>
 ${part("learn", learnWords.title, learnWords.lead)}
 ${part("next", nextWords.title, nextWords.lead, measurable())}

@@ -24,6 +24,9 @@ export const cautions = {
     "Closed venue with the organiser’s leave, marshals, one car on the circle, a wide free run-off all round, helmets and belts. Start slowly, change direction often, watch tyre temperature, stop when tyres or brakes smell. Whoever drives times nothing.",
   riding:
     "The phone is fixed, never held; a passenger starts and stops it, or whoever drives while the car stands. Closed venue with the organiser’s leave, helmets and belts.",
+  fuel: "Fuel burns and its vapour more so: tell what is in the tank by the gauge and the pump, drain nothing for a weight.",
+  brakes:
+    "Brakes stop the car: undo nothing of them for a measurement, and blow no dust about. A part that was taken off for weighing goes back with the maker’s torque, checked by a second person.",
   rolling: "Somebody pushes, somebody steers, nobody is in front of the car.",
 } as const;
 
@@ -146,6 +149,76 @@ export const measurementWords: Readonly<Record<string, MeasurementWords>> = {
     steps: [
       "The page Ride along records, works it out, and puts what you keep in a line here. Ten steady turns to both sides.",
       "Several rides are taken together, each by its spread. A roll gradient that was measured otherwise can be typed in.",
+    ],
+  },
+  "people-and-fuel": {
+    title: titles["people-and-fuel"],
+    gives: "Mass of whoever drives, where they sit, and mass of the fuel.",
+    tools: "bathroom scales, tape, plumb line",
+    minutes: "5 minutes",
+    cautions: ["fuel"],
+    steps: [
+      "On the scales as they drive: suit, shoes, helmet.",
+      "Seated, doors shut: from the front wheel’s centre back to the hip joint, along the car; from the middle of the car across to it.",
+      "Fuel from the gauge or from what the pump gave: a litre of petrol is 0.74 kg, of diesel 0.83 kg.",
+    ],
+  },
+  "bar-and-links": {
+    title: titles["bar-and-links"],
+    gives: "Rate of the bar, and how far it moves for each length that the wheel does.",
+    tools: "calliper, tape",
+    minutes: "20 minutes, on stands",
+    cautions: ["stands"],
+    steps: [
+      "Across, paint scraped off a spot: diameter, and wall where the bar is a tube. From bush to bush what twists; from its middle line square to the link’s eye: the arm.",
+      "One hub up by 20 mm, the other held: how far the link’s eye moved on the arm. That over 20 mm is its motion ratio.",
+    ],
+  },
+  wheels: {
+    title: titles.wheels,
+    gives: "What goes up and down with the wheel, and how high its mass is.",
+    tools: "scales",
+    minutes: "20 minutes, on stands",
+    cautions: ["stands", "brakes"],
+    steps: [
+      "Wheel with its tyre on the scales.",
+      "Brake, hub and upright as they come off in a repair, or from a parts list. Half of each arm, spring, damper and shaft is added: their other half hangs on the body.",
+      "A live axle is weighed as one, half of it for each wheel. Its mass is as high as the wheel’s centre.",
+    ],
+  },
+  alignment: {
+    title: titles.alignment,
+    gives: "Camber and toe of each wheel as the car stands.",
+    tools: "camber gauge, strings on four stands, ruler",
+    minutes: "30 minutes",
+    cautions: ["rolling"],
+    steps: [
+      "Level ground, pressures set, driver or ballast in the seat, steering straight. Roll the car back and forth once, so that tyres do not hold it.",
+      "Camber: the gauge upright on the rim, not on the tyre; turn the wheel by half and take the mean, for a rim that is bent.",
+      "Toe: strings along both sides, as far from the front hubs as from the rear ones. From string to rim in front and behind: what it is nearer in front is toe-out of that wheel.",
+    ],
+  },
+  travels: {
+    title: titles.travels,
+    gives: "How far the wheel can rise to its stop and fall to the end of its damper.",
+    tools: "jack, tape",
+    minutes: "15 minutes a wheel, on stands",
+    cautions: ["stands", "spring"],
+    steps: [
+      "Car on its wheels: from the arch straight down to the wheel’s centre.",
+      "On stands, wheel hanging: the same again. What it is longer is the fall.",
+      "Rise: from the maker, or by the damper’s rod that is left above its stop over the motion ratio. To jack a hub to its stop the spring is out, by a workshop.",
+    ],
+  },
+  "brake-share": {
+    title: titles["brake-share"],
+    gives: "Share of the braking force that the front wheels have.",
+    tools: "calliper, tape, manual",
+    minutes: "15 minutes",
+    cautions: ["stands", "brakes"],
+    steps: [
+      "From the maker, where told. Else for each axle: area of one side’s pistons times the radius from the hub to the middle of the pad.",
+      "Front over the sum of both, with equal pads and no valve between. A valve or a bias bar changes it: take what it is set to.",
     ],
   },
 };

@@ -1,5 +1,3 @@
-import type { SharpeningId } from "@rollbook/lib";
-
 /** What is said of what the course can tell, and of what to measure next. */
 export const nextWords = {
   title: "What the course can tell of this car, and what to measure next",
@@ -25,41 +23,4 @@ export const nextWords = {
   list: "What to measure next",
   nothing: "Nothing that these means can measure stands out yet.",
   rest: "What tyres really grip is most of the doubt that is left, and no tape measures it: only driving does. The circle shows what a change does, whatever the grip.",
-  onYourCar: "on Your car",
 } as const;
-
-/** Where a measurement is done, and how where it is not on this page. */
-export const sharpeningWords: Readonly<
-  Record<SharpeningId, { readonly at: string; readonly how?: string }>
-> = {
-  "four-scales": { at: "#four-scales" },
-  "raised-axle": { at: "#raised-axle" },
-  "people-and-fuel": {
-    at: "your-car.html",
-    how: "bathroom scales, tape; 5 minutes",
-  },
-  "ride-rate": { at: "#ride-rate" },
-  "motion-ratio": { at: "#motion-ratio" },
-  linkage: { at: "#linkage" },
-  "bar-and-links": {
-    at: "your-car.html",
-    how: "calliper, tape; 20 minutes, on stands",
-  },
-  wheels: {
-    at: "your-car.html",
-    how: "scales; 20 minutes, on stands",
-  },
-  alignment: {
-    at: "your-car.html",
-    how: "camber gauge, strings; 30 minutes",
-  },
-  "tyre-rate": { at: "#tyre-rate" },
-  travels: {
-    at: "your-car.html",
-    how: "jack, tape; 15 minutes a wheel, on stands, spring out by a workshop",
-  },
-  "brake-share": {
-    at: "your-car.html",
-    how: "calliper, manual; 15 minutes",
-  },
-};

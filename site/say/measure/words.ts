@@ -12,6 +12,7 @@ export const words = {
     "To work readings out, this page needs JavaScript. What to do and what to write down stands below, to print and take along.",
   toolsHead: "Takes",
   contents: "What can be measured",
+  typedIn: "Type it in on Your car",
   backToCar: "Your car",
   rideLink: "Ride along",
   forCar: "The car at hand",

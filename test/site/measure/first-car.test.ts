@@ -3,6 +3,7 @@ import {
   bandSampler,
   type Car,
   carFromJson,
+  demoCar,
   firstCar,
   possibleChanges,
   sharpeningsFor,
@@ -11,12 +12,10 @@ import {
 import type { BandsSoFar } from "../../../site/bands/ask.js";
 import { nextTold } from "../../../site/bands/next-told.js";
 import { givenFrom, radiusIn } from "../../../site/pages/measure/first/given.js";
-import { specs } from "../../../site/pages/measure/model/spec.js";
 import { changesTold, endsTold } from "../../../site/pages/measure/next/tell.js";
 import { wayOf } from "../../../site/pages/measure/next/way.js";
 import { measurePage } from "../../../site/pages/measure/page.js";
 import { firstField } from "../../../site/say/measure/first-car.js";
-import { sharpeningWords } from "../../../site/say/measure/next.js";
 import { nextAnchor } from "../../../site/say/measure/titles.js";
 import { readerWith } from "../../../site/say/reader.js";
 
@@ -116,10 +115,14 @@ describe("what the course can tell of a car", () => {
       expect(main).toContain(`<li id="${nextAnchor(id, end)}"><a href=`);
   });
 
-  test("every measurement of the list is on the page, or says how it is done", () => {
-    for (const { at, how } of Object.values(sharpeningWords)) {
-      if (at.startsWith("#")) expect(specs.map(({ id }) => `#${id}`)).toContain(at);
-      else expect(how).toMatch(/\d+ minutes/);
+  test("every entry of the list leads to a drawing, tools, minutes and steps on the page", () => {
+    const main = String(measurePage.main);
+    for (const { id } of sharpeningsFor(demoCar)) {
+      const { at, how } = wayOf(id, readerWith("metric"));
+      const [, part = ""] = main.split(`<section class="measurement" id="${at.slice(1)}"`);
+      expect(part, id).toMatch(/^.{0,600}<svg class="drawing"/s);
+      expect(how, id).toMatch(/^\w.*; \d+ minutes/);
+      expect(part.split("</section>")[0], id).toMatch(/<ol><li>.*<\/li><li>.*class="caution"/s);
     }
   });
 });

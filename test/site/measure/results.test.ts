@@ -21,6 +21,7 @@ import {
   type MeasurementId,
   specOf,
   specs,
+  withoutForm,
 } from "../../../site/pages/measure/model/spec.js";
 import { togetherOf } from "../../../site/pages/measure/model/together.js";
 import { putBack, withMeasured, written } from "../../../site/pages/measure/model/write.js";
@@ -310,7 +311,7 @@ describe("a number is written into the car", () => {
 test("without a script the page is a sheet to print: drawings, cautions, and boxes to write in", () => {
   const main = String(measurePage.main);
   const count = (text: string) => main.split(text).length - 1;
-  expect(count('<svg class="drawing"')).toBe(specs.length);
+  expect(count('<svg class="drawing"')).toBe(specs.length + withoutForm.length);
   expect(count('class="caution"')).toBeGreaterThan(specs.length);
   expect(count('<table class="paper">')).toBeGreaterThanOrEqual(specs.length);
   for (const { id } of specs) expect(main).toContain(`<a href="#${id}">`);

@@ -1,4 +1,4 @@
-import { type Quantity, usualTools } from "@rollbook/lib";
+import { type Quantity, type SharpeningId, usualTools } from "@rollbook/lib";
 import { rideForm } from "../../../store/ride-reading.js";
 
 /** A number that is read off something: what it measures and where it can lie, SI. */
@@ -42,6 +42,19 @@ export type MeasurementId =
   | "tyre-print"
   | "circle"
   | "ride";
+
+/** What is measured with no form of its own: its numbers are typed in on Your car. */
+export const withoutForm = [
+  "alignment",
+  "bar-and-links",
+  "wheels",
+  "travels",
+  "people-and-fuel",
+  "brake-share",
+] as const satisfies readonly SharpeningId[];
+
+/** Each that has a drawing of how it is done. */
+export type DrawnId = MeasurementId | (typeof withoutForm)[number];
 
 const field = (
   key: string,
