@@ -50,6 +50,7 @@ const readings: Readonly<Record<string, readonly [Readonly<Record<string, string
     2,
   ],
   "ride-rate": [lines("ride-rate.front", ["added", "fallLeft", "fallRight"], [[40, 7.2, 7.2]]), 3],
+  ride: [lines("ride", ["rideGradient", "rideSpread"], [[0.4, 0.02]]), 1],
   "sill-weight": [
     {
       "sill-weight.arm.0": "700",
