@@ -16,6 +16,9 @@ export interface TwoSetUps {
  * share of the difference.
  *
  * @throws Refusal unless both have a run, of two clean laps where there is one each
+ * @example
+ * const circle = { radius: { value: 20, spread: 0.1 }, stopwatch: 0.1 };
+ * circleDifference(circle, { before: [[10, 10]], after: [[10, 10]] }).value // → 0, nothing was changed
  */
 export function circleDifference(circle: Circle, { before, after }: TwoSetUps): Difference {
   const limitsOf = (runs: TwoSetUps["before"]) => runs.map((laps) => circleLimit(circle, laps));

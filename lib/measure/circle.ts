@@ -48,6 +48,8 @@ export type CircleLimit = Measured & RunMean;
  *
  * @param times - s of clean laps driven as fast as the car goes, at least one
  * @throws Refusal without laps, or when a number is out of its range
+ * @example
+ * circleLimit({ radius: { value: 20, spread: 0.1 }, stopwatch: 0.1 }, [10, 10, 10]).value // → 7.896, by hand: 4π²·20/100
  */
 export function circleLimit(circle: Circle, times: readonly number[]): CircleLimit {
   if (times.length === 0) throw new Refusal("no-samples", "at least one clean lap is needed.");
