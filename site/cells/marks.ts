@@ -1,19 +1,22 @@
 /** What a figure is made of. Coordinates are in the SI units of the panel's axes. */
 
-/** The role a mark plays; each role has one colour and one stroke everywhere in the course. */
-export type Tone =
-  | "front"
-  | "rear"
-  | "outside"
-  | "inside"
-  | "ink"
-  | "muted"
-  | "accent"
-  | "warn"
-  | "links"
-  | "dampers"
-  | "springs"
-  | "tyres";
+/** The roles a mark plays; each has one colour and one stroke everywhere in the course. */
+export const tones = [
+  "front",
+  "rear",
+  "outside",
+  "inside",
+  "ink",
+  "muted",
+  "accent",
+  "warn",
+  "links",
+  "dampers",
+  "springs",
+  "tyres",
+] as const;
+
+export type Tone = (typeof tones)[number];
 
 /** What of a car a mark draws: a word that names it lights it. */
 export type Part = "body" | "tyres" | "links" | "springs" | "dampers" | "bar" | "roads" | "loads";

@@ -1,6 +1,7 @@
 /** What edited cells give back. It comes from code that nobody has read, so everything is checked. */
 import { type Quantity, quantities } from "@rollbook/lib";
 import * as v from "valibot";
+import { tones } from "../../cells/marks.js";
 
 const longestReply = 4_000_000; // characters
 
@@ -17,16 +18,7 @@ const coordinate = v.pipe(
 );
 const point = v.tuple([coordinate, coordinate]);
 const points = v.pipe(v.array(point), v.maxLength(20_000));
-const tone = v.picklist([
-  "front",
-  "rear",
-  "outside",
-  "inside",
-  "ink",
-  "muted",
-  "accent",
-  "warn",
-] as const);
+const tone = v.picklist(tones);
 const side = v.picklist(["above", "below", "left", "right", "middle"] as const);
 const weight = v.picklist(["fine", "normal", "heavy"] as const);
 

@@ -43,6 +43,5 @@ export function figure<const I extends Inputs>(spec: FigureSpec<I>): void {
 }
 
 export const worked = (spec: WorkedSpec): void => void leave("worked", spec);
-/** Without what can be drawn: a function does not leave the sandbox. */
-export const predict = ({ sketch: _, ...spec }: PredictSpec): void => void leave("predict", spec);
+export const predict = (spec: PredictSpec): void => void leave("predict", spec);
 export const exercise = (spec: ExerciseSpec): void => void leave("exercise", spec);
