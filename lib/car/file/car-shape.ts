@@ -13,6 +13,7 @@ import type {
 } from "../car.js";
 import { tyreNames } from "../tyres.js";
 import { linkageShape } from "./linkage-shape.js";
+import { rulesShape } from "./rules-shape.js";
 import {
   count,
   day,
@@ -222,6 +223,7 @@ export const carShape: ShapeOf<Car> = group("A car", {
   front: axle("The front axle"),
   rear: axle("The rear axle"),
   limits: optional(limits),
+  classRules: optional(rulesShape),
   adjusters: optional(
     group("What can be adjusted on the whole car", {
       brakeFrontShare: adjuster("brakeFrontShare"),

@@ -10,6 +10,7 @@ import { bestPressureRange, tyreNamed } from "../tyres.js";
 import { geometryShape } from "./car-shape.js";
 import { knownFaultsOf } from "./known.js";
 import { geometryOfLinkage } from "./linkage-geometry.js";
+import { ruleFaultsOf } from "./rule-faults.js";
 import { validatorOf } from "./validate.js";
 
 /** What is wrong with a car whose fields are each in their range, one sentence each. */
@@ -18,6 +19,7 @@ export function inconsistenciesOf(car: Car): string[] {
   if (ends.length > 0) return ends;
   return [
     ...adjusterFaults(car.adjusters, "adjusters"),
+    ...ruleFaultsOf(car.classRules, "classRules"),
     ...knownFaultsOf({ ...car }),
     ...standingFaultsOf(car),
   ];
