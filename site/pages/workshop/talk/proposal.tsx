@@ -7,6 +7,7 @@ import {
   onStopClauses,
 } from "../../../say/balance-notes.js";
 import { changeLabel } from "../../../say/change.js";
+import { seatsKeptInWords } from "../../../say/class-rules.js";
 import { putBackInWords, reasonInWords } from "../../../say/diagnosis.js";
 import { movedInWords } from "../../../say/figures.js";
 import { costInWords, whyItHelps } from "../../../say/proposal.js";
@@ -83,10 +84,12 @@ function Costs({ one: { costs } }: { readonly one: Proposal }) {
   );
 }
 
-function PutBack({ one: { putBack } }: { readonly one: Proposal }) {
-  if (putBack.length === 0) return <p class="quiet">{said.nothingBack}</p>;
+function PutBack({ one: { putBack, keptFromPutBack } }: { readonly one: Proposal }) {
+  const kept = keptFromPutBack && seatsKeptInWords(keptFromPutBack, format);
+  if (putBack.length === 0) return <p class="quiet">{kept ?? said.nothingBack}</p>;
   return (
     <div>
+      {kept !== undefined && <p class="quiet">{kept}</p>}
       <p>{said.putBack}:</p>
       <List texts={putBack.map(putBackInWords)} />
     </div>
