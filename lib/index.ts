@@ -38,6 +38,13 @@ export * from "./car/file/migrate.js";
 export * from "./car/file/parse.js";
 export * from "./car/file/place.js";
 export type { GroupShape, ListShape, NumberShape, Shape } from "./car/file/shape.js";
+export {
+  formatTyre,
+  LONGEST_TYRE,
+  type OwnTyre,
+  parseTyre,
+  type ReadTyre,
+} from "./car/file/tyre-file.js";
 export * from "./car/lowered.js";
 export * from "./car/masses.js";
 export * from "./car/on-scales.js";
@@ -241,6 +248,7 @@ export * from "./measure/curve.js";
 export * from "./measure/difference.js";
 export * from "./measure/first-car.js";
 export * from "./measure/first-car-given.js";
+export * from "./measure/fit-tyre.js";
 export * from "./measure/four-scales.js";
 export * from "./measure/lap-difference.js";
 export * from "./measure/learn.js";
@@ -269,6 +277,7 @@ export * from "./measure/sill-weight.js";
 export * from "./measure/taped-linkage.js";
 export * from "./measure/through.js";
 export * from "./measure/tyre-print.js";
+export * from "./measure/tyre-readings.js";
 export * from "./normal.js";
 export * from "./parameters.js";
 export * from "./random.js";
@@ -318,6 +327,7 @@ export * from "./tyre/reference-tyre.js";
 export * from "./tyre/squash.js";
 export * from "./tyre/tuned-tyre.js";
 export * from "./tyre/tyre.js";
+export * from "./tyre/tyre-data.js";
 export * from "./tyre/valid-range.js";
 export * from "./tyre/vertical-force.js";
 export * from "./units.js";

@@ -1,5 +1,6 @@
 import type { SpaceAxle } from "../linkage/axle-in-space.js";
 import type { Axles, Sides } from "../load/wheels.js";
+import type { TyreData } from "../tyre/tyre-data.js";
 import type { ClassRule } from "./class-rules.js";
 import type { AxleLever, CarLever } from "./lever.js";
 
@@ -191,8 +192,10 @@ export interface AxleGeometry {
 
 /** Which tyre, and what is in it. */
 export interface AxleTyre {
-  /** One of the tyres the workbook knows: see `tyreNames`. */
+  /** One of the tyres the workbook knows: see `tyreNames`; or "own", with `data`. */
   readonly name: string;
+  /** Coefficients of a tyre of one's own. */
+  readonly data?: TyreData;
   /** Pa above atmosphere, warm */
   readonly pressure: Sides<number>;
   /** Friction over that of the tyre's data; 1 when left out. */

@@ -10,14 +10,16 @@ import {
   type Shape,
   type TextShape,
 } from "../../lib/car/file/shape.js";
+import { TYRE_FILE_KIND, TYRE_FILE_VERSION, tyreShape } from "../../lib/car/file/tyre-file.js";
 import { CLASS_FILE_KIND, CLASS_FILE_VERSION, classShape } from "../../lib/day/class/class-file.js";
+import { neededCoefficients } from "../../lib/tyre/tyre-data.js";
 
 /** The files that are made from the parameter table, and what must stand in them. */
 export function fileDocs(pageOf: (file: string) => string): Record<string, string> {
   return Object.fromEntries(
     kinds.flatMap(({ name, shape, head, tables }) => [
       [`docs/${name}.schema.json`, `${JSON.stringify(fileSchema(shape, head), null, 2)}\n`],
-      [`docs/${name}.md`, withTables(pageOf(`docs/${name}.md`), tables())],
+      [`docs/${name}.md`, withNeeded(withTables(pageOf(`docs/${name}.md`), tables()))],
     ]),
   );
 }
@@ -49,6 +51,12 @@ const kinds: readonly FileKind[] = [
     head: { title: "Class file", version: CLASS_FILE_VERSION, kind: CLASS_FILE_KIND },
     tables: () => ({ class: classShape.fields }),
   },
+  {
+    name: "tyre-file",
+    shape: tyreShape,
+    head: { title: "Tyre file", version: TYRE_FILE_VERSION, kind: TYRE_FILE_KIND },
+    tables: () => ({ tyre: tyreShape.fields }),
+  },
 ];
 
 /** The page with its tables made anew between their marks. */
@@ -57,6 +65,18 @@ function withTables(page: string, tables: Readonly<Record<string, Fields>>): str
     const marks = new RegExp(`(<!-- ${name} -->\n)[^]*?(<!-- end -->)`);
     return text.replace(marks, (_, before, after) => `${before}${table(fields)}${after}`);
   }, page);
+}
+
+/** The page with the coefficients that a tyre cannot do without, where it has a place for them. */
+function withNeeded(page: string): string {
+  const rows = Object.entries(neededCoefficients).map(
+    ([name, { min, max, unit }]) => `| \`${name}\` | ${`${min} to ${max} ${unit}`.trim()} |`,
+  );
+  const needed = ["| name | may be |", "| --- | --- |", ...rows, ""].join("\n");
+  return page.replace(
+    /(<!-- needed -->\n)[^]*?(<!-- end -->)/,
+    (_, before, after) => `${before}${needed}${after}`,
+  );
 }
 
 /** Shapes that another page tells. */

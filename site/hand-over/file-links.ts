@@ -1,3 +1,4 @@
+import { seedFrom } from "@rollbook/lib";
 import { LONGEST_CODE } from "./entries-in-codes.js";
 
 /** A piece of a packed file: which file, which of how many, and its letters. */
@@ -53,10 +54,5 @@ export function joined(pieces: readonly Piece[]): string | undefined {
   return markOf(whole) === pieces[0]?.of ? whole : undefined;
 }
 
-/** A mark that pieces of one file share: thirty-two bits in letters. – FNV-1a, RFC 9923, section 3 */
-export function markOf(letters: string): string {
-  let hash = 0x811c9dc5;
-  for (let i = 0; i < letters.length; i++)
-    hash = Math.imul(hash ^ letters.charCodeAt(i), 0x01000193);
-  return (hash >>> 0).toString(36);
-}
+/** A mark that pieces of one file share, thirty-two bits of it in letters. */
+export const markOf = (letters: string): string => seedFrom(letters).toString(36);

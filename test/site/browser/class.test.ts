@@ -27,7 +27,7 @@ const spaced = (text: string | null) => (text ?? "").replaceAll("\u00a0", " ");
 
 describe("a class on a phone", () => {
   it("is opened as a file, and the car page names each rule and by how much it is broken", async () => {
-    const { page, errors } = await open("your-car", { silentWorkers: true });
+    const { page, errors } = await open("your-car", { silentWorkers: true, bypassCSP: true });
     await page.setViewportSize(phone.viewport);
     const buffer = Buffer.from(formatClass(club));
     const file = { name: "winter.json", mimeType: "application/json", buffer };
@@ -76,8 +76,11 @@ describe("a class on a phone", () => {
     await goTo(page, "talk");
     await page.locator("#talk-run .chip", { hasText: /^4$/ }).click();
     await page.locator("#talk-4 > summary").click();
+    await page.locator("#place-1").check();
+    await page.locator("#pressure .chip", { hasText: "off at the rear" }).click();
+    await page.locator("#work-out").click();
     const others = page.locator("#diagnosis #not-proposed");
-    await others.waitFor();
+    await others.waitFor({ state: "attached" });
     expect(spaced(await others.textContent())).toContain(
       "Rule 4.3 of the class does not allow it to be moved.",
     );

@@ -9,6 +9,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "firefox.test.ts": ["every chapter", "index", "your-car", "workshop"],
   "frames.test.ts": ["every chapter"],
   "your-car.test.ts": ["your-car", "01-load-transfer"],
+  "tyre.test.ts": ["your-car"],
   "lent-pages.test.ts": ["index"],
   "living-car.test.ts": ["index", "03-distribution-between-axles", "07-how-fast-the-load-arrives"],
   "map.test.ts": ["map"],

@@ -11,11 +11,17 @@ function plain(markdown = ""): string {
   return markdown.replace(/-{3,}/g, "---").replace(/[*_]/g, "").replace(/ +/g, " ");
 }
 
-test.each(["car-file", "class-file"])("the tables of the %s are those of the shapes", (name) => {
-  expect(plain(made[`docs/${name}.md`])).toBe(plain(present(`docs/${name}.md`)));
-});
+test.each(["car-file", "class-file", "tyre-file"])(
+  "the tables of the %s are those of the shapes",
+  (name) => {
+    expect(plain(made[`docs/${name}.md`])).toBe(plain(present(`docs/${name}.md`)));
+  },
+);
 
-test.each(["car-file", "class-file"])("the JSON Schema of the %s is that of the shapes", (name) => {
-  const file = `docs/${name}.schema.json`;
-  expect(JSON.parse(made[file] ?? "")).toEqual(JSON.parse(present(file)));
-});
+test.each(["car-file", "class-file", "tyre-file"])(
+  "the JSON Schema of the %s is that of the shapes",
+  (name) => {
+    const file = `docs/${name}.schema.json`;
+    expect(JSON.parse(made[file] ?? "")).toEqual(JSON.parse(present(file)));
+  },
+);
