@@ -74,7 +74,7 @@ function withNeeded(page: string): string {
   );
   const needed = ["| name | may be |", "| --- | --- |", ...rows, ""].join("\n");
   return page.replace(
-    /(<!-- needed -->\n)[^]*?(<!-- end -->)/,
+    /(<!-- needed -->\n)[\s\S]*?(<!-- end -->)/,
     (_, before, after) => `${before}${needed}${after}`,
   );
 }
