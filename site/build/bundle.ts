@@ -80,11 +80,7 @@ const cellsImportNothingElse: Plugin = {
 
 const common = { bundle: true, minify: true, format: "iife", target: "es2022" } as const;
 
-/** The physics; of its matrix library the single modules, so that only what is called is shipped. */
-const physics = {
-  "@rollbook/lib": inRoot("lib/index.ts"),
-  "ml-matrix": inRoot("node_modules/ml-matrix/src/index.js"),
-};
+const physics = { "@rollbook/lib": inRoot("lib/index.ts") };
 
 /** Writes the script that every page loads first, with the physics that the chapters use. */
 export async function bundleShared(notebooks: readonly Notebook[], outfile: string): Promise<void> {
