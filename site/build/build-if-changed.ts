@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { madeFrom } from "../api/kept.js";
 import type { Progress } from "../kernel/run.js";
 import type { BuildOptions } from "./build.js";
 import { hashFiles } from "./hash.js";
@@ -12,6 +13,7 @@ function everything(notebooks: string): string {
     .update(hashFiles(folders))
     .update(readFileSync(inRoot("docs/glossary.md")))
     .update(readFileSync(inRoot("package-lock.json")))
+    .update(madeFrom())
     .update(process.version)
     .digest("hex");
 }

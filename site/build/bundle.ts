@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { basename } from "node:path";
 import type { BuildFailure, Plugin } from "esbuild";
-import { cellAt, join } from "./join.js";
+import { cellAt, join, namesFromLib } from "./join.js";
 import { CourseError, type Notebook, placeIn } from "./notebook.js";
 import { inRoot } from "./paths.js";
 import { bundle } from "./shipped.js";
@@ -45,11 +45,7 @@ const frontSource = (): string => readFileSync(`${FRONT}/living.ts`, "utf8");
 /** Names that the chapters' cells, and the picture of the first page, import from the physics; types among them cost nothing. */
 function namesUsed(notebooks: readonly Notebook[]): string[] {
   const sources = [...notebooks.map((notebook) => join(notebook).source), frontSource()];
-  const lists = sources.flatMap((source) => [
-    ...source.matchAll(/import \{([^}]*)\} from "@rollbook\/lib"/g),
-  ]);
-  const names = lists.flatMap(([, list = ""]) => list.split(",").map((name) => name.trim()));
-  return [...new Set(names)].filter((name) => /^\w+$/.test(name)).sort();
+  return [...new Set(sources.flatMap(namesFromLib))].sort();
 }
 
 /** The part of the physics that chapters use, as one module. */
