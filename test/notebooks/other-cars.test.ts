@@ -6,8 +6,8 @@ import type { Mark, Point } from "../../site/cells/marks.js";
 import { ensureLooks } from "../../site/cells/node/ensure-looks.js";
 import type { FigureSpec, Inputs, Interval, Panel, ValuesOf } from "../../site/cells/spec.js";
 import { looksLeft, startValues } from "../../site/cells/spec.js";
-import { otherCars } from "../site/other-cars.js";
-import { compiled, onCar } from "./chapter-on-car.js";
+import { compiled, onCar } from "../../site/chapter/on-car.js";
+import { otherCars } from "../../site/chapter/other-cars.js";
 
 const notebooks = readNotebooks();
 const cars = [demoCar, ...otherCars].map((car) => [`the ${car.name}`, car] as const);
