@@ -18,7 +18,7 @@ export const sections = [
 
 /** What a chapter shows at least, and where it stands. */
 const shown = [
-  { call: "predict", things: "prediction", where: ["Predict"], least: 1 },
+  { call: "predict", things: "predictions", where: ["Predict"], least: 1 },
   { call: "figure", things: "figures", where: ["What happens", "What shifts it"], least: 3 },
   { call: "worked", things: "worked numbers", where: ["In numbers"], least: 4 },
   { call: "exercise", things: "exercises", where: ["Exercises"], least: 4 },
@@ -96,7 +96,7 @@ function importFaults(notebook: Notebook): string[] {
     .map(({ id }) => `${placeIn(notebook, id)}: imports stand in the first code cell alone.`);
 }
 
-const withUnit = /\d\s?(N|kN|kg|mm|m|kPa|bar|psi|km\/h|m\/s²|Hz|N\/mm|Nm|°)(?![\w/])/;
+const withUnit = /\d[\d.,]*\s?(N|kN|kg|mm|m|kPa|bar|psi|km\/h|m\/s²|Hz|N\/mm|Nm|°)(?![\w/])/;
 const excused = /common practice, no source|\(\D*\d{4}\)/;
 
 /** Figures with units are the kernel's to write. */
@@ -106,7 +106,7 @@ function unitFaults(notebook: Notebook): string[] {
       const [figure] = withUnit.exec(line) ?? [];
       if (figure === undefined || excused.test(line)) return [];
       return [
-        `${placeIn(notebook, id, i + 1)}: "…${figure}" is a figure in prose; let a cell write it, or say "common practice, no source".`,
+        `${placeIn(notebook, id, i + 1)}: "${figure}" is a figure in prose; let a cell write it, or say "common practice, no source".`,
       ];
     }),
   );
@@ -115,10 +115,10 @@ function unitFaults(notebook: Notebook): string[] {
 /** How a prompt of a new chapter begins; none may be left. */
 export const PROMPT = "*To write:*";
 
-const promptFaults = (notebook: Notebook): string[] =>
-  notebook.cells
-    .filter(({ source }) => source.includes(PROMPT))
-    .map(({ id }) => `${placeIn(notebook, id)}: what to write there still stands there.`);
+function promptFaults({ cells }: Notebook): string[] {
+  const left = cells.flatMap(({ id, source }) => (source.includes(PROMPT) ? [id] : []));
+  return left.length > 0 ? [`Still to be written: ${inList(left)}.`] : [];
+}
 
 /** What of a chapter is not as readers know chapters, a sentence each. */
 export const shapeFaults = (notebook: Notebook): string[] => [

@@ -5,12 +5,15 @@ import { callsHtml } from "../../site/build/listing-page.js";
 import { inRoot } from "../../site/build/paths.js";
 
 const folder = inRoot(".cache/test-api");
+const course = inRoot(".cache/test-api-course");
 beforeAll(() => {
   mkdirSync(`${folder}/functions`, { recursive: true });
   writeFileSync(`${folder}/.made-from`, "these sources");
   writeFileSync(`${folder}/functions/physics.wheelRate.html`, "<title>wheelRate</title>");
 });
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+afterAll(() => {
+  for (const made of [folder, course]) rmSync(made, { recursive: true, force: true });
+});
 
 it("leads from a chapter's cells to the page of each function of the library that has one", () => {
   const api = currentApi(folder, "these sources");
@@ -18,8 +21,8 @@ it("leads from a chapter's cells to the page of each function of the library tha
   expect(api && callsHtml({ source }, api)).toBe(
     '<p>They call <a href="api/index.html">the library</a>’s <a href="api/functions/physics.wheelRate.html">wheelRate</a>.</p>',
   );
-  api?.copyTo(`${folder}/course`);
-  const page = `${folder}/course/api/functions/physics.wheelRate.html`;
+  api?.copyTo(course);
+  const page = `${course}/api/functions/physics.wheelRate.html`;
   expect(readFileSync(page, "utf8")).toContain("wheelRate");
 });
 
