@@ -20,7 +20,7 @@ import {
 
 /** Drives, each felt by several phones that lie anyhow: 18 rides, and 300 in the long tier. */
 const LONG = process.env.LAW_RUNS !== undefined;
-const [DRIVES, PHONES] = LONG ? [60, 5] : [3, 6];
+const [DRIVES, PHONES] = LONG ? [30, 10] : [3, 6];
 
 vi.setConfig({ testTimeout: LONG ? 1_200_000 : 120_000 });
 
