@@ -1,3 +1,4 @@
+import type { Chapter } from "./chapter.js";
 import { minutesOf } from "./minutes.js";
 
 /** The headings under which a chapter's one idea stands; the others go deeper. */
@@ -16,9 +17,18 @@ export interface Part {
   readonly deeper: number;
 }
 
-/** A chapter's HTML cut before each exercise but the first; what is before it goes with the first. */
-const exercisesIn = (html: string): string[] =>
-  html.split(/(?=<section class="exercise")/).slice(1);
+const EXERCISE = '<section class="exercise"';
+
+const exercisesIn = (html: string): string[] => html.split(new RegExp(`(?=${EXERCISE})`)).slice(1);
+
+/** Marks the exercises that go deeper. */
+function marked(html: string): string {
+  let seen = 0;
+  return html.replaceAll(EXERCISE, (tag) => {
+    seen += 1;
+    return seen > CORE_EXERCISES ? `${tag} data-deeper` : tag;
+  });
+}
 
 function partOf(html: string): Part {
   const [, id = "", title = ""] = /<h2 id="([^"]*)"[^>]*>([^<]*)/.exec(html) ?? [];
@@ -26,17 +36,24 @@ function partOf(html: string): Part {
   if (title === exercises) {
     const first = exercisesIn(html).slice(0, CORE_EXERCISES);
     const inCore = first.reduce((sum, one) => sum + minutesOf(one), 0);
-    return { html, id, title, isDeeper: false, core: inCore, deeper: all - inCore };
+    return { html: marked(html), id, title, isDeeper: false, core: inCore, deeper: all - inCore };
   }
   const isDeeper = title !== "" && !core.has(title);
   return { html, id, title, isDeeper, core: isDeeper ? 0 : all, deeper: isDeeper ? all : 0 };
 }
 
+const known = new WeakMap<Chapter, readonly Part[]>();
+
 /** A chapter's parts, the opening without a heading first, each with the minutes that it takes. */
-export const partsOf = (html: string): Part[] => html.split(/(?=<h2 )/).map(partOf);
+export function partsOf(chapter: Chapter): readonly Part[] {
+  const parts = known.get(chapter) ?? chapter.html.split(/(?=<h2 )/).map(partOf);
+  known.set(chapter, parts);
+  return parts;
+}
 
 /** Minutes of a whole chapter. */
-export function minutesOfChapter(parts: readonly Part[]): { core: number; all: number } {
+export function minutesOfChapter(chapter: Chapter): { core: number; all: number } {
+  const parts = partsOf(chapter);
   const core = parts.reduce((sum, part) => sum + part.core, 0);
   return { core, all: core + parts.reduce((sum, part) => sum + part.deeper, 0) };
 }
