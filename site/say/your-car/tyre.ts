@@ -10,6 +10,8 @@ export const tyreWords = {
   more: (count: number) => `and ${count} more`,
   measured: (load: string, pressure: string, lean: string) =>
     `Measured at ${load}, ${pressure} and ${lean} of lean. Beyond that the workbook takes the nearest end, and says so.`,
+  fittedAt: (load: string) =>
+    `Readings from ${load}, upright, at one pressure: what other pressures and lean do is the club tyre’s. Beyond the largest load the workbook takes that, and says so.`,
   from: (least: string, most: string) => `${least} to ${most}`,
   fitted: (count: number) => `Fitted to ${count} readings`,
   peak: (load: string) => `Friction at its peak, under ${load}`,

@@ -76,15 +76,17 @@ function Found() {
   return (
     <>
       {fit && <FitTold readings={fit.of} fit={fit.found} />}
-      <p>{rangeTold(measuredRange(tyre.coefficients))}</p>
+      <p>{rangeTold(measuredRange(tyre.coefficients), fit !== undefined)}</p>
       {notes.length > 0 && <List texts={notes} />}
       <Put tyre={tyre} />
     </>
   );
 }
 
-function rangeTold({ load, pressure, inclination }: TyreRange): string {
+function rangeTold({ load, pressure, inclination }: TyreRange, isFit: boolean): string {
   const told = (one: string, other: string) => words.from(one, other);
+  if (isFit)
+    return words.fittedAt(told(format("force", load.minimum, 0), format("force", load.maximum, 0)));
   return words.measured(
     told(format("force", load.minimum, 0), format("force", load.maximum, 0)),
     told(format("pressure", pressure.minimum, 0), format("pressure", pressure.maximum, 0)),
