@@ -1,4 +1,4 @@
-import type { Pins } from "./pins.js";
+import type { Pins } from "../../site/chapter/pins.js";
 
 const radius = 25; // m
 const lap = (lateralAcceleration: number) => 2 * Math.PI * Math.sqrt(radius / lateralAcceleration);
