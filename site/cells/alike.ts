@@ -5,6 +5,7 @@ export { span, upTo } from "./domain.js";
 export { aboveView, carFromAbove, fromAbove } from "./living/above.js";
 export { axleSeenThrough, seenClose, seenView } from "./living/axle.js";
 export { hubOf, leanOf as onBody, roofOf } from "./living/pose.js";
+export { pressedTyre, pressedView, tyrePressed } from "./living/pressed.js";
 export { axleAt, axleInTurn, carInTurn, type SeenAxle } from "./living/seen-axle.js";
 export { carFromSide, fromSide, sideView } from "./living/side.js";
 export { area, arrow, curve, dot, label, line, type Mark, type Point, type Tone } from "./marks.js";
