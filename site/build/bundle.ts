@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { basename } from "node:path";
 import type { BuildFailure, Plugin } from "esbuild";
 import { cellAt, join } from "./join.js";
@@ -40,11 +40,12 @@ const loadedBefore = (places: Places): Plugin => ({
 });
 
 const FRONT = inRoot("site/pages/front");
-const frontSource = (): string => readFileSync(`${FRONT}/living.ts`, "utf8");
+const frontSources = (): string[] =>
+  readdirSync(FRONT).map((file) => readFileSync(`${FRONT}/${file}`, "utf8"));
 
 /** Names that the chapters' cells, and the picture of the first page, import from the physics; types among them cost nothing. */
 function namesUsed(notebooks: readonly Notebook[]): string[] {
-  const sources = [...notebooks.map((notebook) => join(notebook).source), frontSource()];
+  const sources = [...notebooks.map((notebook) => join(notebook).source), ...frontSources()];
   const lists = sources.flatMap((source) => [
     ...source.matchAll(/import \{([^}]*)\} from "@rollbook\/lib"/g),
   ]);

@@ -29,9 +29,9 @@ const deeperStretch = (html: string, minutes: number): string =>
   )}</section>\n`;
 
 /** Each heading with what stands under it as one part, which a browser need not lay out before it comes near. */
-function inParts(parts: readonly Part[]): string {
-  const [opening, ...rest] = parts;
-  const { core, all } = minutesOfChapter(parts);
+function inParts(chapter: Chapter): string {
+  const [opening, ...rest] = partsOf(chapter);
+  const { core, all } = minutesOfChapter(chapter);
   const sections = rest.map((part) => {
     const inside = part.isDeeper ? part.html : withAsides(part.html, deeperStretch);
     const html = inside.replace("</h2>", `</h2>${depthOf(part)}`);
@@ -45,9 +45,8 @@ function inParts(parts: readonly Part[]): string {
 export function chapterPage(chapters: readonly Chapter[], index: number): string {
   const chapter = chapters[index];
   if (!chapter) throw new RangeError(`no chapter ${index}`);
-  const { name, title, idea, html } = chapter;
-  const parts = partsOf(html);
-  const sections = parts
+  const { name, title, idea } = chapter;
+  const sections = partsOf(chapter)
     .slice(1)
     .map(({ id, title: text, isDeeper }) => {
       const deeper = isDeeper ? ' class="deeper"' : "";
@@ -56,7 +55,7 @@ export function chapterPage(chapters: readonly Chapter[], index: number): string
     .join("");
   const asks = taughtIn(name).length > 0 ? " data-has-questions" : "";
   const main = `<article${asks}>
-${inParts(parts)}
+${inParts(chapter)}
 </article>
 <p class="listing-link"><a href="${codePage(chapter)}">The cells of this chapter</a></p>
 <nav class="turn" aria-label="Chapters">

@@ -5,15 +5,15 @@ import { chapterWords } from "../say/chapter.js";
 import { words } from "../say/front.js";
 import { type Role, roles } from "../say/places.js";
 import type { Chapter } from "./chapter.js";
-import { minutesOfChapter, partsOf } from "./depth.js";
+import { minutesOfChapter } from "./depth.js";
 import { render } from "./markdown.js";
 import { shell } from "./shell.js";
 import { workOf } from "./work.js";
 
 /** A chapter as a step of the path: its idea, its minutes, and room for what was done. */
 function step(chapter: Chapter): string {
-  const { name, number, title, idea, html } = chapter;
-  const { core, all } = minutesOfChapter(partsOf(html));
+  const { name, number, title, idea } = chapter;
+  const { core, all } = minutesOfChapter(chapter);
   return (
     `<li ${workOf(chapter)}><a href="${name}.html"><span class="number">${number}</span>` +
     `<span class="title">${escapeHtml(title)}</span></a>${render(idea)}` +

@@ -1,3 +1,4 @@
+import type { Chapter } from "./chapter.js";
 import { minutesOf } from "./minutes.js";
 
 /** The headings under which a chapter's one idea stands; the others go deeper. */
@@ -5,8 +6,9 @@ const core: ReadonlySet<string> = new Set(["Puzzle", "Predict", "What happens", 
 export const EXERCISES = "Exercises";
 const CORE_EXERCISES = 2;
 
-/** What a smaller heading opens with under which a core part goes deeper for a while. */
+/** What a heading opens with that goes deeper where its like do not: a smaller one in a core part, or a part of a short chapter. */
 const aside = "Deeper: ";
+const withoutAside = (html: string): string => html.replace(`>${aside}`, ">");
 
 /** A heading of a chapter with all that stands under it. */
 export interface Part {
@@ -19,9 +21,18 @@ export interface Part {
   readonly deeper: number;
 }
 
-/** A chapter's HTML cut before each exercise but the first; what is before it goes with the first. */
-const exercisesIn = (html: string): string[] =>
-  html.split(/(?=<section class="exercise")/).slice(1);
+const EXERCISE = '<section class="exercise"';
+
+const exercisesIn = (html: string): string[] => html.split(new RegExp(`(?=${EXERCISE})`)).slice(1);
+
+/** Marks the exercises that go deeper. */
+function marked(html: string): string {
+  let seen = 0;
+  return html.replaceAll(EXERCISE, (tag) => {
+    seen += 1;
+    return seen > CORE_EXERCISES ? `${tag} data-deeper` : tag;
+  });
+}
 
 /** A part cut before each of its smaller headings. */
 const stretchesOf = (html: string): string[] => html.split(/(?=<h3 )/);
@@ -36,27 +47,40 @@ export const withAsides = (
   wrap: (stretch: string, minutes: number) => string,
 ): string =>
   stretchesOf(html)
-    .map((stretch) => (isAside(stretch) ? wrap(stretch.replace(`>${aside}`, ">"), minutesOf(stretch)) : stretch))
+    .map((stretch) =>
+      isAside(stretch) ? wrap(withoutAside(stretch), minutesOf(stretch)) : stretch,
+    )
     .join("");
 
 function partOf(html: string): Part {
   const [, id = "", title = ""] = /<h2 id="([^"]*)"[^>]*>([^<]*)/.exec(html) ?? [];
   const all = minutesOf(html);
+  if (title.startsWith(aside)) {
+    const part = { html: withoutAside(html), id, title: title.slice(aside.length) };
+    return { ...part, isDeeper: true, core: 0, deeper: all };
+  }
   if (title === EXERCISES) {
     const first = exercisesIn(html).slice(0, CORE_EXERCISES);
     const inCore = first.reduce((sum, one) => sum + minutesOf(one), 0);
-    return { html, id, title, isDeeper: false, core: inCore, deeper: all - inCore };
+    return { html: marked(html), id, title, isDeeper: false, core: inCore, deeper: all - inCore };
   }
   const isDeeper = title !== "" && !core.has(title);
   const deeper = isDeeper ? all : minutesOf(stretchesOf(html).filter(isAside).join(""));
   return { html, id, title, isDeeper, core: all - deeper, deeper };
 }
 
+const known = new WeakMap<Chapter, readonly Part[]>();
+
 /** A chapter's parts, the opening without a heading first, each with the minutes that it takes. */
-export const partsOf = (html: string): Part[] => html.split(/(?=<h2 )/).map(partOf);
+export function partsOf(chapter: Chapter): readonly Part[] {
+  const parts = known.get(chapter) ?? chapter.html.split(/(?=<h2 )/).map(partOf);
+  known.set(chapter, parts);
+  return parts;
+}
 
 /** Minutes of a whole chapter. */
-export function minutesOfChapter(parts: readonly Part[]): { core: number; all: number } {
+export function minutesOfChapter(chapter: Chapter): { core: number; all: number } {
+  const parts = partsOf(chapter);
   const core = parts.reduce((sum, part) => sum + part.core, 0);
   return { core, all: core + parts.reduce((sum, part) => sum + part.deeper, 0) };
 }

@@ -1,8 +1,5 @@
-import type MarkdownIt from "markdown-it";
 import type { Part } from "../cells/marks.js";
-
-type Markdown = InstanceType<typeof MarkdownIt>;
-type Token = ReturnType<Markdown["parse"]>[number];
+import { type MakeToken, type Markdown, type Token, textRule } from "./text-rule.js";
 
 /** Words that name a part of the living car. */
 const NAMES: readonly (readonly [Part, RegExp])[] = [
@@ -23,7 +20,7 @@ function firstIn(text: string, named: ReadonlySet<Part>) {
 }
 
 /** A text as tokens, in which each part's first mention stands apart. */
-function apart(token: Token, named: Set<Part>, make: (type: string) => Token): Token[] {
+function apart(token: Token, named: Set<Part>, make: MakeToken): Token[] {
   const made: Token[] = [];
   const put = (type: string, content: string, part?: Part) => {
     const one = make(type);
@@ -42,24 +39,12 @@ function apart(token: Token, named: Set<Part>, make: (type: string) => Token): T
   return made;
 }
 
-/**
- * Lets the first word of each paragraph that names a part of a car carry that part's tone, wherever
- * `env.partWords` is set; formulas, links and code are left alone.
- */
+/** Lets the first word of each paragraph that names a part of a car carry that part's tone, wherever `env.partWords` is set. */
 export function partWords(markdown: Markdown): void {
-  markdown.core.ruler.push("part_words", ({ tokens, env, Token: Made }) => {
-    if (env.partWords !== true) return;
-    tokens.forEach((block, index) => {
-      if (block.type !== "inline" || tokens[index - 1]?.type === "heading_open") return;
-      const named = new Set<Part>();
-      let inLink = false;
-      block.children = (block.children ?? []).flatMap((token) => {
-        if (token.type === "link_open") inLink = true;
-        if (token.type === "link_close") inLink = false;
-        const isText = token.type === "text" && !inLink;
-        return isText ? apart(token, named, (type) => new Made(type, "", 0)) : [token];
-      });
-    });
+  textRule(markdown, "part_words", (env) => {
+    if (env.partWords !== true) return undefined;
+    const named = new Set<Part>();
+    return (token, make) => apart(token, named, make);
   });
   markdown.renderer.rules.part_word = (tokens, index) => {
     const { info, content = "" } = tokens[index] ?? {};

@@ -1,8 +1,5 @@
-import type MarkdownIt from "markdown-it";
 import type { Term } from "./glossary.js";
-
-type Markdown = InstanceType<typeof MarkdownIt>;
-type Token = ReturnType<Markdown["parse"]>[number];
+import { type MakeToken, type Markdown, type Token, textRule } from "./text-rule.js";
 
 /** Words of the glossary that a chapter has not used yet; a word that is used is taken out. */
 export type OpenTerms = Map<string, string>;
@@ -36,14 +33,10 @@ function firstIn(text: string, open: OpenTerms) {
 }
 
 /** A text as tokens, in which the words that are still open are links. */
-function linked(
-  token: Token,
-  open: OpenTerms,
-  make: (type: string, tag: string, nesting: -1 | 0 | 1) => Token,
-): Token[] {
+function linked(token: Token, open: OpenTerms, make: MakeToken): Token[] {
   const made: Token[] = [];
   const text = (content: string) => {
-    const one = make("text", "", 0);
+    const one = make("text");
     one.content = content;
     if (content !== "") made.push(one);
   };
@@ -65,20 +58,9 @@ function linked(
   return made;
 }
 
-/** Links each word of `env.terms` where a chapter first uses it; headings, links, formulas and code are left alone. */
-export function termLinks(markdown: Markdown): void {
-  markdown.core.ruler.push("term_links", ({ tokens, env, Token: Made }) => {
-    const open = env.terms as OpenTerms | undefined;
-    if (open === undefined) return;
-    tokens.forEach((block, index) => {
-      if (block.type !== "inline" || tokens[index - 1]?.type === "heading_open") return;
-      let inLink = false;
-      block.children = (block.children ?? []).flatMap((token) => {
-        if (token.type === "link_open") inLink = true;
-        if (token.type === "link_close") inLink = false;
-        const isText = token.type === "text" && !inLink;
-        return isText ? linked(token, open, (...made) => new Made(...made)) : [token];
-      });
-    });
+/** Links each word of `env.terms` where a chapter first uses it. */
+export const termLinks = (markdown: Markdown): void =>
+  textRule(markdown, "term_links", ({ terms }) => {
+    const open = terms as OpenTerms | undefined;
+    return open && ((token, make) => linked(token, open, make));
   });
-}

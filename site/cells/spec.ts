@@ -93,9 +93,8 @@ export interface Sketch {
   readonly input: Parameter;
   /** What the model says, SI. */
   readonly truth: number;
-  readonly panel: Drawing<Drawn>;
-  /** The value that a point across the picture stands for, SI; `across` as in its view. */
-  readonly at: (across: number) => number;
+  /** It is pulled by its `hold`. */
+  readonly panel: Drawing<Drawn> & { readonly hold: { readonly input: "expected" } };
 }
 
 export interface PredictSpec {

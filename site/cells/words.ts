@@ -20,7 +20,7 @@ export const words = {
   modelAgrees: "The model agrees.",
   nowLook:
     "Now the figure below is open. Do what it asks and say what you saw; then it is explained.",
-  drawIt: "Draw it too: pull the bar to where you expect it.",
+  drawIt: "Draw it too: pull the handle to where you expect it.",
   drawn: (name: string, expected: string, truth: string, gap: string) =>
     `${name}: you drew ${expected}, the model says ${truth}: ${gap}.`,
   drawnWell: "as near as makes no difference",

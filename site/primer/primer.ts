@@ -27,8 +27,9 @@ export interface Primer {
 }
 
 function contents(chapters: readonly Chapter[]): string {
-  const entries = chapters.map(({ number, title, html }) => {
-    const own = partsOf(html)
+  const entries = chapters.map((chapter) => {
+    const { number, title } = chapter;
+    const own = partsOf(chapter)
       .slice(1)
       .map((part) => `<li><a href="#${prefixOf(number)}${part.id}">${part.title}</a></li>`);
     return (

@@ -47,8 +47,10 @@ export function dueWork(work: readonly ChapterWork[], day: number) {
   const all = (of: (one: ChapterWork) => readonly string[]): DuePlace[] =>
     work.flatMap((one) => of(one).map((id) => ({ chapter: one.chapter, id })));
   return {
-    predictions: all(({ looks }) => looks).filter(({ id, chapter }) =>
-      isDue(seenAfter(id, chapter).now.value.times, day),
+    predictions: all(({ looks }) => looks).filter(
+      ({ id, chapter }) =>
+        predictionOf(id, chapter).now.value?.inWords !== undefined &&
+        isDue(seenAfter(id, chapter).now.value.times, day),
     ),
     exercises: all(({ exercises }) => exercises).filter(({ id, chapter }) =>
       isDue(answeredTo(id, chapter).now.value.times, day),

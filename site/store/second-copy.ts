@@ -1,3 +1,5 @@
+import { Database, done } from "./database.js";
+
 /**
  * A second copy of what must not be lost, in the browser's database.
  *
@@ -5,33 +7,10 @@
  * before loses it; a transaction of the database is on the disk when it says so.
  */
 const table = "kept";
-const PATIENCE = 4000; // ms; some browsers never answer
-let opened: Promise<IDBDatabase> | undefined;
+const database = new Database("rollbook", [table], "strict");
 
-function open(): Promise<IDBDatabase> {
-  opened ??= new Promise((resolve, reject) => {
-    const request = indexedDB.open("rollbook", 1);
-    request.onupgradeneeded = () => request.result.createObjectStore(table);
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-    setTimeout(() => reject(new Error("the database does not answer")), PATIENCE);
-  });
-  return opened;
-}
-
-async function inTransaction(work: (store: IDBObjectStore) => void): Promise<boolean> {
-  try {
-    const transaction = (await open()).transaction(table, "readwrite", { durability: "strict" });
-    work(transaction.objectStore(table));
-    return await new Promise((resolve) => {
-      transaction.oncomplete = () => resolve(true);
-      transaction.onabort = () => resolve(false);
-    });
-  } catch {
-    opened = undefined;
-    return false;
-  }
-}
+const inTransaction = (work: (store: IDBObjectStore) => void): Promise<boolean> =>
+  database.write((transaction) => work(transaction.objectStore(table)));
 
 /** Texts that wait until nothing is typed for a moment, and who waits for them. */
 interface Waiting {
@@ -87,18 +66,10 @@ export const dropSecond = (names: readonly string[]): Promise<boolean> => {
   });
 };
 
-/** Reads something; `none` where the database cannot be opened. */
-async function reading<Result>(
+const reading = <Result>(
   work: (store: IDBObjectStore) => Promise<Result>,
   none: Result,
-): Promise<Result> {
-  try {
-    return await work((await open()).transaction(table).objectStore(table));
-  } catch {
-    opened = undefined;
-    return none;
-  }
-}
+): Promise<Result> => database.read((transaction) => work(transaction.objectStore(table)), none);
 
 /** The names of all texts. */
 export const namesOfSecond = (): Promise<string[]> =>
@@ -114,10 +85,3 @@ export const allSecond = (): Promise<Map<string, string>> =>
     const [names, texts] = await Promise.all([done(store.getAllKeys()), done(store.getAll())]);
     return new Map(names.map((name, i) => [String(name), String(texts[i])]));
   }, new Map());
-
-function done<Result>(request: IDBRequest<Result>): Promise<Result> {
-  return new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-  });
-}

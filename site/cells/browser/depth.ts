@@ -9,11 +9,9 @@ const coreOnly = documentOf<boolean>({
   read: (kept) => (typeof kept === "boolean" ? kept : undefined),
 });
 
-const CORE_EXERCISES = 2;
-
 /** Opens the part that the address leads to, also where only the core is shown. */
 function openTarget(): void {
-  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  const target = document.getElementById(location.hash.slice(1)); // ids are plain
   target?.closest("[data-deeper]")?.setAttribute("data-wanted", "");
 }
 
@@ -22,8 +20,6 @@ export function offerCoreOnly(): void {
   const place = document.getElementById("depth");
   const article = document.querySelector("article");
   if (!place || !article) return;
-  for (const one of [...document.querySelectorAll(".exercise")].slice(CORE_EXERCISES))
-    one.setAttribute("data-deeper", "");
   const button = element("button", { type: "button" });
   button.addEventListener("click", () => void coreOnly.set(!coreOnly.now.value));
   for (const part of document.querySelectorAll(".part[data-deeper]")) {

@@ -1,3 +1,4 @@
+import { findPeak } from "@rollbook/lib";
 import type { Layout } from "../layout.js";
 import type { Point } from "../marks.js";
 import type { Drawing, Inputs } from "../spec.js";
@@ -13,20 +14,6 @@ interface Pulled<Values> {
   set(key: string, value: number): void;
 }
 
-const TRIES = 24; // each leaves 62 % of the range
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
-
-/** Where a function is least between two ends, if it falls and then rises. */
-function leastOf(f: (value: number) => number, from: number, to: number): number {
-  let [low, high] = [from, to];
-  for (let i = 0; i < TRIES; i += 1) {
-    const [a, b] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
-    if (f(a) < f(b)) high = b;
-    else low = a;
-  }
-  return (low + high) / 2;
-}
-
 /** The value of the input, on one of its steps, that brings the held point nearest to a point of the picture. */
 function valueAt<Values>(
   { hold: { at, input }, inputs, now }: Pulled<Values>,
@@ -37,11 +24,11 @@ function valueAt<Values>(
   if (parameter === undefined) return Number.NaN;
   const { min, max, step } = parameter;
   const values = now();
-  const apart = (value: number) => {
+  const near = (value: number) => {
     const [hx, hy] = at({ ...values, [input]: value });
-    return (x(hx) - px) ** 2 + (y(hy) - py) ** 2;
+    return -((x(hx) - px) ** 2) - (y(hy) - py) ** 2;
   };
-  const steps = Math.round((leastOf(apart, min, max) - min) / step);
+  const steps = Math.round((findPeak(near, min, max, step / 4).at - min) / step);
   return Math.min(max, Number((min + steps * step).toPrecision(12)));
 }
 

@@ -17,7 +17,6 @@ export { predictionOf, seenAfter } from "../../store/predictions.js";
 export { chosenRole } from "../../store/role.js";
 export { allSecond, putSecond } from "../../store/second-copy.js";
 export { keep, keptBelow } from "../../store/texts.js";
-export { isDue } from "../../store/times.js";
 export { countRefusals, keptAside, refusals } from "../../store/told.js";
 export { chosenUnits } from "../../store/units.js";
 export { escapeHtml } from "../escape.js";

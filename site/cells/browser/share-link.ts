@@ -6,7 +6,7 @@ export const pageFile = (): string => location.pathname.split("/").at(-1) || "in
 const anchors = "main h2[id], main h3[id], main dt[id], main figure[id]";
 
 function isInView(hash: string): boolean {
-  const id = decodeURIComponent(hash.slice(1).replace(/\?.*$/s, ""));
+  const id = hash.slice(1).replace(/\?.*$/s, ""); // ids are plain
   const box = document.getElementById(id)?.getBoundingClientRect();
   return box !== undefined && box.bottom > 0 && box.top < innerHeight;
 }

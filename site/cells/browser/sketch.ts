@@ -1,9 +1,9 @@
-import { fromShown, toShown } from "../../say/units.js";
 import { layoutOf } from "../layout.js";
-import { format, reader, spell } from "../reader.js";
-import type { Sketch } from "../spec.js";
+import { format, spell } from "../reader.js";
+import type { Drawn, Sketch } from "../spec.js";
 import { words } from "../words.js";
 import { element } from "./element.js";
+import { holdPicture } from "./hold.js";
 import { livePicture } from "./picture.js";
 import { slider } from "./slider.js";
 
@@ -16,49 +16,33 @@ export interface DrawnPrediction {
   value(): number | undefined;
 }
 
-/** The nearest value that the slider has. */
-function onSlider({ input }: Sketch, value: number): number {
-  const { min, max, step, quantity } = input;
-  const held = Math.min(max, Math.max(min, value));
-  const tidy = Number(
-    toShown(quantity, min + Math.round((held - min) / step) * step, reader.units).toPrecision(6),
-  );
-  return fromShown(quantity, tidy, reader.units);
-}
-
 /** Lets a reader pull what they expect along a picture; a slider beside it serves keys and exact numbers. */
 export function drawPrediction(id: string, sketch: Sketch): DrawnPrediction {
-  const { input, panel, at } = sketch;
+  const { input, panel } = sketch;
   let drawn: number | undefined;
+  const now = (): Drawn => ({ expected: drawn ?? input.start });
   const picture = livePicture(panel, panel.label, () => {});
+  const legend = element("p", {}, words.drawIt);
+  const place = element("div", { class: "sketch" }, legend, picture.svg);
+  const show = () => {
+    picture.paint(now());
+    follow();
+  };
   const move = (value: number) => {
     drawn = value;
-    picture.paint({ expected: value });
+    show();
   };
   const control = slider(`${id}-drawn`, input, move);
-  const pull = ({ clientX, buttons, pointerType }: PointerEvent) => {
-    if (buttons === 0 && pointerType === "mouse") return;
-    const { left, width } = picture.svg.getBoundingClientRect();
-    const { box, width: whole } = layoutOf(panel);
-    const [from, to] = panel.view.x;
-    const across = from + (((clientX - left) / width) * whole - box.x) * ((to - from) / box.width);
-    const value = onSlider(sketch, at(across));
+  const set = (_: string, value: number) => {
     control.set(value);
     move(value);
   };
-  picture.svg.addEventListener("pointerdown", (event) => {
-    picture.svg.setPointerCapture(event.pointerId);
-    pull(event);
-  });
-  picture.svg.addEventListener("pointermove", pull);
-  picture.svg.classList.add("pulled");
+  const pulled = { hold: panel.hold, inputs: { expected: input }, now, set };
+  const follow = holdPicture(picture.svg, layoutOf(panel), pulled);
+  place.append(control.row);
   control.set(input.start);
-  picture.paint({ expected: input.start });
-  const legend = element("p", {}, words.drawIt);
-  return {
-    place: element("div", { class: "sketch" }, legend, picture.svg, control.row),
-    value: () => drawn,
-  };
+  show();
+  return { place, value: () => drawn };
 }
 
 /** What was drawn beside what the model says, and the gap in words. */

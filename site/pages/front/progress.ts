@@ -1,24 +1,16 @@
 import { effect } from "@preact/signals-core";
-import type { Given } from "@rollbook/lib";
-import { chapterWork, documentOf, doneOf, dueWork, element, isDue, today } from "@rollbook/page";
+import { dueOn, type Given } from "@rollbook/lib";
+import { chapterWork, documentOf, doneOf, dueWork, element, today } from "@rollbook/page";
 import { words } from "../../say/front.js";
 
 /** What was answered on the page of questions; looked at only, that page alone writes it. */
 const answers = documentOf<readonly Given[]>({
   key: "answers",
   empty: [],
-  read: (kept) => (Array.isArray(kept) ? kept : undefined),
+  read: (kept) => (Array.isArray(kept) ? kept.filter((one) => one !== null) : undefined),
 });
 
-/** How many questions are to be asked again. */
-function questionsDue(): number {
-  const times = new Map<string, { day: number; isRight: boolean }[]>();
-  for (const { asked, occasion, day, idea } of answers.now.value) {
-    if (occasion === "before") continue; // explains nothing
-    times.set(asked, [...(times.get(asked) ?? []), { day, isRight: idea === undefined }]);
-  }
-  return [...times.values()].filter((own) => isDue(own, today())).length;
-}
+const questionsDue = (): number => dueOn(today(), answers.now.value).length;
 
 const work = chapterWork();
 const places = work.map(({ place }) => {
