@@ -2,7 +2,7 @@
 
 export { fromShown } from "../say/units.js";
 export { span, upTo } from "./domain.js";
-export { aboveView, carFromAbove, fromAbove } from "./living/above.js";
+export { aboveView, carFromAbove, fromAbove, outlineAbove } from "./living/above.js";
 export { axleSeenThrough, seenClose, seenView } from "./living/axle.js";
 export { hubOf, leanOf as onBody, roofOf } from "./living/pose.js";
 export { pressedTyre, pressedView, tyrePressed } from "./living/pressed.js";

@@ -11,7 +11,11 @@ export interface PressedTyre {
   /** N */
   readonly load: number;
   /** m², and m of half the patch along the tyre and across it */
-  readonly patch: { readonly area: number; readonly halfLength: number; readonly halfWidth: number };
+  readonly patch: {
+    readonly area: number;
+    readonly halfLength: number;
+    readonly halfWidth: number;
+  };
 }
 
 /** A tyre of an axle under a load, N, at a pressure, Pa. */

@@ -25,6 +25,13 @@ export const talk = {
   notComparable:
     "The set-ups of this run and the one before are not both in the log: begin runs under Run, or take in the file of the device that did.",
   tested: (changes: string) => `Changed against the run before: ${changes}.`,
+  was: (load: string) => `was ${load}`,
+  inTurn: (
+    turn: string,
+    front: { before: string; now: string },
+    rear: { before: string; now: string },
+  ) =>
+    `From behind in a settled left turn at ${turn}; pale: the body before. The outer front tyre goes from ${front.before} to ${front.now}, the outer rear one from ${rear.before} to ${rear.now}.`,
   nothingTested:
     "Nothing was changed against the run before: this is how much feeling moves by itself.",
   confounded: (changes: string) =>
