@@ -9,22 +9,16 @@ import {
   type Point,
   type Tone,
 } from "@rollbook/cells";
-import {
-  type Car,
-  type CornerMoment,
-  cornerMomentAt,
-  type DrivenCorner,
-  latestDrive,
-} from "@rollbook/lib";
+import { type Car, type CornerMoment, cornerMomentAt, type DrivenCorner } from "@rollbook/lib";
 import type { Drawing } from "@rollbook/page";
 import { words } from "../../../say/practice/words.js";
-import type { Look } from "./charts.js";
+import { type Look, tones } from "./charts.js";
 import { wheels } from "./wheels.js";
 
 const ENLARGED = 3; // angles of the known car
 const DIFFERS = 10; // what another drive differs by
 const TYRE = { half: 0.1, long: 0.3 } as const; // m
-const COLUMN = { half: 0.13, high: 0.95, away: 0.36 } as const; // m
+const COLUMN = { half: 0.13, high: 0.95, away: 0.52 } as const; // m
 
 /** How the car stands at a place, as drawn: rad to the left, of the front wheels and of its body. */
 interface Stance {
@@ -34,7 +28,7 @@ interface Stance {
 
 /**
  * The car from above at a place of the corner, its path up the picture: pale the drive that is
- * known, and how the latest one differs from it, enlarged; at each wheel its load as a column.
+ * known, and how the changed car's differs from it, enlarged; at each wheel its load as a column.
  */
 export function differenceAbove(car: Car, known: DrivenCorner, showsSlip: boolean): Drawing<Look> {
   const all = known.moments.flatMap(({ load }) => wheels.map(([end, side]) => load[end][side]));
@@ -44,27 +38,31 @@ export function differenceAbove(car: Car, known: DrivenCorner, showsSlip: boolea
     turned: showsSlip ? -sideSlip : 0,
   });
   return {
-    view: { x: [-1.75, 1.75], y: [-car.wheelbase - 0.75, 1.45] },
+    view: { x: [-1.9, 1.9], y: [-car.wheelbase - 0.75, 1.45] },
     label: words.difference.above,
     draw: ({ drives, distance }) => {
-      const [then, now] = [known, latestDrive(drives)].map((drive) =>
-        cornerMomentAt(drive, distance),
-      ) as [CornerMoment, CornerMoment];
-      const [before, after] = [stanceOf(then), stanceOf(now)];
-      const shown: Stance = {
-        steer: ENLARGED * before.steer + DIFFERS * (after.steer - before.steer),
-        turned: ENLARGED * before.turned + DIFFERS * (after.turned - before.turned),
-      };
-      const pale = { steer: ENLARGED * before.steer, turned: ENLARGED * before.turned };
+      const at = (drive: DrivenCorner) => cornerMomentAt(drive, distance);
+      const before = stanceOf(at(known));
+      const shown = (drive: DrivenCorner) => enlarged(before, stanceOf(at(drive)));
+      const other = drives.changed ?? known;
+      const outlined = (drive: DrivenCorner, tone: Tone) =>
+        outlines(car, shown(drive)).map((points) => line(points, tone, { weight: "fine" }));
       return [
-        arrow([0, 0.72], [0, 1.15], "muted", words.difference.path, "above"),
-        ...outlines(car, pale).map((points) => line(points, "muted", { weight: "fine" })),
-        ...solid(car, shown),
-        ...columns(car, now, then, perNewton),
+        arrow([0, 0.72], [0, 1.15], "muted", words.difference.path, "right"),
+        ...solid(car, shown(other)),
+        ...outlined(known, "muted"),
+        ...(drives.again ? outlined(drives.again, tones.again) : []),
+        ...columns(car, at(other), at(known), perNewton),
       ];
     },
   };
 }
+
+/** A stance as drawn: that of the known car enlarged, and what differs from it more so. */
+const enlarged = (known: Stance, now: Stance): Stance => ({
+  steer: ENLARGED * known.steer + DIFFERS * (now.steer - known.steer),
+  turned: ENLARGED * known.turned + DIFFERS * (now.turned - known.turned),
+});
 
 /** Turns a point to the left about another. */
 const turnedAbout =
