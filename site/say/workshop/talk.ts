@@ -30,8 +30,12 @@ export const talk = {
     turn: string,
     front: { before: string; now: string },
     rear: { before: string; now: string },
-  ) =>
-    `From behind in a settled left turn at ${turn}; pale: the body before. The outer front tyre goes from ${front.before} to ${front.now}, the outer rear one from ${rear.before} to ${rear.now}.`,
+  ) => {
+    const seen = `From behind in a settled left turn at ${turn}; pale: the body before.`;
+    return front.before === front.now && rear.before === rear.now
+      ? `${seen} No load moves: the outer tyres carry ${front.now} in front and ${rear.now} at the rear, as before.`
+      : `${seen} The outer front tyre goes from ${front.before} to ${front.now}, the outer rear one from ${rear.before} to ${rear.now}.`;
+  },
   nothingTested:
     "Nothing was changed against the run before: this is how much feeling moves by itself.",
   confounded: (changes: string) =>

@@ -49,7 +49,7 @@ export function differenceAbove(car: Car, known: DrivenCorner, showsSlip: boolea
         outlines(car, shown(drive)).map((points) => line(points, tone, { weight: "fine" }));
       return [
         arrow([0, 0.72], [0, 1.15], "muted", words.difference.path, "right"),
-        ...solid(car, shown(other)),
+        ...solid(car, shown(other), drives.changed && tones.changed),
         ...outlined(known, "muted"),
         ...(drives.again ? outlined(drives.again, tones.again) : []),
         ...columns(car, at(other), at(known), perNewton),
@@ -83,11 +83,11 @@ function outlines(car: Car, { steer, turned }: Stance): Point[][] {
   return [outlineAbove(car.wheelbase).map(body), ...tyres];
 }
 
-function solid(car: Car, stance: Stance): Mark[] {
-  return outlines(car, stance).flatMap((points, i): Mark[] => {
-    const tone: Tone = i === 0 ? "muted" : "tyres";
-    return [area(points, tone), line(points, i === 0 ? "ink" : tone, { weight: "fine" })];
-  });
+function solid(car: Car, stance: Stance, edge?: Tone): Mark[] {
+  return outlines(car, stance).flatMap((points, i): Mark[] => [
+    area(points, i === 0 ? "muted" : "tyres"),
+    line(points, edge ?? "ink", { weight: "fine" }),
+  ]);
 }
 
 function columns(car: Car, now: CornerMoment, then: CornerMoment, perNewton: number): Mark[] {
