@@ -229,6 +229,7 @@ export * from "./map/map-grid.js";
 export * from "./map/map-of.js";
 export * from "./map/map-reading.js";
 export * from "./map/set-up-map.js";
+export * from "./measure/back-to-base.js";
 export * from "./measure/circle.js";
 export * from "./measure/circle-difference.js";
 export * from "./measure/circle-gradient.js";

@@ -25,6 +25,8 @@ export interface Difference extends Changed {
    * would be measured four times in five; 0 where it is; Infinity for more than 200
    */
   readonly lapsMore: number;
+  /** SI from one run to the next, taken off; nothing where nobody went back to the first set-up. */
+  readonly drift?: Changed;
 }
 
 /** What the laps of one run come to. */
@@ -41,7 +43,7 @@ export interface RunMean {
 
 /** Laps whose mean counts: the fastest of a run. */
 export const FASTEST = 3;
-const CHANCE = 0.95;
+export const CHANCE = 0.95;
 const MOSTLY = 0.8; // how often the laps that are asked for would show it
 const MOST_LAPS = 200;
 
@@ -120,7 +122,7 @@ function byLaps([before]: readonly RunMean[], [after]: readonly RunMean[]): Diff
  *
  * @see the size of a sample for Student's t, Chow, Shao and Wang 2008, ch. 3.1 (from memory)
  */
-function lapsUntil(difference: number, scatter: number, had: number): number {
+export function lapsUntil(difference: number, scatter: number, had: number): number {
   for (let pairs = Math.max(2, Math.ceil(had / FASTEST)); pairs * FASTEST <= MOST_LAPS; pairs++) {
     const laps = pairs * FASTEST;
     const enough = studentT(CHANCE, pairs - 1) + studentT(2 * MOSTLY - 1, pairs - 1);

@@ -14,12 +14,20 @@ import { fromRepeats } from "./repeats.js";
  * @throws Refusal unless both have a run, of two laps where there is one each
  */
 export function lapTimeDifference({ before, after }: TwoSetUps, stopwatch: number): Difference {
-  requireInRange("spread of the stopwatch", stopwatch, 1e-3, 5, "s");
   const timesOf = (runs: TwoSetUps["before"]) => runs.map((laps) => lapTimeOf(laps, stopwatch));
   return differenceOfRuns(timesOf(before), timesOf(after));
 }
 
-function lapTimeOf(times: readonly number[], stopwatch: number): RunMean {
+/**
+ * The lap time of a run, s: the mean of its three fastest laps.
+ *
+ * @param stopwatch - s, standard uncertainty of one lap, above 0
+ * @throws Refusal without laps
+ * @example
+ * lapTimeOf([81, 80, 84, 82], 0.1).value // → 81, by hand: the mean of 80, 81 and 82
+ */
+export function lapTimeOf(times: readonly number[], stopwatch: number): RunMean {
+  requireInRange("spread of the stopwatch", stopwatch, 1e-3, 5, "s");
   if (times.length === 0) throw new Refusal("no-samples", "at least one clean lap is needed.");
   const fastest = [...times].sort((a, b) => a - b).slice(0, FASTEST);
   const { value, scatter = 0, count } = fromRepeats({ values: fastest, tool: 0 });

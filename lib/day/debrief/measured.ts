@@ -1,12 +1,18 @@
 import { type StandingCar, standingCar } from "../../balance/standing-car.js";
 import type { Change } from "../../change/change.js";
 import { figuresOf } from "../../change/figures.js";
-import { usualTools } from "../../measure/circle.js";
+import { backToBase, type PlacedRun } from "../../measure/back-to-base.js";
+import { circleLimit, usualTools } from "../../measure/circle.js";
 import { circleDifference, type TwoSetUps } from "../../measure/circle-difference.js";
 import { predictedCircle } from "../../measure/circle-predicted.js";
 import { combined } from "../../measure/combined.js";
-import { type Changed, changedFrom, type Difference } from "../../measure/difference.js";
-import { lapTimeDifference } from "../../measure/lap-difference.js";
+import {
+  type Changed,
+  changedFrom,
+  type Difference,
+  type RunMean,
+} from "../../measure/difference.js";
+import { lapTimeDifference, lapTimeOf as lapTimeOfRun } from "../../measure/lap-difference.js";
 import type { Measured } from "../../measure/measured.js";
 import { orUndefined } from "../../refusal.js";
 import { canonical } from "../log/canonical.js";
@@ -45,6 +51,8 @@ interface Sides {
 /**
  * What was measured of what was tested in a run, from all runs of the day with the one set-up and the
  * other on the same road: laps of a driver are held against that driver's own only.
+ *
+ * Where a driver went back to the one set-up, what drifted between is told and taken off.
  *
  * Nothing where the set-ups are not both in the log, or nothing was measured on both.
  */
@@ -107,6 +115,20 @@ function sidesOf(log: Log, event: EventEntry, run: number, car: number): Sides {
 /** Laps of a run by who drove them. */
 type Driven = ReadonlyMap<string, readonly number[]>;
 
+/** All runs of both in the order of the day, each by whom it was driven. */
+function placedRuns(
+  { before, after }: Sides,
+  lapsOf: (run: number) => Driven,
+  meanOf: (laps: readonly number[]) => RunMean,
+): PlacedRun[] {
+  return [...before, ...after].flatMap((run) =>
+    [...lapsOf(run)].map(([driver, laps]) => ({
+      ...{ driver, run, tested: after.includes(run) },
+      ...meanOf(laps),
+    })),
+  );
+}
+
 /** Runs side by side, each driver's own only, in the order in which they were driven. */
 function pairedRuns({ before, after }: Sides, lapsOf: (run: number) => Driven): TwoSetUps {
   const [was, is] = [before, after].map((runs) => runs.map(lapsOf));
@@ -126,7 +148,7 @@ const entriesIn = ({ log, event, car }: Sides, run: number): MeasurementEntry[] 
   );
 
 function circleOf(sides: Sides, before: StandingCar, after: StandingCar) {
-  const runs = pairedRuns(sides, (run) => {
+  const lapsOf = (run: number): Driven => {
     const laps = new Map<string, readonly number[]>();
     for (const entry of entriesIn(sides, run)) {
       const times = valuesOf(entry, measurable.circleLap);
@@ -134,7 +156,7 @@ function circleOf(sides: Sides, before: StandingCar, after: StandingCar) {
       if (times.length > 0) laps.set(key, [...(laps.get(key) ?? []), ...times]);
     }
     return laps;
-  });
+  };
   const radius = [...sides.before, ...sides.after]
     .flatMap((run) => entriesIn(sides, run))
     .flatMap((entry) => valuesOf(entry, measurable.circleRadius))
@@ -144,7 +166,10 @@ function circleOf(sides: Sides, before: StandingCar, after: StandingCar) {
     radius: { value: radius, spread: usualTools.radius },
     stopwatch: usualTools.stopwatch,
   };
-  const difference = orUndefined(() => circleDifference(circle, runs));
+  const meanOf = (laps: readonly number[]) => circleLimit(circle, laps);
+  const difference =
+    orUndefined(() => backToBase(placedRuns(sides, lapsOf, meanOf))) ??
+    orUndefined(() => circleDifference(circle, pairedRuns(sides, lapsOf)));
   const predicted = orUndefined(() => {
     const [was, is] = [before, after].map(({ handling }) => predictedCircle(handling, radius));
     return (is?.limit ?? 0) - (was?.limit ?? 0);
@@ -155,7 +180,7 @@ function circleOf(sides: Sides, before: StandingCar, after: StandingCar) {
 function lapTimeOf(sides: Sides) {
   const { log, event, car } = sides;
   const driven = driverRuns(log, event).filter((one) => one.car === car);
-  const runs = pairedRuns(sides, (run) => {
+  const lapsOf = (run: number): Driven => {
     const own = driven.filter((one) => one.run === run && one.entries.some(hasLaps));
     return new Map(
       own.map(({ driver, entries }) => [
@@ -163,8 +188,11 @@ function lapTimeOf(sides: Sides) {
         entries.flatMap(({ lapTimes = [] }) => lapTimes),
       ]),
     );
-  });
-  const difference = orUndefined(() => lapTimeDifference(runs, usualTools.stopwatch));
+  };
+  const meanOf = (laps: readonly number[]) => lapTimeOfRun(laps, usualTools.stopwatch);
+  const difference =
+    orUndefined(() => backToBase(placedRuns(sides, lapsOf, meanOf))) ??
+    orUndefined(() => lapTimeDifference(pairedRuns(sides, lapsOf), usualTools.stopwatch));
   return difference && { difference };
 }
 

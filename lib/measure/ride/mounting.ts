@@ -2,6 +2,7 @@ import { Refusal } from "../../refusal.js";
 import { DEGREE, GRAVITY } from "../../units.js";
 import type { AtRest } from "./at-rest.js";
 import { atTime, type Evenly, integral, type Row, STEP, smooth, stepsIn } from "./evenly.js";
+import { latenessOf } from "./lateness.js";
 import type { Fix, Three } from "./ride.js";
 import { cross, dot, lengthOf, plus, times, unit } from "./vectors.js";
 
@@ -39,7 +40,8 @@ const PUSHED = 1; // m/s²: less says little of where forward is
  * with the force across.
  *
  * All forces with the opposite sign look like a drive in a mirror: only the course that satellites
- * tell says which it was.
+ * tell says which it was. Speeds that go with nothing that was felt are not of this drive, and their
+ * courses neither.
  *
  * @throws Refusal where the car neither braked nor accelerated straight on, or never turned
  * @see Gustafsson, Statistical Sensor Fusion, ch. 13 (sensors and their mounting), from memory
@@ -53,7 +55,7 @@ export function mountingOf(ride: Evenly, rest: AtRest, fixes: readonly Fix[]): M
     ),
   };
   const scale = GRAVITY / lengthOf(rest.gravity);
-  const forward = forwardOf(ride, calm, rest, fixes);
+  const { forward, lag } = forwardOf(ride, calm, rest, fixes);
   const left = cross(up, forward);
   const across = alongAxis(calm.force, left);
   const { order, sign } = turnsOf(calm.turn, { up, forward, across });
@@ -61,7 +63,7 @@ export function mountingOf(ride: Evenly, rest: AtRest, fixes: readonly Fix[]): M
     order.map((axis) => calm.turn[axis] as Row),
     times(up, sign),
   );
-  const mirrored = mirrorOf(ride, yaw, fixes);
+  const mirrored = lag === undefined ? 0 : mirrorOf(ride, yaw, fixes, lag);
   const forceSign = mirrored < 0 ? -1 : 1;
   return {
     axes: [times(forward, forceSign), left, times(up, forceSign)],
@@ -86,7 +88,7 @@ interface Calm {
 }
 
 /** Forward on the level, by how the force moves while the car goes straight on. */
-function forwardOf(ride: Evenly, calm: Calm, rest: AtRest, fixes: readonly Fix[]): Three {
+function forwardOf(ride: Evenly, calm: Calm, rest: AtRest, fixes: readonly Fix[]) {
   const up = unit(rest.gravity);
   const flat = ride.force.map((_, axis) => {
     const lift = alongAxis(calm.force, up);
@@ -100,7 +102,9 @@ function forwardOf(ride: Evenly, calm: Calm, rest: AtRest, fixes: readonly Fix[]
       "no-straight-braking",
       "The ride has no straight braking or accelerating from which forward could be found.",
     );
-  return times(axis, forwardSign(ride, alongAxis(calm.force, axis), rest, fixes));
+  const along = alongAxis(calm.force, axis);
+  const { lag, sign } = latenessOf(integral(along), ride.start, fixes) ?? {};
+  return { forward: times(axis, sign ?? signAtStart(along, rest)), lag };
 }
 
 /** The direction in which pushes are strongest, where there are enough and they have one. */
@@ -144,22 +148,12 @@ function middleOf(pushed: readonly Three[]): Three {
   return plus(a, times(apart, -dot(a, apart) / dot(apart, apart))); // off the line through both
 }
 
-/** 1 where an axis points forward: speeds go up with it, or the car first moves that way. */
-function forwardSign(ride: Evenly, along: Row, rest: AtRest, fixes: readonly Fix[]): 1 | -1 {
+/** 1 where an axis points the way in which the car first moves. */
+function signAtStart(along: Row, rest: AtRest): 1 | -1 {
   const gained = integral(along);
-  if (fixes.length > 10) {
-    let together = 0;
-    for (let k = 0; k + 3 < fixes.length; k++) {
-      const [a, b] = [fixes[k] as Fix, fixes[k + 3] as Fix];
-      const by =
-        atTime(gained, ride.start, b.time - 0.5) - atTime(gained, ride.start, a.time - 0.5);
-      together += by * (b.speed - a.speed);
-    }
-    return together >= 0 ? 1 : -1;
-  }
   const left = rest.stretches[0]?.to ?? 0;
   const moving = along.findIndex((value, i) => i >= left && Math.abs(value) > PUSHED);
-  const until = Math.min(ride.count - 1, Math.max(moving, left) + stepsIn(1.5));
+  const until = Math.min(along.length - 1, Math.max(moving, left) + stepsIn(1.5));
   return (gained[until] ?? 0) - (gained[left] ?? 0) >= 0 ? 1 : -1;
 }
 
@@ -203,7 +197,7 @@ function alike(a: Row, b: Row): number {
 const FAST_ENOUGH = 4; // m/s for a course to be one
 
 /** 1 where courses turn as the yaw rate has it, −1 where the other way, 0 where none is told. */
-function mirrorOf(ride: Evenly, yaw: Row, fixes: readonly Fix[]): 1 | 0 | -1 {
+function mirrorOf(ride: Evenly, yaw: Row, fixes: readonly Fix[], lag: number): 1 | 0 | -1 {
   const turned = integral(yaw);
   let [together, count] = [0, 0];
   for (let k = 0; k + 1 < fixes.length; k++) {
@@ -211,7 +205,7 @@ function mirrorOf(ride: Evenly, yaw: Row, fixes: readonly Fix[]): 1 | 0 | -1 {
     if (a.course === undefined || b.course === undefined || b.time - a.time > 3) continue;
     if (Math.min(a.speed, b.speed) < FAST_ENOUGH) continue;
     const toLeft = Math.sin(a.course - b.course); // a course goes clockwise
-    const by = atTime(turned, ride.start, b.time - 0.5) - atTime(turned, ride.start, a.time - 0.5);
+    const by = atTime(turned, ride.start, b.time - lag) - atTime(turned, ride.start, a.time - lag);
     together += toLeft * Math.sin(by);
     count += Math.abs(by) > 5 * DEGREE ? 1 : 0;
   }

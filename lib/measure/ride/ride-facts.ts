@@ -3,6 +3,7 @@ import { type AtRest, atRest } from "./at-rest.js";
 import { type CornerSteps, cornersIn, peakOf, secondsOf } from "./corners.js";
 import { evenly, integral, meanOver, type Row, STEP, type Stretch, smooth } from "./evenly.js";
 import { type InCar, inCar } from "./in-car.js";
+import { FEWEST } from "./lateness.js";
 import { type Mounting, mountingOf } from "./mounting.js";
 import { type Ride, requireRide } from "./ride.js";
 import {
@@ -46,6 +47,8 @@ export interface RideFacts {
   readonly corners: readonly RideCorner[];
   /** s by which satellites were late, and m/s by which they scattered; nothing without them */
   readonly satellites?: Pick<Speed, "lag" | "scatter">;
+  /** Whether their speeds go with nothing that was felt: too late by far, or of another drive. */
+  readonly speedsLeftOut: boolean;
   /** Nothing where fewer than three corners tell it. */
   readonly rollGradient?: RollGradient;
 }
@@ -74,6 +77,7 @@ export function rideFacts(ride: Ride): RideFacts {
     ...{ mounting, rest: { gravity, bias, duration } },
     corners: cornerFacts(car, reads, speed, gradient),
     ...(speed && { satellites: { lag: speed.lag, scatter: speed.scatter } }),
+    speedsLeftOut: speed === undefined && ride.fixes.length >= FEWEST,
     ...(gradient && { rollGradient: gradient }),
   };
 }

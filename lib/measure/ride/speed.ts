@@ -1,5 +1,6 @@
 import { atTime, integral, type Row, STEP, stepsIn } from "./evenly.js";
 import type { InCar } from "./in-car.js";
+import { latenessOf } from "./lateness.js";
 import type { Fix } from "./ride.js";
 
 /** How fast the car went, from satellites and from what it felt along. */
@@ -14,8 +15,6 @@ export interface Speed {
   readonly known: (step: number) => boolean;
 }
 
-const LATEST = 1.5; // s
-const FEWEST = 10; // readings
 const NEAR = 3; // s
 const REACH = 1.2; // s: readings count by their distance in time, as a normal curve has it
 
@@ -23,13 +22,13 @@ const REACH = 1.2; // s: readings count by their distance in time, as a normal c
  * Speed at each step: what was felt along, summed up, and laid on the satellites' readings once these
  * are moved back by their lag, which is the one at which both go together best.
  *
- * @returns nothing for fewer than ten readings
+ * @returns nothing for fewer than ten readings, or where they do not go with what was felt
  * @see Gustafsson, Statistical Sensor Fusion, ch. 7 (fusing by complementary bands), from memory
  */
 export function speedOf(car: InCar, fixes: readonly Fix[]): Speed | undefined {
-  if (fixes.length < FEWEST) return undefined;
   const gained = integral(car.along);
-  const lag = lagOf(car, gained, fixes);
+  const { lag } = latenessOf(gained, car.start, fixes) ?? {};
+  if (lag === undefined) return undefined;
   const times = fixes.map(({ time }) => time - lag);
   const missing = fixes.map(({ speed }, k) => speed - atTime(gained, car.start, times[k] ?? 0));
   const added = laidOn(car, times, missing);
@@ -42,26 +41,6 @@ export function speedOf(car: InCar, fixes: readonly Fix[]): Speed | undefined {
     near.fill(1, Math.max(0, middle - stepsIn(NEAR)), Math.max(0, middle + stepsIn(NEAR)));
   }
   return { lag, at, scatter, known: (step) => near[step] === 1 };
-}
-
-/** The lag at which gains of speed over two readings are most like what was felt. */
-function lagOf(car: InCar, gained: Row, fixes: readonly Fix[]): number {
-  const misfits: number[] = [];
-  for (let lag = 0; lag <= LATEST + 1e-9; lag += 0.05) {
-    const off = fixes.slice(2).map((fix, k) => {
-      const before = fixes[k] as Fix;
-      const felt =
-        atTime(gained, car.start, fix.time - lag) - atTime(gained, car.start, before.time - lag);
-      return fix.speed - before.speed - felt;
-    });
-    const mean = off.reduce((sum, one) => sum + one, 0) / off.length;
-    misfits.push(off.reduce((sum, one) => sum + (one - mean) ** 2, 0));
-  }
-  const best = misfits.indexOf(Math.min(...misfits));
-  const [a, b, c] = [misfits[best - 1], misfits[best] ?? 0, misfits[best + 1]];
-  if (a === undefined || c === undefined) return best * 0.05;
-  const bend = a - 2 * b + c;
-  return (best + (bend > 0 ? (a - c) / (2 * bend) : 0)) * 0.05; // top of the parabola through three
 }
 
 /** Straight lines through the readings near each step, weighted by how near. */

@@ -98,6 +98,8 @@ export const words = {
   phoneHead: "How the phone lay",
   lag: (seconds: string, scatter: string) =>
     `Satellites told speed ${seconds} late, each reading off by ${scatter} or so.`,
+  speedsLeftOut:
+    "What satellites told of speed goes with nothing that the phone felt: it is more than three seconds late, or of another drive. It was left out, and their courses too.",
   rest: (seconds: string) => `It stood still for ${seconds} in all.`,
   tableHead: "Take a table in",
   tableLead:

@@ -28,8 +28,10 @@ export const measured = {
   notMeasured: "not measured: it may be nothing",
   more: (laps: number) => `${laps} laps more of each would show it`,
   tooMany: "it takes more laps than a day has",
+  drift: (drift: string) =>
+    `the first set-up was driven again: ${drift} from run to run is drift, and taken off`,
   unpaired: "one run each: what drifts in the day counts as the change",
-  own: "Balance: the middle of all places and drivers, above 0 where the front slides earlier; no gauge measures it. Circle: the hardest turn. Laps are held against those of the same driver only, on all runs of the day with the one set-up and the other.",
+  own: "Balance: the middle of all places and drivers, above 0 where the front slides earlier; no gauge measures it. Circle: the hardest turn. Laps are held against those of the same driver only, on all runs of the day with the one set-up and the other; where one of them was driven again, what drifted between is told from the change.",
   write: "Write down what was measured",
   driver: "Who drove",
   radius: "Radius of the circle to the middle between the wheel tracks",
@@ -89,16 +91,33 @@ export const measuredInWords = (found: MeasuredChange, reader: Reader): string[]
     const model =
       predicted === undefined ? "" : signedAmount(quantity, predicted, decimals, reader);
     const amount = changedAmount(one.difference, quantity, decimals, reader);
-    return [measured.line(measured.rows[key], amount, model, whetherMeasured(one.difference))];
+    return [
+      measured.line(
+        measured.rows[key],
+        amount,
+        model,
+        whetherMeasured(one.difference, [quantity, decimals], reader),
+      ),
+    ];
   });
 
 /** Whether it was measured, and what more laps would tell. */
-export function whetherMeasured(changed: Changed & Partial<Difference>): string {
-  const { measured: isMeasured, byChance, lapsMore, paired } = changed;
+export function whetherMeasured(
+  changed: Changed & Partial<Difference>,
+  [quantity, decimals]: readonly [Quantity, number],
+  reader: Reader,
+): string {
+  const { measured: isMeasured, byChance, lapsMore, paired, drift } = changed;
   const told = isMeasured ? measured.isMeasured(byChance) : measured.notMeasured;
   const more =
     isMeasured || lapsMore === undefined
       ? []
       : [Number.isFinite(lapsMore) ? measured.more(lapsMore) : measured.tooMany];
-  return [told, ...more, ...(paired === false ? [measured.unpaired] : [])].join("; ");
+  const drifted = drift && measured.drift(changedAmount(drift, quantity, decimals, reader));
+  return [
+    told,
+    ...more,
+    ...(drifted ? [drifted] : []),
+    ...(paired === false ? [measured.unpaired] : []),
+  ].join("; ");
 }

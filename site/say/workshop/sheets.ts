@@ -21,6 +21,9 @@ export const sheets = {
   sheetBefore: "Before",
   screenHelp:
     "On a phone the sheets below can be read as they are. On the wall they come one by one, in large type, and never the answer key or the pages to take home.",
+  cardsSay:
+    "A change card says what hands do and nothing of what it moves, so that nobody knows beforehand what to feel. What each change moves, how sure that is, and which measurement would make it surer stands in the answer key, for the instructor alone.",
+  cardsSure: "Show the answer key",
   footer: (day: string, place: string) => `${day} · ${place} · Rollbook`,
   working: "Laying the sheets out …",
   nothing: "Choose at least one sheet.",

@@ -12,7 +12,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "lent-pages.test.ts": ["index"],
   "living-car.test.ts": ["index", "03-distribution-between-axles", "07-how-fast-the-load-arrives"],
   "map.test.ts": ["map"],
-  "measure.test.ts": ["measure"],
+  "measure.test.ts": ["measure", "index", "your-car"],
   "memory.test.ts": ["map", "01-load-transfer"],
   "nginx.test.ts": ["00-start-here", "01-load-transfer"],
   "offline.test.ts": ["every page"],

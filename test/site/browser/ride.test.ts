@@ -22,34 +22,47 @@ const keeps = {
   }),
 };
 
-/** Sensors of a phone that lies on its back and turns a little, through the browser's own emulation. */
-async function playSensors(cdp: CDPSession): Promise<void> {
+const sensors = ["accelerometer", "linear-acceleration", "gyroscope"] as const;
+
+/** What a phone feels that lies on its back while it is pushed to the right and turns, through the browser's own emulation. */
+async function play(cdp: CDPSession, push: number, turn: number): Promise<void> {
   const readings = {
-    accelerometer: { x: 0.3, y: 0.2, z: 9.8 },
-    "linear-acceleration": { x: 0.3, y: 0.2, z: 0 },
-    gyroscope: { x: 0, y: 0, z: 0.1 },
-  } as const;
-  for (const [type, xyz] of Object.entries(readings) as [keyof typeof readings, { x: number }][]) {
-    const metadata = { available: true, minimumFrequency: 1, maximumFrequency: 60 };
-    await cdp.send("Emulation.setSensorOverrideEnabled", { enabled: true, type, metadata });
+    accelerometer: { x: push, y: 0.2, z: 9.8 },
+    "linear-acceleration": { x: push, y: 0.2, z: 0 },
+    gyroscope: { x: 0, y: 0, z: turn },
+  };
+  for (const type of sensors)
     await cdp.send("Emulation.setSensorOverrideReadings", {
       type,
-      reading: { xyz: xyz as { x: number; y: number; z: number } },
+      reading: { xyz: readings[type] },
     });
-  }
 }
 
+async function withSensors(cdp: CDPSession): Promise<void> {
+  const metadata = { available: true, minimumFrequency: 1, maximumFrequency: 60 };
+  for (const type of sensors)
+    await cdp.send("Emulation.setSensorOverrideEnabled", { enabled: true, type, metadata });
+  await play(cdp, 0.3, 0.1);
+}
+
+/** Where satellites see it, how fast and going which way. */
+const seen = (cdp: CDPSession, longitude: number) =>
+  cdp.send("Emulation.setGeolocationOverride", {
+    ...{ latitude: 50, longitude, accuracy: 3, speed: 12.5, heading: 90 },
+  });
+
 /** The pieces of all rides, as the browser's database has them. */
-const pieces = (page: Page): Promise<number[][]> =>
+const pieces = (page: Page, of: "felt" | "fixes" = "felt"): Promise<number[][]> =>
   page.evaluate(
-    () =>
+    (of) =>
       new Promise((resolve) => {
         const request = indexedDB.open("rollbook-rides", 1);
         request.onsuccess = () => {
           const all = request.result.transaction("pieces").objectStore("pieces").getAll();
-          all.onsuccess = () => resolve(all.result.map(({ felt }) => [...felt]));
+          all.onsuccess = () => resolve(all.result.map((piece) => [...piece[of]]));
         };
       }),
+    of,
   );
 
 const timesOf = (felt: readonly number[]) => felt.filter((_, i) => i % 7 === 0);
@@ -64,10 +77,15 @@ describe("a phone that rides along", () => {
       ?.newContext({ ...phone, permissions });
     const page = await context?.newPage();
     if (!context || !page) throw new Error("no browser");
-    await playSensors(await context.newCDPSession(page));
+    const cdp = await context.newCDPSession(page);
+    await withSensors(cdp);
+    await seen(cdp, 8);
     await page.goto(`${origin()}/ride.html`);
     await page.locator("#ride-try").click();
     await page.locator("#ride-start").click();
+    await page.locator(".running", { hasText: "Recording: 1 s" }).waitFor();
+    await play(cdp, 4, 0.4);
+    await seen(cdp, 8.0001);
     await page.locator(".running", { hasText: "Recording: 3 s" }).waitFor();
     const now = await page.evaluate(() => performance.now() / 1000);
     const killer = await context.newCDPSession(page);
@@ -81,8 +99,14 @@ describe("a phone that rides along", () => {
       const [first = 0] = timesOf(piece);
       expect((timesOf(piece).at(-1) ?? 0) - first).toBeLessThan(0.8); // half a second, and what a busy machine adds
     }
-    expect(kept[0]?.slice(1, 4).map((one) => Math.round(one * 10) / 10)).toEqual([0.3, 0.2, 9.8]);
-    expect(kept[0]?.[6]).toBeCloseTo(0.1, 2);
+    const felt = kept.flatMap((piece) =>
+      timesOf(piece).map((_, i) => piece.slice(7 * i + 1, 7 * i + 7)),
+    );
+    const rounded = (one: number[] = []) => one.map((value) => Math.round(value * 10) / 10);
+    expect(rounded(felt[0])).toEqual([0.3, 0.2, 9.8, 0, 0, 0.1]);
+    expect(rounded(felt.at(-1))).toEqual([4, 0.2, 9.8, 0, 0, 0.4]); // as it was pushed and turned then
+    const [fix = []] = (await pieces(after, "fixes")).filter((one) => one.length > 0);
+    expect([fix[1], fix[2]]).toEqual([12.5, Math.PI / 2]); // m/s, and rad from north
     expect(await after.locator(".rides li").count()).toBe(1);
     await context.close();
   });

@@ -117,6 +117,10 @@ describe("a day in the workshop", () => {
       await page.locator(`#sheet-${kind}`).check();
     await page.locator(".letters-a-d").waitFor();
     expect(await page.locator(".secret").count()).toBe(0);
+    await page.locator("#cards-sure").click(); // what the cards' changes move, and how sure that is
+    await page.locator(".secret .key button", { hasText: "How sure is this?" }).first().waitFor();
+    expect(await page.locator("#cards-sure").count()).toBe(0);
+    await page.locator("#sheet-key").uncheck();
     const a4 = await printed(page);
     expect(a4.sizes).toEqual(["595 × 842"]); // ISO 216: 210 mm × 297 mm
     expect(a4.pages).toBeGreaterThanOrEqual(6);

@@ -138,9 +138,11 @@ function Numbers({ corners }: { readonly corners: readonly RideCorner[] }) {
   );
 }
 
-function Phone({ facts: { satellites, rest, mounting } }: { readonly facts: RideFacts }) {
+function Phone({ facts }: { readonly facts: RideFacts }) {
+  const { satellites, speedsLeftOut, rest, mounting } = facts;
   return (
     <p class="note">
+      {speedsLeftOut && words.speedsLeftOut}{" "}
       {satellites &&
         words.lag(format("time", satellites.lag, 1), format("speed", satellites.scatter, 1))}{" "}
       {words.rest(format("time", rest.duration, 0))} {!mounting.sidesKnown && words.sidesUnknown}

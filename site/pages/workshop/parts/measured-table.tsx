@@ -54,7 +54,7 @@ function figureRows(found: MeasuredChange | undefined) {
       <>
         {changedAmount(difference, quantity, decimals, reader)}
         <br />
-        <small>{whetherMeasured(difference)}</small>
+        <small>{whetherMeasured(difference, [quantity, decimals], reader)}</small>
       </>,
     ];
   });

@@ -8,7 +8,14 @@ const { sheets: said } = words;
 const sizes = paperSizes.map((value) => ({ value, text: said.papers[value] }));
 
 /** What to print, and on which paper. */
-export function Controls({ onTheWall }: { readonly onTheWall: () => void }) {
+export function Controls({
+  hasCards,
+  onTheWall,
+}: {
+  /** Whether hands go to a car, so that there are cards. */
+  readonly hasCards: boolean;
+  readonly onTheWall: () => void;
+}) {
   return (
     <div class="controls">
       <Chips
@@ -41,6 +48,14 @@ export function Controls({ onTheWall }: { readonly onTheWall: () => void }) {
         </Button>
       </p>
       <p class="quiet">{said.screenHelp}</p>
+      {hasCards && !isChosen("key") && (
+        <div class="cards-sure">
+          <p class="quiet">{said.cardsSay}</p>
+          <Button id="cards-sure" work={() => choose("key", true)}>
+            {said.cardsSure}
+          </Button>
+        </div>
+      )}
     </div>
   );
 }

@@ -40,7 +40,10 @@ function SheetsOf({ day, open }: { readonly day: Draft; readonly open: boolean }
   const forAll = shown.filter((kind) => kind !== "key" && kind !== "home");
   return (
     <>
-      <Controls onTheWall={() => (forAll.length > 0 ? openSheetWall() : say(said.nothing))} />
+      <Controls
+        hasCards={shown.includes("cards")}
+        onTheWall={() => (forAll.length > 0 ? openSheetWall() : say(said.nothing))}
+      />
       <div class="papers" id="papers" data-paper={chosen.value.paper}>
         {!current && <p>{said.working}</p>}
         {current && shown.length === 0 && <p>{said.nothing}</p>}

@@ -123,6 +123,24 @@ describe("what was measured of a change", () => {
     expect(told?.measured).toBe(true);
   });
 
+  test("where the first set-up was driven again: what drifts evenly is told and taken off", () => {
+    const drifting = exampleLog.entries.map((entry) => {
+      const { runNumber = 9 } = entry as { runNumber?: number };
+      if (entry.kind !== "run" || entry.driver !== "Ada" || runNumber > 3) return entry;
+      const base = 80 + 0.5 * runNumber - (runNumber === 2 ? 0.7 : 0); // as run 2 alone has the change
+      return { ...entry, lapTimes: [base, base + 0.1, base + 0.2] };
+    });
+    const [there, back] = [2, 3].map(
+      (run) => measuredIn({ entries: drifting }, event, run)?.lapTime?.difference,
+    );
+    expect(there?.value).toBeCloseTo(-0.7, 9);
+    expect(there?.drift?.value).toBeCloseTo(0.5, 9);
+    expect([there?.measured, there?.drift?.measured]).toEqual([true, true]);
+    expect(back?.value).toBeCloseTo(0.7, 9); // the way back
+    // laps scatter by 0.1, three a run, six degrees of freedom: variance of b − (a₁ + a₂)/2 is 1.5·0.1²/3
+    expect(there?.within).toBeCloseTo(1.943 * Math.sqrt((1.5 * 0.01) / 3), 3);
+  });
+
   test("comes for each run of the day but the first", () => {
     expect(measuredOfDay(exampleLog, event).map(({ run }) => run)).toEqual([2, 3, 4, 5, 6]);
   });

@@ -20,7 +20,7 @@ import {
 
 /** Drives, each felt by several phones that lie anyhow: 18 rides, and 300 in the long tier. */
 const LONG = process.env.LAW_RUNS !== undefined;
-const [DRIVES, PHONES] = LONG ? [60, 5] : [3, 6];
+const [DRIVES, PHONES] = LONG ? [30, 10] : [3, 6];
 
 vi.setConfig({ testTimeout: LONG ? 1_200_000 : 120_000 });
 
@@ -148,6 +148,53 @@ const road = leaningRoad(2);
 const [{ drive, phone }] = tried as [Tried];
 const ride = asAPhoneFelt(drive, leaningRoad(1), phone, 7);
 
+describe("satellites that tell speed later than they should", () => {
+  const lateBy = (late: number) =>
+    rideFacts(asAPhoneFelt(drive, leaningRoad(1), { ...phone, late }, 7));
+
+  test("by two and a half seconds are found so, and tell as much as before", () => {
+    const { satellites, speedsLeftOut, rollGradient } = lateBy(2.5);
+    expect(Math.abs((satellites?.lag ?? NaN) - 2.5)).toBeLessThan(1 / 6);
+    expect(speedsLeftOut).toBe(false);
+    expect(rollGradient?.balance).toBeDefined();
+  });
+
+  test.each([4, 10])("by %i s are left out, which is told: no speed, no side", (late) => {
+    const { satellites, speedsLeftOut, mounting, rollGradient, corners } = lateBy(late);
+    expect([satellites, speedsLeftOut, mounting.sidesKnown]).toEqual([undefined, true, false]);
+    expect(corners.some(({ entrySpeed }) => entrySpeed !== undefined)).toBe(false);
+    const { value = NaN, integrated } = rollGradient ?? {};
+    expect(integrated).toBeDefined();
+    expect(Math.abs(value / trueGradient(drive) - 1)).toBeLessThan(0.1);
+  });
+});
+
+describe("worse sensors, and a ride that begins as the car drives off", () => {
+  const worse: Phone = {
+    ...phone,
+    bias: [3 * DEGREE, -5 * DEGREE, 4 * DEGREE],
+    shakes: { force: 0.5, turn: 1 * DEGREE },
+  };
+  const felt = asAPhoneFelt(drive, leaningRoad(1), worse, 7);
+  const from = (seconds: number): Ride => ({
+    felt: felt.felt.filter(({ time }) => time > 100 + seconds),
+    fixes: felt.fixes.filter(({ time }) => time > 100 + seconds),
+  });
+
+  test.each([
+    ["from the start", 0],
+    ["from an even push of 3 m/s² that lasts longer than any rest", 6],
+    ["from between two turns", 30],
+  ])("rest is where it stood, %s", (_, seconds) => {
+    const { rest, rollGradient, corners } = rideFacts(from(seconds));
+    for (const [i, bias] of rest.bias.entries())
+      expect(Math.abs(bias - (worse.bias[worse.order[i] ?? 0] ?? 0))).toBeLessThan(0.2 * DEGREE);
+    const { value = NaN, spread = NaN } = rollGradient ?? {};
+    expect(Math.abs(value - trueGradient(drive))).toBeLessThan(2.5 * spread);
+    expect(corners.length).toBeGreaterThanOrEqual(8);
+  });
+});
+
 describe("a ride without satellites", () => {
   const facts = rideFacts({ ...ride, fixes: [] });
 
@@ -156,7 +203,7 @@ describe("a ride without satellites", () => {
     expect(balance).toBeUndefined();
     expect(integrated).toBeDefined();
     expect(Math.abs(value / trueGradient(drive) - 1)).toBeLessThan(0.1);
-    expect(facts.satellites).toBeUndefined();
+    expect([facts.satellites, facts.speedsLeftOut]).toEqual([undefined, false]);
     for (const { entrySpeed, radius } of facts.corners)
       expect([entrySpeed, radius]).toEqual([undefined, undefined]);
   });
