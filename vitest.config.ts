@@ -23,7 +23,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "lib",
-          include: ["test/{lib,outside,site/say,site/paddock}/**/*.test.ts"],
+          include: ["test/{lib,outside,packages,site/say,site/paddock}/**/*.test.ts"],
           testTimeout: 300_000,
         },
       },

@@ -79,6 +79,45 @@ function subtract(row: number[], other: readonly number[], factor: number, from:
   for (let j = from; j < row.length; j++) row[j] = (row[j] ?? 0) - factor * (other[j] ?? 0);
 }
 
+/** Unknowns of equations of which each has only those from its own on. */
+export const solveUpper = (upper: Matrix, right: readonly number[]): number[] =>
+  substitute(upper.map((row, i) => [...row, right[i] ?? 0]));
+
+/**
+ * Rows of at least as many equations as unknowns, turned so that each has only the unknowns from its
+ * own on; what the unknowns cannot meet is left in the rest of the right side, of the same size as before.
+ *
+ * @see R and Qᵀb of A = Q·R by Householder's reflections, Golub & Van Loan 2013, ch. 5.2
+ */
+export function triangular(
+  matrix: Matrix,
+  right: readonly number[],
+): { readonly upper: number[][]; readonly right: number[] } {
+  const columns = matrix[0]?.length ?? 0;
+  const rows = matrix.map((row, i) => [...row, right[i] ?? 0]);
+  for (let j = 0; j < columns; j++) reflect(rows, j);
+  const upper = rows.slice(0, columns);
+  return {
+    upper: upper.map((row, i) => row.slice(0, columns).map((entry, j) => (j < i ? 0 : entry))),
+    right: upper.map((row) => row[columns] ?? 0),
+  };
+}
+
+/** Mirrors rows so that a column has nothing left below its diagonal. */
+function reflect(rows: number[][], column: number): void {
+  const across = rows.map((row, i) => (i < column ? 0 : (row[column] ?? 0)));
+  const first = across[column] ?? 0;
+  across[column] = first + (first < 0 ? -1 : 1) * Math.hypot(...across); // no digits lost: same signs
+  const size = dot(across, across);
+  if (size === 0) return;
+  for (let j = column; j < (rows[0]?.length ?? 0); j++) {
+    const along = rows.reduce((sum, row, i) => sum + (row[j] ?? 0) * (across[i] ?? 0), 0);
+    rows.forEach((row, i) => {
+      row[j] = (row[j] ?? 0) - ((2 * along) / size) * (across[i] ?? 0);
+    });
+  }
+}
+
 /** Matrix times vector. */
 export const multiply = (matrix: Matrix, vector: readonly number[]): number[] =>
   matrix.map((row) => dot(row, vector));

@@ -30,8 +30,7 @@ export interface Jacking {
  * Each wheel passes on its side force times the slope h/(t/2). Their sum lifts the body when the
  * outer tyre carries more; their difference is the load transfer through the links,
  * (F_outer + F_inner)·h/t, which does not depend on how the tyres split the side force.
- * Symmetrical axle, both slopes alike; for a rolled linkage pass each wheel's own height to
- * {@link wheelJacking}.
+ * Symmetrical axle, both slopes alike: not for a rolled linkage, whose wheels have a height each.
  *
  * @throws Refusal naming the field outside its range
  * @example

@@ -6,9 +6,6 @@ import { type Axles, eachAxle } from "./wheels.js";
  *
  * No axle moves more than half its load: what its lifted inside wheel cannot give, the other takes.
  *
- * @param total - N moved by both axles together, at least 0
- * @param frontShare - share asked of the front axle, 0–1
- * @param axleLoads - N on both tyres of each axle
  * @returns transfers that sum to the total, unless the car has no more to move
  * @throws Refusal when a number is outside its range
  * @example
@@ -20,8 +17,11 @@ export function shareTransfer({
   frontShare,
   axleLoads,
 }: {
+  /** N moved by both axles together, at least 0 */
   total: number;
+  /** share asked of the front axle, 0–1 */
   frontShare: number;
+  /** N on both tyres of each axle */
   axleLoads: Axles<number>;
 }): Axles<number> {
   requireInRange("total transfer", total, 0, 1e6, "N");

@@ -1,4 +1,4 @@
-import { Matrix, QrDecomposition } from "ml-matrix";
+import { type Matrix, solveUpper, transpose, triangular } from "../linear.js";
 import { Refusal } from "../refusal.js";
 import { chiSquareAbove } from "../tails.js";
 import type { Measured } from "./measured.js";
@@ -36,15 +36,14 @@ export function leastSquares(
   const weighted = design.map((row, i) => row.map((part) => part / spreadAt(readings, i)));
   const right = readings.map(({ value, spread }) => value / spread);
   const sizes = columnSizes(weighted, columns);
-  const scaled = new Matrix(weighted.map((row) => row.map((part, j) => part / (sizes[j] ?? 1))));
-  const decomposed = new QrDecomposition(scaled);
-  if (!isDetermined(decomposed.upperTriangularMatrix))
+  const scaled = weighted.map((row) => row.map((part, j) => part / (sizes[j] ?? 1)));
+  const turned = triangular(scaled, right);
+  if (!isDetermined(turned.upper))
     throw new Refusal("not-determined", "The readings do not fix the numbers.");
-  const best = decomposed.solve(Matrix.columnVector(right)).to1DArray();
-  const inverse = new QrDecomposition(decomposed.upperTriangularMatrix).solve(Matrix.eye(columns));
-  const found = best.map((value, j) => ({
+  const inverse = inverseOf(turned.upper);
+  const found = solveUpper(turned.upper, turned.right).map((value, j) => ({
     value: value / (sizes[j] ?? 1),
-    spread: inverse.getRowVector(j).norm("frobenius") / (sizes[j] ?? 1), // (XᵀX)⁻¹ = R⁻¹R⁻ᵀ
+    spread: Math.hypot(...(inverse[j] ?? [])) / (sizes[j] ?? 1), // (XᵀX)⁻¹ = R⁻¹R⁻ᵀ
   }));
   const residuals = weighted.map(
     (row, i) =>
@@ -69,8 +68,14 @@ function columnSizes(rows: readonly (readonly number[])[], columns: number): num
 
 /** Whether no column is the others' sum, to within what rounding leaves. */
 function isDetermined(upper: Matrix): boolean {
-  return upper.diagonal().every((pivot) => Math.abs(pivot) > 1e-12); // columns have size 1
+  return upper.every((row, j) => Math.abs(row[j] ?? 0) > 1e-12); // columns have size 1
 }
+
+/** Rows of the inverse. */
+const inverseOf = (upper: Matrix): number[][] =>
+  transpose(upper.map((_, j) => solveUpper(upper, unit(upper.length, j))));
+
+const unit = (length: number, at: number) => Array.from({ length }, (_, i) => (i === at ? 1 : 0));
 
 /** What chance makes no more than once in twenty counts as more than chance. */
 export const SELDOM = 0.05;

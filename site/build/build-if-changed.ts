@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { madeFrom } from "../api/kept.js";
 import type { Progress } from "../kernel/run.js";
 import type { BuildOptions } from "./build.js";
 import { hashFiles } from "./hash.js";
@@ -7,11 +8,14 @@ import { inRoot } from "./paths.js";
 
 /** One hash of everything that the course is made from. */
 function everything(notebooks: string): string {
-  const folders = [notebooks, inRoot("lib/dist"), inRoot("site")];
+  const chapters = readdirSync(notebooks).filter((file) => file.endsWith(".ipynb"));
+  const texts = chapters.sort().map((file) => [file, readFileSync(`${notebooks}/${file}`, "utf8")]);
   return createHash("sha256")
-    .update(hashFiles(folders))
+    .update(JSON.stringify(texts))
+    .update(hashFiles([inRoot("lib/dist"), inRoot("site")]))
     .update(readFileSync(inRoot("docs/glossary.md")))
     .update(readFileSync(inRoot("package-lock.json")))
+    .update(madeFrom())
     .update(process.version)
     .digest("hex");
 }
@@ -19,7 +23,7 @@ function everything(notebooks: string): string {
 /** Builds the course unless its folder was made from just these files; says whether it built. */
 export async function buildIfChanged(
   progress: Progress,
-  options: Pick<BuildOptions, "notebooks" | "out"> = {},
+  options: Pick<BuildOptions, "notebooks" | "out" | "joined"> = {},
 ): Promise<boolean> {
   const { notebooks = inRoot("notebooks"), out = inRoot("dist") } = options;
   const stamp = `${out}/.built-from`;

@@ -8,6 +8,7 @@ import {
   rmSync,
   writeFileSync,
 } from "node:fs";
+import { type Api, currentApi } from "../api/kept.js";
 import type { Outputs, Progress } from "../kernel/run.js";
 import { pages } from "../pages/pages.js";
 import { bundleChapters, bundleFrame, bundleFront, bundleShared } from "./bundle.js";
@@ -44,6 +45,7 @@ function writeChapters(
   notebooks: readonly Notebook[],
   chapters: readonly Chapter[],
   sandboxHash: string,
+  api: Api | undefined,
   out: string,
 ): void {
   const welcome = readFileSync(inRoot("site/welcome.md"), "utf8");
@@ -51,7 +53,7 @@ function writeChapters(
   notebooks.forEach((notebook, index) => {
     const chapter = chapters[index] as Chapter;
     writeFileSync(`${out}/${notebook.name}.html`, chapterPage(chapters, index));
-    writeFileSync(`${out}/${codePage(notebook)}`, listingPage(notebook, chapter, sandboxHash));
+    writeFileSync(`${out}/${codePage(notebook)}`, listingPage(notebook, chapter, sandboxHash, api));
   });
 }
 
@@ -98,7 +100,8 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     const chapters = notebooks.map((notebook) =>
       chapterOf(notebook, outputs.get(notebook.name) ?? {}),
     );
-    writeChapters(notebooks, chapters, await writeWorkbench(next), next);
+    const api = currentApi();
+    writeChapters(notebooks, chapters, await writeWorkbench(next), api, next);
     await writeSitePages(next, chapters);
     await writeStyles(next);
     writeSearchIndex(next, chapters, pages);
@@ -108,6 +111,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     cpSync(inRoot("LICENSE"), `${next}/LICENSE`);
     writeFileSync(`${next}/NOTICES.txt`, notices());
     await writeOffline(next);
+    api?.copyTo(next);
     replace(next, out);
     return outputs;
   } finally {

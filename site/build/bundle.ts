@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { basename } from "node:path";
 import type { BuildFailure, Plugin } from "esbuild";
-import { cellAt, join } from "./join.js";
+import { cellAt, join, namesFromLib } from "./join.js";
 import { CourseError, type Notebook, placeIn } from "./notebook.js";
 import { inRoot } from "./paths.js";
 import { bundle } from "./shipped.js";
@@ -46,11 +46,7 @@ const frontSources = (): string[] =>
 /** Names that the chapters' cells, and the picture of the first page, import from the physics; types among them cost nothing. */
 function namesUsed(notebooks: readonly Notebook[]): string[] {
   const sources = [...notebooks.map((notebook) => join(notebook).source), ...frontSources()];
-  const lists = sources.flatMap((source) => [
-    ...source.matchAll(/import \{([^}]*)\} from "@rollbook\/lib"/g),
-  ]);
-  const names = lists.flatMap(([, list = ""]) => list.split(",").map((name) => name.trim()));
-  return [...new Set(names)].filter((name) => /^\w+$/.test(name)).sort();
+  return [...new Set(sources.flatMap(namesFromLib))].sort();
 }
 
 /** The part of the physics that chapters use, as one module. */
@@ -81,11 +77,7 @@ const cellsImportNothingElse: Plugin = {
 
 const common = { bundle: true, minify: true, format: "iife", target: "es2022" } as const;
 
-/** The physics; of its matrix library the single modules, so that only what is called is shipped. */
-const physics = {
-  "@rollbook/lib": inRoot("lib/index.ts"),
-  "ml-matrix": inRoot("node_modules/ml-matrix/src/index.js"),
-};
+const physics = { "@rollbook/lib": inRoot("lib/index.ts") };
 
 /** Writes the script that every page loads first, with the physics that the chapters use. */
 export async function bundleShared(notebooks: readonly Notebook[], outfile: string): Promise<void> {

@@ -22,3 +22,10 @@ export function cellAt({ starts }: Joined, line: number): { id: string; line: nu
   const start = starts.findLast((candidate) => candidate.line <= line);
   return start && { id: start.id, line: line - start.line + 1 };
 }
+
+/** Names that a module imports from the physics, types apart. */
+export function namesFromLib(source: string): string[] {
+  const lists = [...source.matchAll(/import \{([^}]*)\} from "@rollbook\/lib"/g)];
+  const names = lists.flatMap(([, list = ""]) => list.split(",").map((name) => name.trim()));
+  return names.filter((name) => /^\w+$/.test(name));
+}

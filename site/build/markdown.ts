@@ -1,6 +1,5 @@
-import katexModule from "@vscode/markdown-it-katex";
-import katex from "katex";
 import MarkdownIt from "markdown-it";
+import { formulas } from "./formulas.js";
 import { partWords } from "./part-words.js";
 import { type OpenTerms, termLinks } from "./term-links.js";
 
@@ -17,12 +16,8 @@ export function slug(text: string): string {
 /** The words of a line of markdown without its marks. */
 export const plain = (text: string): string => text.replace(/[*_`$]/g, "");
 
-/** The plugin is CommonJS: its function stands on `default` under Node. */
-const katexPlugin =
-  (katexModule as unknown as { default?: typeof katexModule }).default ?? katexModule;
-
 const markdown = new MarkdownIt({ html: false, typographer: true })
-  .use(katexPlugin, { katex, throwOnError: false })
+  .use(formulas)
   .use(termLinks)
   .use(partWords);
 

@@ -1,14 +1,36 @@
 import { buildIfChanged } from "../build/build-if-changed.js";
+import { inRoot } from "../build/paths.js";
+import { courseFolder } from "../chapter/folder.js";
 import { progressTo } from "./progress.js";
 import { reportFaults } from "./report-faults.js";
+import { fromCaller, optionsOf } from "./usage.js";
+
+const usage = `Usage: npm run build -- --course my-course --out my-course/dist
+
+  --course   a folder of notebooks, also outside the repository (the workbook's own when left out)
+  --out      where the course goes (dist in that folder when left out)`;
+
+/** Where the course is read and written; the workbook's own where no folder is named. */
+function places(course: string, out: string) {
+  if (course === "") return { folder: out ? fromCaller(out) : inRoot("dist"), options: {} };
+  const { notebooks } = courseFolder(course);
+  const folder = out ? fromCaller(out) : `${notebooks}/dist`;
+  return { folder, options: { notebooks, joined: inRoot(".cache/joined-course") } };
+}
 
 await reportFaults(async () => {
+  const text = { type: "string", default: "" } as const;
+  const { values } = optionsOf({
+    options: { course: text, out: text, help: { type: "boolean", default: false } },
+  });
+  if (values.help) return console.log(usage);
+  const { folder, options } = places(values.course, values.out);
   const started = performance.now();
-  const built = await buildIfChanged(progressTo(process.stdout));
+  const built = await buildIfChanged(progressTo(process.stdout), { ...options, out: folder });
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   console.log(
     built
-      ? `The course is in dist/ (${seconds} s)`
-      : `Nothing changed; dist/ is current (${seconds} s)`,
+      ? `The course is in ${folder} (${seconds} s)`
+      : `Nothing changed; ${folder} is current (${seconds} s)`,
   );
 });

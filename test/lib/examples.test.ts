@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import * as lib from "../../lib/index.js";
+import { readNotebooks } from "../../site/build/build.js";
+import { join, namesFromLib } from "../../site/build/join.js";
 import { inRoot } from "../../site/build/paths.js";
 
 /** What is called in an example, and what it must come to. */
@@ -49,18 +51,9 @@ function holds({ call, value }: Line, got: unknown): void {
 }
 
 /** What chapters take from the library by name, types apart. */
-function calledByChapters(): string[] {
-  const chapters = readdirSync(inRoot("notebooks")).filter((file) => file.endsWith(".ipynb"));
-  const names = chapters.flatMap((file) => {
-    const { cells } = JSON.parse(readFileSync(inRoot(`notebooks/${file}`), "utf8")) as {
-      cells: { source: string[] }[];
-    };
-    const text = cells.map(({ source }) => source.join("")).join("\n");
-    const imports = [...text.matchAll(/import \{([^}]*)\} from "@rollbook\/lib"/g)];
-    return imports.flatMap(([, list = ""]) => list.split(",").map((name) => name.trim()));
-  });
-  return [...new Set(names)].filter((name) => /^\w+$/.test(name));
-}
+const calledByChapters = (): string[] => [
+  ...new Set(readNotebooks().flatMap((notebook) => namesFromLib(join(notebook).source))),
+];
 
 test("each function of lib that a chapter calls has an example", () => {
   const all = files.map(textOf).join("\n");

@@ -5,7 +5,7 @@ import { readNotebooks } from "../../site/build/build.js";
 import type { ArrowMark, Mark } from "../../site/cells/marks.js";
 import { format } from "../../site/cells/reader.js";
 import { startValues } from "../../site/cells/spec.js";
-import { compiled, onCar } from "./chapter-on-car.js";
+import { compiled, onCar } from "../../site/chapter/on-car.js";
 
 const notebooks = readNotebooks();
 const chapter = (number: string) => {

@@ -8,8 +8,8 @@ import { baselineOf } from "../../lib/change/effect.js";
 import { USUAL_SPEED } from "../../lib/change/figures.js";
 import { readNotebooks } from "../../site/build/build.js";
 import { startValues } from "../../site/cells/spec.js";
+import { compiled, onCar } from "../../site/chapter/on-car.js";
 import { format } from "../../site/say/units.js";
-import { compiled, onCar } from "./chapter-on-car.js";
 
 const notebooks = readNotebooks();
 

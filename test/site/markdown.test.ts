@@ -42,6 +42,21 @@ describe("markdown", () => {
     expect(html).toContain('class="katex-html"');
   });
 
+  it("takes as a formula what stands between dollars beside no word, in a line or as lines of their own", () => {
+    const sources = (text: string) =>
+      [...render(text).matchAll(/<annotation[^>]*>([^<]*)</g)].map(([, source]) => source);
+    expect(sources("Two of $a$, ($b + \\$1$) and $c$.")).toEqual(["a", "b + \\$1", "c"]);
+    expect(sources("It costs $5 here, a$b$c, `$d$`, \\$e$.")).toEqual([]);
+    expect(sources("So\n$$\nx = 1\n$$\nand $$ y $$")).toEqual(["x = 1"]);
+    expect(sources("> $$ z $$")).toEqual(["z"]);
+    expect(render("$$ x $$\n\nNext.")).toMatch(/^<p><span class="katex-display">[\s\S]*<p>Next/);
+    expect(render("$$\nnever ends")).toBe("<p>$$\nnever ends</p>\n");
+  });
+
+  it("says what of a formula cannot be read", () => {
+    expect(render("$\\frac{a$")).toContain('class="katex-error" title="ParseError');
+  });
+
   it("marks a quotation that opens with Caution as a safety notice", () => {
     expect(render("> **Caution.** Use stands.")).toContain('<blockquote class="caution">');
     expect(render("> Just words.")).toContain("<blockquote>");

@@ -1,4 +1,4 @@
-import type { Pins } from "./pins.js";
+import type { Pins } from "../../site/chapter/pins.js";
 import { middle, shift } from "./whole-demo-car.js";
 
 const radius = 25; // m

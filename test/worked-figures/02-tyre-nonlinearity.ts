@@ -1,5 +1,5 @@
+import type { Pins } from "../../site/chapter/pins.js";
 import { asItIs, carByHand } from "./demo-car-by-hand.js";
-import type { Pins } from "./pins.js";
 import { evenTurn, movedBy } from "./roll-by-hand.js";
 
 // The demo car, retyped

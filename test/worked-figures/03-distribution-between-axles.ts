@@ -1,4 +1,4 @@
-import type { Pins } from "./pins.js";
+import type { Pins } from "../../site/chapter/pins.js";
 
 // The demo car, from its description: kg, m, N/m, m/s²
 const g = 9.80665;

@@ -1,5 +1,5 @@
+import type { Pins } from "../../site/chapter/pins.js";
 import { asItIs } from "./demo-car-by-hand.js";
-import type { Pins } from "./pins.js";
 import { braking, middle, shift, stance } from "./whole-demo-car.js";
 
 // The demo car, typed again from its description.

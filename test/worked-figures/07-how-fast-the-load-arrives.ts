@@ -1,5 +1,5 @@
+import type { Pins } from "../../site/chapter/pins.js";
 import { type AxleByHand, asItIs, type CarByHand, carByHand, g } from "./demo-car-by-hand.js";
-import type { Pins } from "./pins.js";
 import { type AxleStands, bodyInRoll, movedBy } from "./roll-by-hand.js";
 import { stance } from "./whole-demo-car.js";
 

@@ -1,3 +1,4 @@
+import type { Pins } from "../../site/chapter/pins.js";
 import {
   frontMass,
   g,
@@ -8,7 +9,6 @@ import {
   sprungFront,
   wheelbase,
 } from "./demo-car-by-hand.js";
-import type { Pins } from "./pins.js";
 import { braking, middle, type Phase, powerOn, shift, turnIn } from "./whole-demo-car.js";
 
 const moved = ({ gains }: Phase) => (mass * gains * height) / wheelbase; // from front to rear, N

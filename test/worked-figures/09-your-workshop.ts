@@ -1,4 +1,4 @@
-import type { Pins } from "./pins.js";
+import type { Pins } from "../../site/chapter/pins.js";
 import { braking, middle, shift } from "./whole-demo-car.js";
 
 const g = 9.80665;

@@ -1,4 +1,3 @@
-import * as v from "valibot";
 import { quantities } from "../../units.js";
 import { cut, inShort } from "./in-short.js";
 import {
@@ -15,112 +14,105 @@ import {
 
 /** A check of one shape: everything wrong with a value, one sentence each, with the path of the field in front. */
 export function validatorOf(shape: Shape): (value: unknown) => string[] {
-  const schema = schemaOf(shape);
-  return (value) => sentences(v.safeParse(schema, value).issues);
+  return (value) => faultsAt("", shape, value);
 }
 
-function sentences(issues: readonly v.BaseIssue<unknown>[] | undefined): string[] {
-  return (issues ?? []).map(
-    (issue) => `${cut(v.getDotPath(issue) ?? "The file")} ${issue.message}`,
-  );
+/** What is wrong with what stands at a place, itself and all that is in it. */
+function faultsAt(path: string, shape: Shape, value: unknown): string[] {
+  if (value === undefined) return shape.optional ? [] : [told(path, "is missing.")];
+  if (shape.type === "variant") return variantFaults(path, shape, value);
+  const fault = faultOf(shape, value);
+  if (fault !== undefined) return [told(path, fault)];
+  if (shape.type === "group") return fieldFaults(path, shape, value as Part);
+  if (shape.type === "list" || shape.type === "record")
+    return itemFaults(path, shape.item, value as Part);
+  return [];
 }
 
-function schemaOf(shape: Shape): v.GenericSchema {
-  const schema = requiredSchemaOf(shape);
-  return shape.optional ? v.optional(schema) : schema;
-}
-
-function requiredSchemaOf(shape: Shape): v.GenericSchema {
+function faultOf(shape: Exclude<Shape, VariantShape>, value: unknown): string | undefined {
   switch (shape.type) {
     case "number":
-      return numberSchema(shape);
+      return numberFault(shape, value);
     case "text":
-      return textSchema(shape);
+      return textFault(shape, value);
     case "group":
-      return groupSchema(shape);
+      return groupFault(value);
     case "list":
-      return listSchema(shape);
+      return listFault(shape, value);
     case "record":
-      return recordSchema(shape);
-    case "variant":
-      return variantSchema(shape);
+      return recordFault(shape, value);
   }
 }
 
-function numberSchema(shape: NumberShape): v.GenericSchema {
-  const { min, max, whole } = shape;
-  const fits = (value: number) =>
-    value >= min && value <= max && (!whole || Number.isInteger(value));
-  const say = ({ input }: { input: unknown }) => numberFault(shape, input);
-  return v.pipe(v.number(say), v.check(fits, say));
-}
+type Part = Readonly<Record<string, unknown>>;
+
+const within = (path: string, name: string): string => (path === "" ? name : `${path}.${name}`);
+
+const told = (path: string, fault: string): string =>
+  `${cut(path === "" ? "The file" : path)} ${fault}`;
 
 /** Says the range in SI, as the file has it, and in the unit of data sheets. */
-function numberFault(shape: NumberShape, input: unknown): string {
+function numberFault(shape: NumberShape, value: unknown): string | undefined {
+  const { min, max, whole } = shape;
+  const isNumber = typeof value === "number";
+  if (isNumber && value >= min && value <= max && (!whole || Number.isInteger(value))) return;
   const [file, handy] = [rangeInFile(shape), rangeInHandy(shape)];
-  const kind = shape.whole ? "a whole number " : "";
-  const unit = typeof input === "number" ? ` ${quantities[shape.quantity].si}` : "";
+  const kind = whole ? "a whole number " : "";
+  const unit = isNumber ? ` ${quantities[shape.quantity].si}` : "";
   const also = file === handy ? "" : ` (${handy})`;
-  return `is ${inShort(input)}${unit.trimEnd()} but must be ${kind}from ${file}${also}.`;
+  return `is ${inShort(value)}${unit.trimEnd()} but must be ${kind}from ${file}${also}.`;
 }
 
-function textSchema({ choices, format }: TextShape): v.GenericSchema {
-  if (format === "date") return v.pipe(v.string(notADay), v.check(isDay, notADay));
-  const wanted = choices === undefined ? "a text" : `one of: ${choices.join(", ")}`;
-  const say = ({ input }: { input: unknown }) => `is ${inShort(input)} but must be ${wanted}.`;
-  return choices === undefined
-    ? v.pipe(v.string(say), v.maxLength(LONGEST, tooLong))
-    : v.picklist(choices, say);
+const LONGEST = 10_000;
+
+function textFault({ choices, format }: TextShape, value: unknown): string | undefined {
+  const isText = typeof value === "string";
+  if (format === "date") return isText && isDay(value) ? undefined : instead(value, aDay);
+  if (choices !== undefined)
+    return isText && choices.includes(value) ? undefined : instead(value, oneOf(choices));
+  if (!isText) return instead(value, "a text");
+  return value.length > LONGEST ? `is longer than ${LONGEST} characters.` : undefined;
 }
+
+const aDay = "a day, as YYYY-MM-DD";
+const oneOf = (choices: readonly string[]) => `one of: ${choices.join(", ")}`;
+const instead = (value: unknown, wanted: string) => `is ${inShort(value)} but must be ${wanted}.`;
 
 const isDay = (text: string) =>
   /^\d{4}-\d{2}-\d{2}$/.test(text) && new Date(`${text}T00:00Z`).toJSON()?.slice(0, 10) === text; // there is no 30 February
 
-const notADay = ({ input }: { input: unknown }) =>
-  `is ${inShort(input)} but must be a day, as YYYY-MM-DD.`;
-
-const LONGEST = 10_000;
-const tooLong = `is longer than ${LONGEST} characters.`;
+const isObject = (value: unknown): value is Part => typeof value === "object" && value !== null;
 
 /** To JavaScript a list has fields too. */
-function groupSchema(shape: GroupShape): v.GenericSchema {
-  const noList = v.custom<unknown>((value) => !Array.isArray(value), notAGroup);
-  return v.pipe(noList, fieldsSchema(shape));
+const groupFault = (value: unknown) =>
+  isObject(value) && !Array.isArray(value) ? undefined : instead(value, "a group of fields");
+
+function fieldFaults(path: string, { fields }: GroupShape, part: Part): string[] {
+  return Object.entries(fields).flatMap(([name, field]) => {
+    const value = Object.hasOwn(part, name) ? part[name] : undefined;
+    return faultsAt(within(path, name), field, value);
+  });
 }
 
-function fieldsSchema({ fields }: GroupShape): v.GenericSchema {
-  const entries = Object.entries(fields).map(([name, field]) => [name, schemaOf(field)]);
-  return v.looseObject(Object.fromEntries(entries), notAGroup);
+const itemFaults = (path: string, item: Shape, part: Part): string[] =>
+  Object.entries(part).flatMap(([name, value]) => faultsAt(within(path, name), item, value));
+
+function listFault({ most }: ListShape, value: unknown): string | undefined {
+  if (!Array.isArray(value)) return instead(value, "a list");
+  if (value.length === 0) return "must have at least one entry.";
+  return value.length > most ? `must have at most ${most} entries.` : undefined; // else its entries are not looked at
 }
 
-function listSchema({ item, most }: ListShape): v.GenericSchema {
-  const say = ({ input }: { input: unknown }) => `is ${inShort(input)} but must be a list.`;
-  return v.pipe(
-    v.custom<unknown[]>(Array.isArray, say),
-    v.minLength(1, "must have at least one entry."),
-    v.maxLength(most, `must have at most ${most} entries.`), // else its entries are not looked at
-    v.array(schemaOf(item)),
-  );
+function recordFault({ names, most }: RecordShape, value: unknown): string | undefined {
+  const few = isObject(value) && Object.keys(value).length <= most;
+  return groupFault(value) ?? (few ? undefined : `must have at most ${most} ${names}.`);
 }
 
-function recordSchema({ item, names, most }: RecordShape): v.GenericSchema {
-  const few = (value: object) => Object.keys(value).length <= most;
-  const noList = v.custom<object>((value) => !Array.isArray(value), notAGroup);
-  const group = v.custom<object>((value) => typeof value === "object" && value !== null, notAGroup);
-  const short = v.check(few, `must have at most ${most} ${names}.`);
-  return v.pipe(noList, group, short, v.record(v.string(), schemaOf(item)));
-}
-
-function variantSchema({ kinds }: VariantShape): v.GenericSchema {
-  const groups = Object.values(kinds).map(fieldsSchema) as ReturnType<typeof v.looseObject>[];
-  const wanted = Object.keys(kinds).join(", ");
-  const say = ({ input }: { input: unknown }) =>
-    `is ${inShort(input)} but must be one of: ${wanted}.`;
-  return v.variant("kind", groups as never, say);
-}
-
-function notAGroup({ input, received }: { input: unknown; received: string }): string {
-  return received === "undefined"
-    ? "is missing."
-    : `is ${inShort(input)} but must be a group of fields.`;
+function variantFaults(path: string, { kinds }: VariantShape, value: unknown): string[] {
+  const wanted = oneOf(Object.keys(kinds));
+  if (!isObject(value)) return [told(path, instead(value, wanted))];
+  const kind = Object.hasOwn(value, "kind") ? value.kind : undefined;
+  const shape = typeof kind === "string" && Object.hasOwn(kinds, kind) ? kinds[kind] : undefined;
+  if (shape) return fieldFaults(path, shape, value);
+  return [told(within(path, "kind"), instead(kind, wanted))];
 }

@@ -64,8 +64,8 @@ export interface DrivenCorner extends Pace {
  * that the car is near its limit in the middle. At each place the car is in steady balance with all four wheels at work: no yaw
  * acceleration, no delay but that of the dampers.
  *
- * @param measured - the car whose file gave the heights; the car itself when left out
- * @param wanted - m/s in the middle; the driver goes no faster, and slower when the car must
+ * @param options - measured: the car whose file gave the heights, the car itself when left out;
+ * wanted: m/s in the middle, the driver goes no faster, and slower when the car must
  * @throws Refusal when the car cannot stand, or cannot be driven through
  */
 export function driveCorner(

@@ -22,6 +22,7 @@ export const floorsOfLib: Floors = [
   ["certainty", "map"],
   ["measure"],
   ["day"],
+  ["physics"],
   ["index"],
 ];
 

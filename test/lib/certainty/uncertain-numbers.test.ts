@@ -5,7 +5,7 @@ import { demoCar } from "../../../lib/car/demo-car.js";
 import { formatCar, parseCar } from "../../../lib/car/file/parse.js";
 import { reflected } from "../../../lib/certainty/uncertain-number.js";
 import { uncertainNumbersOf } from "../../../lib/certainty/uncertain-numbers.js";
-import { otherCars } from "../../site/other-cars.js";
+import { otherCars } from "../../../site/chapter/other-cars.js";
 import { beam, wishbones } from "../linkage/reference-corners.js";
 
 const linnet: Car = { ...demoCar, name: "Linnet" };

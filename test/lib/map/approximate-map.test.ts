@@ -16,7 +16,7 @@ import { cellAt } from "../../../lib/map/map-cell.js";
 import { gridOf } from "../../../lib/map/map-grid.js";
 import type { MapOf } from "../../../lib/map/map-of.js";
 import type { SetUpMap } from "../../../lib/map/set-up-map.js";
-import { otherCars } from "../../site/other-cars.js";
+import { otherCars } from "../../../site/chapter/other-cars.js";
 import { axisOf, mapOver } from "./maps.js";
 
 vi.setConfig({ testTimeout: 180_000 });

@@ -10,7 +10,7 @@ import { gridOf } from "../../../lib/map/map-grid.js";
 import { carOnMap, type MapOf, valueAt } from "../../../lib/map/map-of.js";
 import { readMap } from "../../../lib/map/map-reading.js";
 import { hasLimits } from "../../../lib/map/set-up-map.js";
-import { otherCars } from "../../site/other-cars.js";
+import { otherCars } from "../../../site/chapter/other-cars.js";
 import { mapOver } from "./maps.js";
 
 vi.setConfig({ testTimeout: 120_000 });

@@ -8,8 +8,8 @@ import {
   wheelLiftAcceleration,
 } from "../../../lib/index.js";
 import { readNotebooks } from "../../../site/build/build.js";
-import { compiled, onCar } from "../../notebooks/chapter-on-car.js";
-import { otherCars } from "../other-cars.js";
+import { compiled, onCar } from "../../../site/chapter/on-car.js";
+import { otherCars } from "../../../site/chapter/other-cars.js";
 import { eachChapter, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();

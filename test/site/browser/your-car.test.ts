@@ -9,8 +9,8 @@ import {
   rigidCarOf,
   wheelLiftAcceleration,
 } from "../../../lib/index.js";
+import { otherCars } from "../../../site/chapter/other-cars.js";
 import { fromShown } from "../../../site/say/units.js";
-import { otherCars } from "../other-cars.js";
 import { axeFaultsInBoth } from "./axe.js";
 import { chooseUnits, type Opening, savedText, useBrowser } from "./browser.js";
 

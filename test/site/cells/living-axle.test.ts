@@ -4,7 +4,7 @@ import { axleSeenThrough } from "../../../site/cells/living/axle.js";
 import { ENLARGED } from "../../../site/cells/living/pose.js";
 import { axleAt, carInTurn, type SeenAxle } from "../../../site/cells/living/seen-axle.js";
 import type { AreaMark, ArrowMark, LineMark, Mark } from "../../../site/cells/marks.js";
-import { otherCars } from "../other-cars.js";
+import { otherCars } from "../../../site/chapter/other-cars.js";
 
 const still: SeenAxle = {
   ...{ track: 1.4, wheelHeight: 0.3, rollCentreHeight: 0.1, hasBar: true, isBeam: false },

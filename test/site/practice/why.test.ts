@@ -10,9 +10,9 @@ import {
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { standingCar } from "../../../lib/balance/standing-car.js";
+import { otherCars } from "../../../site/chapter/other-cars.js";
 import { cornerOf } from "../../../site/say/practice/puzzle.js";
 import { whyOf } from "../../../site/say/practice/why.js";
-import { otherCars } from "../other-cars.js";
 
 type Place = (typeof practiceCorners)[keyof typeof practiceCorners];
 

@@ -9,12 +9,12 @@ import {
 import { describe, expect, it } from "vitest";
 import { readNotebooks } from "../../../site/build/build.js";
 import { startValues } from "../../../site/cells/spec.js";
+import { compiled, onCar } from "../../../site/chapter/on-car.js";
+import { otherCars } from "../../../site/chapter/other-cars.js";
 import { addressOf, type FigureState } from "../../../site/say/figure-state.js";
 import { whyOf } from "../../../site/say/practice/why.js";
 import { ideas } from "../../../site/say/questions/ideas.js";
 import { fromShown } from "../../../site/say/units.js";
-import { compiled, onCar } from "../../notebooks/chapter-on-car.js";
-import { otherCars } from "../other-cars.js";
 
 const cars: readonly Car[] = [demoCar, ...otherCars];
 const chapters = await Promise.all(

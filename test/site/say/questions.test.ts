@@ -1,12 +1,12 @@
 import { demoCar, ideaNames, misconceptions, type QuestionForm } from "@rollbook/lib";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { otherCars } from "../../../site/chapter/other-cars.js";
 import { type Asked, askAbout, refutation } from "../../../site/say/questions/asked.js";
 import type { Show } from "../../../site/say/questions/tell.js";
 import { words } from "../../../site/say/questions/words.js";
 import { format, type UnitSystem } from "../../../site/say/units.js";
 import { anyCar } from "../../lib/car/any-car.js";
-import { otherCars } from "../other-cars.js";
 
 const showIn =
   (units: UnitSystem): Show =>

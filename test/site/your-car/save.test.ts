@@ -2,12 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { formatCar } from "../../../lib/car/file/parse.js";
+import { otherCars } from "../../../site/chapter/other-cars.js";
 import { contentOf, copyOfDemo, withTyped } from "../../../site/pages/your-car/model/draft.js";
 import { faultsOf } from "../../../site/pages/your-car/model/faults.js";
 import { freeName, readyCar } from "../../../site/pages/your-car/model/save.js";
 import { fromScales, readingAt } from "../../../site/pages/your-car/model/scales.js";
 import { takeIn } from "../../../site/pages/your-car/model/take-in.js";
-import { otherCars } from "../other-cars.js";
 
 const mine = () => copyOfDemo("new-1", "Linnet");
 

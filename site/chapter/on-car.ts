@@ -1,17 +1,11 @@
 import { build, type Plugin } from "esbuild";
 import type { Car } from "../../lib/car/car.js";
 import * as lib from "../../lib/index.js";
-import { join } from "../../site/build/join.js";
-import type { Notebook } from "../../site/build/notebook.js";
-import * as alike from "../../site/cells/alike.js";
-import { reader } from "../../site/cells/reader.js";
-import type {
-  ExerciseSpec,
-  FigureSpec,
-  Inputs,
-  PredictSpec,
-  WorkedSpec,
-} from "../../site/cells/spec.js";
+import { join } from "../build/join.js";
+import type { Notebook } from "../build/notebook.js";
+import * as alike from "../cells/alike.js";
+import { reader } from "../cells/reader.js";
+import type { ExerciseSpec, FigureSpec, Inputs, PredictSpec, WorkedSpec } from "../cells/spec.js";
 
 /** Everything that the cells of a chapter asked to show. */
 export interface ChapterOnCar {

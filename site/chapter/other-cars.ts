@@ -1,6 +1,6 @@
 import type { Axle, Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
-import { fromShown } from "../../site/say/units.js";
+import { fromShown } from "../say/units.js";
 
 /**
  * Invented cars that a reader might have instead of the workbook's own, far from it in mass, size,
