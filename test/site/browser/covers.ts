@@ -3,6 +3,7 @@
  * that opens another fails, and `npm test -- --changed` takes from here what a page's change concerns.
  */
 export const covers: Readonly<Record<string, readonly string[]>> = {
+  "by-touch.test.ts": ["index", "00-start-here"],
   "figure-links.test.ts": ["01-load-transfer"],
   "figures.test.ts": ["every chapter"],
   "firefox.test.ts": ["every chapter", "index", "your-car", "workshop"],
