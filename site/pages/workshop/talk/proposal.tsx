@@ -1,5 +1,6 @@
 import { type Car, type ChangeBand, isBrakesRearwards, type Proposal } from "@rollbook/lib";
 import { format, reader } from "@rollbook/page";
+import { useMemo } from "preact/hooks";
 import {
   easedNotes,
   leanNote,
@@ -18,6 +19,7 @@ import { List } from "../../../ui/list.js";
 import { say } from "../../../ui/notice.js";
 import { ShiftBars } from "../../../ui/shift-bars.js";
 import { Bewares } from "../parts/bewares.js";
+import { ChangeInTurn } from "../parts/change-in-turn.js";
 import { insertNext } from "../plan/steps.js";
 import { words } from "../words.js";
 
@@ -41,6 +43,7 @@ export function ProposedChange({
   readonly band: ChangeBand | undefined;
 }) {
   const { change, phases, minutes, nearTipping } = one;
+  const changed = useMemo(() => [change], [change]);
   const moves = movedInWords(one.moved, reader);
   const reasons = one.reasons.map((reason) => reasonInWords(reason, reader));
   const brakes = isBrakesRearwards(change) ? [words.safety.brakesRearwards] : [];
@@ -48,6 +51,7 @@ export function ProposedChange({
     <li>
       <h4>{changeLabel(change, car, reader)}</h4>
       <Bewares sentences={[...brakes, ...nearTippingNotes(nearTipping, [], format)]} />
+      <ChangeInTurn car={car} changes={changed} />
       <p>
         <b>{said.why}.</b> {whyItHelps(one, reader)}
       </p>
