@@ -91,33 +91,32 @@ export const measuredInWords = (found: MeasuredChange, reader: Reader): string[]
     const model =
       predicted === undefined ? "" : signedAmount(quantity, predicted, decimals, reader);
     const amount = changedAmount(one.difference, quantity, decimals, reader);
-    return [
-      measured.line(
-        measured.rows[key],
-        amount,
-        model,
-        whetherMeasured(one.difference, [quantity, decimals], reader),
-      ),
-    ];
+    const more = beside(one.difference, [quantity, decimals], reader);
+    const told = [whetherMeasured(one.difference), ...more].join("; ");
+    return [measured.line(measured.rows[key], amount, model, told)];
   });
 
-/** Whether it was measured, and what more laps would tell. */
-export function whetherMeasured(
-  changed: Changed & Partial<Difference>,
+/** Whether it was measured. */
+export const whetherMeasured = ({ measured: isMeasured, byChance }: Changed): string =>
+  isMeasured ? measured.isMeasured(byChance) : measured.notMeasured;
+
+/** What more laps would tell, and what drifted. */
+function beside(
+  { measured: isMeasured, lapsMore, paired, drift }: Changed & Partial<Difference>,
   [quantity, decimals]: readonly [Quantity, number],
   reader: Reader,
-): string {
-  const { measured: isMeasured, byChance, lapsMore, paired, drift } = changed;
-  const told = isMeasured ? measured.isMeasured(byChance) : measured.notMeasured;
-  const more =
+): string[] {
+  const laps =
     isMeasured || lapsMore === undefined
       ? []
       : [Number.isFinite(lapsMore) ? measured.more(lapsMore) : measured.tooMany];
   const drifted = drift && measured.drift(changedAmount(drift, quantity, decimals, reader));
-  return [
-    told,
-    ...more,
-    ...(drifted ? [drifted] : []),
-    ...(paired === false ? [measured.unpaired] : []),
-  ].join("; ");
+  return [...laps, ...(drifted ? [drifted] : []), ...(paired === false ? [measured.unpaired] : [])];
 }
+
+/** What stands below the table of one change. */
+export const besideInWords = (found: MeasuredChange, reader: Reader): string[] =>
+  measuredFigures.flatMap(([key, quantity, decimals]) => {
+    const told = found[key] && beside(found[key].difference, [quantity, decimals], reader);
+    return told && told.length > 0 ? [`${measured.rows[key]}: ${told.join("; ")}.`] : [];
+  });

@@ -8,6 +8,7 @@ import { sampleOf } from "../../../lib/certainty/sample-car.js";
 import { uncertainNumbersOf } from "../../../lib/certainty/uncertain-numbers.js";
 import { learnt, type Observation } from "../../../lib/measure/learn.js";
 import { NINE_IN_TEN } from "../../../lib/measure/measured.js";
+import { predictedRollGradient } from "../../../lib/measure/ride/predicted-roll.js";
 import { apparentRollStiffnessOf } from "../../../lib/measure/sill-weight.js";
 import { normalFrom, randomFrom } from "../../../lib/random.js";
 
@@ -91,6 +92,7 @@ describe("a car that learns", () => {
       { id: "front ride", of: (car: Car) => rideRateOf(car.front), share: 0.03 },
       { id: "rear ride", of: (car: Car) => rideRateOf(car.rear), share: 0.03 },
       { id: "sill", of: apparentRollStiffnessOf, share: 0.03 },
+      { id: "ride along", of: predictedRollGradient, share: 0.04 },
       { id: "height", of: (car: Car) => totalMassOf(car).height, share: 0.03 },
     ];
     let [holds, all, narrower] = [0, 0, 0];

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { demoCar } from "../../../lib/car/demo-car.js";
 import { carFromJson, formatCar } from "../../../lib/car/file/parse.js";
+import { firstCar } from "../../../lib/measure/first-car.js";
+import type { FirstCar } from "../../../lib/measure/first-car-given.js";
 import { placesAsDemo } from "../../../site/pages/your-car/model/as-demo.js";
 import {
   asDraft,
@@ -194,5 +196,19 @@ describe("what is still the workbook's own car", () => {
       "rear.track",
       "wheelbase",
     ]);
+  });
+
+  it("is hardly anything of a first car: what was read or estimated is its own, though it be the same number", () => {
+    const axle = { track: 1.45, rideHeight: 0.13, pressure: 200e3, bar: 0.018, tyreRadius: 0.29 };
+    const ends = {
+      front: { ...axle, kind: "independent" },
+      rear: { ...axle, kind: "independent" },
+    };
+    const whole = { name: "Rook", mass: 1080, frontShare: 0.52, wheelbase: demoCar.wheelbase };
+    const first = firstCar({ ...whole, driven: "rear", seat: "left", ...ends } as FirstCar);
+    const left = placesAsDemo(draftOf("x", first));
+    expect(left).not.toContain("wheelbase");
+    expect(left.length).toBeLessThan(10);
+    for (const path of left) expect(path).toMatch(/seatT|step$|driveFrontShare/); // turns and steps of hands, no figures of how it drives
   });
 });

@@ -2,12 +2,14 @@ import { type Compared, type MeasuredChange, median } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { signed } from "../../../say/figures.js";
 import {
+  besideInWords,
   changedAmount,
   measuredFigures,
   measured as said,
   signedAmount,
   whetherMeasured,
 } from "../../../say/workshop/measured.js";
+import { List } from "../../../ui/list.js";
 import { shiftText } from "../../../ui/shift-bars.js";
 import { Table } from "../../../ui/table.js";
 
@@ -27,7 +29,13 @@ interface Of {
 export function MeasuredTable(of: Of) {
   const rows = [balanceRow(of), ...figureRows(of.found)].filter((row) => row !== undefined);
   if (rows.length === 0) return <p class="quiet">{said.nothing}</p>;
-  return <Table label={said.heading} columns={Object.values(said.columns)} rows={rows} />;
+  const notes = of.found === undefined ? [] : besideInWords(of.found, reader);
+  return (
+    <>
+      <Table label={said.heading} columns={Object.values(said.columns)} rows={rows} />
+      {notes.length > 0 && <List texts={notes} />}
+    </>
+  );
 }
 
 function balanceRow({ compared, isOwn }: Of) {
@@ -54,7 +62,7 @@ function figureRows(found: MeasuredChange | undefined) {
       <>
         {changedAmount(difference, quantity, decimals, reader)}
         <br />
-        <small>{whetherMeasured(difference, [quantity, decimals], reader)}</small>
+        <small>{whetherMeasured(difference)}</small>
       </>,
     ];
   });
