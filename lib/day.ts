@@ -1,5 +1,7 @@
 /** The club's day: plan, log, debrief, diagnosis, practice, questions. One line a module, by alphabet. */
 
+export * from "./day/class/class-columns.js";
+export * from "./day/class/class-file.js";
 export * from "./day/debrief/cells.js";
 export * from "./day/debrief/debrief.js";
 export * from "./day/debrief/feel.js";

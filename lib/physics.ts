@@ -27,6 +27,7 @@ export * from "./car/axle.js";
 export * from "./car/axle-loads.js";
 export * from "./car/bars.js";
 export * from "./car/car.js";
+export * from "./car/class-rules.js";
 export * from "./car/compliance-steer.js";
 export * from "./car/demo-car.js";
 export * from "./car/differential.js";
@@ -37,6 +38,13 @@ export * from "./car/file/migrate.js";
 export * from "./car/file/parse.js";
 export * from "./car/file/place.js";
 export type { GroupShape, ListShape, NumberShape, Shape } from "./car/file/shape.js";
+export {
+  formatTyre,
+  LONGEST_TYRE,
+  type OwnTyre,
+  parseTyre,
+  type ReadTyre,
+} from "./car/file/tyre-file.js";
 export * from "./car/lowered.js";
 export * from "./car/masses.js";
 export * from "./car/on-scales.js";
@@ -117,6 +125,7 @@ export * from "./measure/curve.js";
 export * from "./measure/difference.js";
 export * from "./measure/first-car.js";
 export * from "./measure/first-car-given.js";
+export * from "./measure/fit-tyre.js";
 export * from "./measure/four-scales.js";
 export * from "./measure/lap-difference.js";
 export * from "./measure/learn.js";
@@ -145,6 +154,7 @@ export * from "./measure/sill-weight.js";
 export * from "./measure/taped-linkage.js";
 export * from "./measure/through.js";
 export * from "./measure/tyre-print.js";
+export * from "./measure/tyre-readings.js";
 export * from "./normal.js";
 export * from "./parameters.js";
 export * from "./random.js";
@@ -157,6 +167,7 @@ export * from "./spring/rates.js";
 export * from "./spring/ride.js";
 export * from "./spring/roll-stiffness.js";
 export * from "./spring/seat-turns.js";
+export * from "./statics/class-check.js";
 export * from "./statics/margins.js";
 export * from "./statics/measured-loads.js";
 export * from "./statics/put-back.js";
@@ -193,6 +204,7 @@ export * from "./tyre/reference-tyre.js";
 export * from "./tyre/squash.js";
 export * from "./tyre/tuned-tyre.js";
 export * from "./tyre/tyre.js";
+export * from "./tyre/tyre-data.js";
 export * from "./tyre/valid-range.js";
 export * from "./tyre/vertical-force.js";
 export * from "./units.js";

@@ -9,6 +9,7 @@ export type RefusalCode =
   | "does-not-suit"
   | "driver-twice"
   | "falls-over"
+  | "fixed-by-class"
   | "joints-in-one-plane"
   | "lines-alike"
   | "links-left-then-right"

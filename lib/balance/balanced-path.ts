@@ -5,6 +5,8 @@ export interface PathPoint {
   readonly at: HeldNumbers;
   /** of length one; its last number is how lateral acceleration grows along the path */
   readonly tangent: HeldNumbers;
+  /** how the tangent changed per counted length on the way there; nothing where nobody came along */
+  readonly curve?: HeldNumbers;
   /** how what is left over goes with each of the four numbers */
   readonly slopes: Slopes;
   /** which side of the equations the path goes on: another one is another path that comes near */
@@ -50,7 +52,7 @@ export function ontoPath(
   const left: LeftNumbers = [0, 0, 0];
   car.at(at, left);
   let size = sizeOf(left);
-  let slopes = old ?? slopesAt(car, at, left);
+  let slopes = old === undefined ? slopesAt(car, at, left) : copied(old);
   let own = old === undefined; // the slopes are of near this guess
   for (let i = 0; i < (far ? MOST_FROM_FAR : MOST_CORRECTIONS) && size > solved; i++) {
     const step = keepingStep(slopes, left, direction);
@@ -64,7 +66,8 @@ export function ontoPath(
     for (let k = 0; k < 4; k++) at[k] = (at[k] as number) + cut * (step[k] as number);
     car.at(at, left);
     const after = sizeOf(left);
-    if (after > 0.2 * size && after > solved) [slopes, own] = [slopesAt(car, at, left), true]; // old ones help little
+    if (after > HELPFUL * size && after > solved) [slopes, own] = [slopesAt(car, at, left), true];
+    else if (cut === 1) learn(slopes, step, left);
     size = after;
   }
   if (!(size <= solved * 1e3)) return undefined;
@@ -74,7 +77,27 @@ export function ontoPath(
   return way && { at, tangent: way.tangent, sense: way.sense, slopes, tips };
 }
 
+const HELPFUL = 0.5; // of what was left over before a step: slopes that leave more are of little use
+
 type Slopes = readonly [LeftNumbers, LeftNumbers, LeftNumbers, LeftNumbers];
+
+const copied = (slopes: Slopes): Slopes => [
+  [...slopes[0]],
+  [...slopes[1]],
+  [...slopes[2]],
+  [...slopes[3]],
+];
+
+/** Lets slopes say of a whole step what is left over after it – Broyden 1965, Math. Comp. 19, eq. 4.5. */
+function learn(slopes: Slopes, step: HeldNumbers, left: LeftNumbers): void {
+  const square = step[0] ** 2 + step[1] ** 2 + step[2] ** 2 + step[3] ** 2;
+  if (!(square > 0)) return;
+  for (let k = 0; k < 4; k++) {
+    const column = slopes[k] as LeftNumbers;
+    const share = (step[k] as number) / square;
+    for (let i = 0; i < 3; i++) column[i] = (column[i] as number) + (left[i] as number) * share;
+  }
+}
 
 /** What leaves the car where it stands comes first, while it stands there. */
 const QUICK_FIRST = [0, 2, 1, 3] as const;
@@ -166,8 +189,14 @@ export function further(
   step: number,
   nearly = false,
 ): PathPoint | undefined {
-  const { at, tangent, slopes } = from;
-  const guess = at.map((value, k) => value + step * (tangent[k] as number)) as HeldNumbers;
+  const { at, tangent, slopes, curve = STRAIGHT } = from;
+  const guess = at.map(
+    (value, k) => value + step * ((tangent[k] as number) + (step / 2) * (curve[k] as number)),
+  ) as HeldNumbers;
   const next = ontoPath(car, guess, tangent, { nearly, slopes });
-  return next?.sense === from.sense ? next : undefined;
+  if (next?.sense !== from.sense) return undefined;
+  const turned = next.tangent.map((value, k) => (value - (tangent[k] as number)) / step);
+  return { ...next, curve: turned as HeldNumbers };
 }
+
+const STRAIGHT: HeldNumbers = [0, 0, 0, 0];

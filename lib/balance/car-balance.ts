@@ -107,7 +107,7 @@ function balanceFrom(
  * is asked for, another top beside it can be as high, so it is looked for from the hardest turn too.
  */
 function findMost(whole: NumberedCar, turn: HardestTurn, near: MostSideForce | undefined) {
-  if (near !== undefined && near.chart[2] === 2) return near;
+  if (near !== undefined && (near.chart[2] === 2 || near.coasts)) return near;
   const found = mostSideForce(whole, turn.point.at);
   if (found === undefined || near === undefined) return found ?? near;
   return found.lateralAcceleration >= near.lateralAcceleration ? found : near;

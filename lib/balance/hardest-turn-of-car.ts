@@ -18,7 +18,7 @@ export interface HardestTurn {
 const WIDEST = (20 * Math.PI) / 180; // rad of slip angle of an axle
 const GENTLE = 0.5; // m/s²
 const FIRST_STEP = 0.3;
-const LONGEST_STEP = 0.5;
+const LONGEST_STEP = 0.4;
 const SHORTEST_STEP = 1e-4;
 const MOST_STEPS = 200;
 const PAST = 0.75; // of the hardest turn so far: the path does not come back up from there

@@ -17,7 +17,12 @@ export interface MostSideForce {
   /** how the gain bends with the two free numbers: for a quick start */
   readonly bend: Bend;
   readonly chart: Chart;
+  /** it is where the car is neither driven nor braked, see `coastingTop` */
+  readonly coasts: boolean;
 }
+
+/** What a similar car's search begins with. */
+type Known = Pick<MostSideForce, "bend" | "chart" | "coasts">;
 
 /** A symmetric matrix of two rows: first, beside, last. */
 type Bend = readonly [number, number, number];
@@ -68,16 +73,23 @@ const LIGHT = 0.06; // share of its axle's load that an inner tyre carries as it
 export function mostSideForce(
   car: NumberedCar,
   start: HeldNumbers,
-  known?: Pick<MostSideForce, "bend" | "chart">,
+  known?: Known,
 ): MostSideForce | undefined {
   const found = topFrom(car, start, known);
   if (found === undefined || !(car.whole.tied || isLight(car))) return found;
   const [front, rear, push, turn] = found.at;
+  const lifted = liftedOf(car);
   return beside.reduce((best, [byFront, byRear]) => {
-    const other = topFrom(car, [front + byFront, rear + byRear, push, turn]);
+    const from = placeAt(car, [front + byFront, rear + byRear, push, turn], found.chart);
+    if (from === undefined || !(car.whole.tied || liftedOf(car) !== lifted)) return best;
+    const other = topFrom(car, from.at);
     return other !== undefined && other.at[3] > best.at[3] ? other : best;
   }, found);
 }
+
+/** Which inner tyres are off the ground, counted. */
+const liftedOf = ({ whole: { stance } }: NumberedCar): number =>
+  Number(stance.front.lifted) + 2 * Number(stance.rear.lifted);
 
 /** Whether an inner tyre has left the ground or is about to. */
 function isLight({ whole: { stance } }: NumberedCar): boolean {
@@ -87,11 +99,9 @@ function isLight({ whole: { stance } }: NumberedCar): boolean {
 }
 
 /** The top that is reached uphill from a place. */
-function topFrom(
-  car: NumberedCar,
-  start: HeldNumbers,
-  known?: Pick<MostSideForce, "bend" | "chart">,
-): MostSideForce | undefined {
+function topFrom(car: NumberedCar, start: HeldNumbers, known?: Known): MostSideForce | undefined {
+  const near = known?.coasts ? coastingTop(car, start) : undefined;
+  if (near !== undefined) return stateAt(car, near, near.chart);
   let chart = known?.chart ?? chartAt(car, start);
   const first = placeAt(car, start, chart);
   if (first === undefined) return undefined;
@@ -99,6 +109,7 @@ function topFrom(
   let bend: Bend | undefined = known?.bend;
   let fresh = false; // the bend was measured here
   let untried = OTHER_CHARTS; // other charts, once this one leads no further
+  let stuck = true; // more could be gained, but no step does
   for (let i = 0; i < MOST_STEPS; i++) {
     const better = bestChart(place);
     if (fixed(place, chart) < WORSE * fixed(place, better)) {
@@ -109,6 +120,10 @@ function topFrom(
     const step = uphill(place, bend);
     const gains = Math.abs(step[0] * place.gain[0]) + Math.abs(step[1] * place.gain[1]) > ENOUGH;
     const next = gains ? walk(car, place, step) : undefined;
+    if (next !== undefined && crosses(place, next)) {
+      const ridge = coastingTop(car, next.at);
+      if (ridge !== undefined) return stateAt(car, ridge, ridge.chart);
+    }
     if (next !== undefined) {
       const known = learned(bend, place, next);
       [bend, fresh, untried] = [isHill(known) ? known : undefined, false, OTHER_CHARTS];
@@ -116,11 +131,16 @@ function topFrom(
     } else if (gains && !fresh) bend = undefined;
     else {
       const other = gains && untried > 0 ? placeAt(car, place.at, nextChart(chart)) : undefined;
-      if (other === undefined) break;
+      if (other === undefined) {
+        stuck = gains;
+        break;
+      }
       [chart, place, bend] = [nextChart(chart), other, undefined];
       untried--;
     }
   }
+  const ridge = stuck && Math.abs(place.at[2]) < COASTS ? coastingTop(car, place.at) : undefined;
+  if (ridge !== undefined && ridge.at[3] > place.at[3]) return stateAt(car, ridge, ridge.chart);
   return stateAt(car, bend === undefined ? place : polished(car, place, bend), chart, bend);
 }
 
@@ -128,7 +148,51 @@ function topFrom(
 function stateAt(car: NumberedCar, { at }: Place, chart: Chart, bend: Bend = [-1, 0, -1]) {
   const left: LeftNumbers = [0, 0, 0];
   car.at(at, left);
-  return { at, lateralAcceleration: at[3] * SCALES[3], margin: left[2], bend, chart };
+  const coasts = at[2] === 0 && chart[1] === 2;
+  return { at, lateralAcceleration: at[3] * SCALES[3], margin: left[2], bend, chart, coasts };
+}
+
+const COASTS = 0.1; // counted push
+
+/** Whether a step that goes from brakes to drive, or back, is a short one: about a ridge they alternate. */
+const crosses = ({ at: a }: Place, { at: b }: Place): boolean =>
+  a[2] * b[2] < 0 && Math.max(Math.abs(a[2]), Math.abs(b[2])) < COASTS;
+
+/**
+ * The top of the ridge on which a car is neither driven nor braked.
+ *
+ * Brakes and drive push at different axles, so that side force has an edge where the push changes its
+ * sign, and no step uphill follows an edge: along it one slip angle is free.
+ *
+ * @returns nothing where a little push makes more side force: the top is then not on the ridge
+ */
+function coastingTop(car: NumberedCar, [front, rear, , turn]: HeldNumbers): Place | undefined {
+  const onRidge = (chart: Chart) => placeAt(car, [front, rear, 0, turn], chart);
+  let place = onRidge(charts[1]);
+  if (place !== undefined && fixed(place, charts[1]) < fixed(place, charts[2]))
+    place = onRidge(charts[2]);
+  let bend = -1;
+  for (let i = 0; i < MOST_STEPS && place !== undefined; i++) {
+    const free: 0 | 1 | 2 = place.chart[0];
+    const step = within(place.at, free, -place.gain[0] / bend);
+    if (Math.abs(step * place.gain[0]) < ENOUGH) return isAbove(car, place) ? place : undefined;
+    const next: Place | undefined = walk(car, place, [step, 0]);
+    if (next === undefined) return isAbove(car, place) ? place : undefined;
+    const learnt: number = (next.gain[0] - place.gain[0]) / (next.at[free] - place.at[free]);
+    bend = learnt < 0 ? learnt : bend / 2;
+    place = next;
+  }
+  return undefined;
+}
+
+const LITTLE_PUSH = 0.01;
+
+/** Whether neither a little drive nor a little brake makes more side force than a place without. */
+function isAbove(car: NumberedCar, place: Place): boolean {
+  return [-LITTLE_PUSH, LITTLE_PUSH].every((push) => {
+    const beside = placeBeside(car, place, 0, push);
+    return beside === undefined || beside.at[3] <= place.at[3];
+  });
 }
 
 /** The top itself, by a last step that gains next to nothing: the margin goes with the place, not with the gain. */

@@ -1,5 +1,5 @@
-import { tyreNamed } from "../car/tyres.js";
-import type { TyreState, ValueRange } from "../tyre/tyre.js";
+import { dataTyreOf } from "../car/tyres.js";
+import type { Tyre, TyreState, ValueRange } from "../tyre/tyre.js";
 import { isLoaded, outsideValidRange } from "../tyre/valid-range.js";
 import { carBalance } from "./car-balance.js";
 import type { HandlingAxle, HandlingCar } from "./handling-car.js";
@@ -34,12 +34,11 @@ export function tyreDoubts({ car, handling }: StandingCar, speed: number): TyreD
   const [left, right] = [atLimit(handling, speed), atLimit(mirrorCar(handling), speed)];
   return (["front", "rear"] as const).flatMap((end) => {
     const { name } = car[end].tyre;
+    const tyre = dataTyreOf(car[end].tyre);
     const states = [...left[end], ...right[end]];
     return kinds.flatMap((what): TyreDoubt[] => {
-      const value = farthestOutside(name, states, what);
-      return value === undefined
-        ? []
-        : [{ end, tyre: name, what, value, range: tyreNamed(name).valid[what] }];
+      const value = farthestOutside(tyre, states, what);
+      return value === undefined ? [] : [{ end, tyre: name, what, value, range: tyre.valid[what] }];
     });
   });
 }
@@ -60,11 +59,10 @@ function statesOf({ pressure }: HandlingAxle, { left, right }: AxleStance) {
 }
 
 function farthestOutside(
-  name: string,
+  tyre: Tyre,
   states: readonly Required<TyreState>[],
   what: TyreDoubt["what"],
 ): number | undefined {
-  const tyre = tyreNamed(name);
   const { minimum, maximum } = tyre.valid[what];
   const beyond = (value: number) => Math.max(minimum - value, value - maximum);
   return states

@@ -1,5 +1,10 @@
 import type { SpaceAxle } from "../linkage/axle-in-space.js";
 import type { Axles, Sides } from "../load/wheels.js";
+import type { TyreData } from "../tyre/tyre-data.js";
+import type { ClassRule } from "./class-rules.js";
+import type { AxleLever, CarLever } from "./lever.js";
+
+export type { AxleLever, CarLever };
 
 /**
  * One car, as its file describes it: what is measured, what is set, and what may be changed.
@@ -29,6 +34,8 @@ export interface Car extends Axles<Axle> {
   readonly driveFrontShare: number;
   readonly air?: Air;
   readonly limits?: ClassLimits;
+  /** The rules of the class that it runs in, as its organiser keeps them. */
+  readonly classRules?: readonly ClassRule[];
   readonly adjusters?: Partial<Record<CarLever, Adjuster>>;
   /** How sure its numbers are, by their place in the file, such as "front.spring.rate". */
   readonly known?: Readonly<Record<string, Certainty>>;
@@ -185,8 +192,10 @@ export interface AxleGeometry {
 
 /** Which tyre, and what is in it. */
 export interface AxleTyre {
-  /** One of the tyres the workbook knows: see `tyreNames`. */
+  /** One of the tyres the workbook knows: see `tyreNames`; or "own", with `data`. */
   readonly name: string;
+  /** Coefficients of a tyre of one's own. */
+  readonly data?: TyreData;
   /** Pa above atmosphere, warm */
   readonly pressure: Sides<number>;
   /** Friction over that of the tyre's data; 1 when left out. */
@@ -206,7 +215,7 @@ export interface Air {
   readonly drag: number;
 }
 
-/** What the class rules allow. */
+/** What the class rules allow, as the owner of a car put it into its file. */
 export interface ClassLimits {
   /** m */
   readonly leastRideHeight?: number;
@@ -226,17 +235,3 @@ export interface Adjuster {
   readonly max: number;
   readonly step: number;
 }
-
-/** What can be adjusted at an axle; bars have their positions instead. */
-export type AxleLever =
-  | "springRate"
-  | "seatTurns"
-  | "tyrePressure"
-  | "camber"
-  | "toe"
-  | "rollCentreHeight"
-  | "damperBump"
-  | "damperRebound";
-
-/** What can be adjusted on the whole car. */
-export type CarLever = "brakeFrontShare" | "driver" | "passenger" | "fuel" | "ballast";

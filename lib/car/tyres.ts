@@ -3,6 +3,7 @@ import { clubTyre } from "../tyre/club-tyre.js";
 import { type FullTyre, magicFormula61Tyre, referenceTyre } from "../tyre/magic-formula-61.js";
 import type { MagicFormula61Coefficients } from "../tyre/magic-formula-61-coefficients.js";
 import { tunedTyre } from "../tyre/tuned-tyre.js";
+import { tyreOfData } from "../tyre/tyre-data.js";
 import type { Axle, AxleTyre } from "./car.js";
 
 /** The tyres a car file may name. */
@@ -11,8 +12,15 @@ const tyres: Readonly<Record<string, FullTyre>> = {
   "published road": referenceTyre,
 };
 
-/** The names a car file may give for its tyres. */
+/** What a car file calls a tyre whose coefficients stand in it. */
+export const OWN_TYRE = "own";
+
+/** The names of the tyres that the workbook knows. */
 export const tyreNames: readonly string[] = Object.keys(tyres);
+
+/** The tyre of an axle by its data, before the car's file corrects them; data count with the name "own" alone. */
+export const dataTyreOf = ({ name, data }: AxleTyre): FullTyre =>
+  name === OWN_TYRE && data !== undefined ? tyreOfData(data) : tyreNamed(name);
 
 /**
  * The tyre of that name.
@@ -52,7 +60,7 @@ export function bestPressureRange({
  * tyreOf(demoCar.front).peakSideForce({ load: 3000 }) // → 3450, by hand: 3000·(1.30 − 0.05·3)
  */
 export function tyreOf({ tyre }: Axle): FullTyre {
-  const named = tyreNamed(tyre.name);
+  const named = dataTyreOf(tyre);
   const coefficients = corrected(named.coefficients, tyre);
   return coefficients === named.coefficients ? named : magicFormula61Tyre(coefficients);
 }
@@ -64,7 +72,7 @@ export function tyreOf({ tyre }: Axle): FullTyre {
  * @throws Refusal as `tyreNamed`
  */
 export function tyreCoefficientsOf({ tyre }: Axle): MagicFormula61Coefficients {
-  return corrected(tyreNamed(tyre.name).coefficients, tyre);
+  return corrected(dataTyreOf(tyre).coefficients, tyre);
 }
 
 function corrected(t: MagicFormula61Coefficients, tyre: AxleTyre): MagicFormula61Coefficients {

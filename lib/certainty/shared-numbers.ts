@@ -1,5 +1,6 @@
 import { meanOf } from "../car/axle.js";
 import type { Axle, Car, Source } from "../car/car.js";
+import { OWN_TYRE } from "../car/tyres.js";
 import { eachAxle } from "../load/wheels.js";
 import { parameters } from "../parameters.js";
 import { type SpreadRow, sharedSpreads, spreadOf } from "./spreads.js";
@@ -51,12 +52,16 @@ function eachTyre(car: Car, change: (tyre: Axle["tyre"]) => Partial<Axle["tyre"]
 /** What a tyre is, wherever it is fitted; its grip may differ from axle to axle. */
 const ofTheTyre = ["tyre.loadSensitivity", "tyre.stiffness", "tyre.bestPressure"];
 
+/** What two axles share that wear the same tyre. */
+const tyreKey = ({ tyre: { name, data } }: Axle): string =>
+  JSON.stringify(name === OWN_TYRE ? [name, data] : [name]);
+
 /** The same numbers, but one for both axles of what the same tyre has by its data on both. */
 export function sharedByAxles(
   { front, rear }: Car,
   numbers: readonly UncertainNumber[],
 ): UncertainNumber[] {
-  if (front.tyre.name !== rear.tyre.name) return [...numbers];
+  if (tyreKey(front) !== tyreKey(rear)) return [...numbers];
   const at = (path: string) => numbers.find((number) => number.path === path);
   const pairs = ofTheTyre.flatMap((field) => {
     const [one, other] = [at(`front.${field}`), at(`rear.${field}`)];

@@ -3,7 +3,7 @@ import { requireQuantity } from "../check.js";
 import type { Sides } from "../load/wheels.js";
 import { type ParameterKey, parameters } from "../parameters.js";
 import { orUndefined, Refusal } from "../refusal.js";
-import { adjusterOf } from "./adjuster.js";
+import { adjusterOf, ruleAgainstChange } from "./adjuster.js";
 import { type Change, type EndChange, isEndChange } from "./change.js";
 import { carLenses, endLenses } from "./levers.js";
 
@@ -55,6 +55,12 @@ function requireAdjuster(car: Car, change: Change): Adjuster {
   const adjuster = adjusterOf(car, change);
   if (adjuster !== undefined) return adjuster;
   const where = isEndChange(change) ? `${change.end} ${change.lever}` : change.lever;
+  const rule = ruleAgainstChange(car, change);
+  if (rule !== undefined)
+    throw new Refusal(
+      "fixed-by-class",
+      `${where} may not be moved: ${rule.name === undefined ? "a rule" : `rule ${rule.name}`} of the class forbids it.`,
+    );
   throw new Refusal(
     "no-adjuster",
     `${where} cannot be set on this car: its file gives no adjuster for it.`,

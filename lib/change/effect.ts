@@ -1,11 +1,13 @@
 import type { PhaseName } from "../balance/phases.js";
 import { type StandingCar, standingCar } from "../balance/standing-car.js";
 import type { Car } from "../car/car.js";
+import { type FixedRule, ruleAgainst } from "../car/class-rules.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
 import { orUndefined } from "../refusal.js";
 import { type Margin, marginsOf } from "../statics/margins.js";
 import { turnsBack } from "../statics/put-back.js";
 import { withTurns } from "../statics/seat-turns.js";
+import { seatRange } from "./adjuster.js";
 import { applyChange } from "./apply.js";
 import {
   type Behaviour,
@@ -44,7 +46,14 @@ export interface Effect extends StandingCar {
 export interface EffectWithPutBack extends Effect {
   /** Left out where nothing is to be put back, or the seats cannot do it. */
   readonly putBack?: Effect & { readonly turns: Wheels<number> };
+  /** Where the seats could, and the class does not let them. */
+  readonly keptFromPutBack?: SeatRule;
 }
+
+/** What the class says against turning the seats: a rule that forbids it, or a limit that they would break. */
+export type SeatRule =
+  | { readonly code: "fixed"; readonly rule: FixedRule }
+  | { readonly code: "limit"; readonly margin: Margin };
 
 /** The car that changes start from, as it stands, and what it does. */
 export interface Baseline extends StandingCar {
@@ -116,8 +125,13 @@ function workOut(change: Change, before: Baseline): EffectWithPutBack {
   const changed = standingCar(applyChange(before.car, change), before.measured);
   const effect = effectOn(changed, before);
   if (change.lever === "seatTurns" || !stanceMoved(effect.moved)) return effect;
+  const rule = ruleAgainst(changed.car, "seatTurns");
+  if (rule !== undefined) return { ...effect, keptFromPutBack: { code: "fixed", rule } };
   const back = putBackEffect(changed, before);
-  return back === undefined ? effect : { ...effect, putBack: back };
+  if (back === undefined) return effect;
+  const margin = back.broken.find(({ parameter }) => parameter === "seatTurns");
+  if (margin !== undefined) return { ...effect, keptFromPutBack: { code: "limit", margin } };
+  return { ...effect, putBack: back };
 }
 
 function effectOn(changed: StandingCar, before: Baseline): Effect {
@@ -159,8 +173,8 @@ export function carPutBack(
 }
 
 function seatsReach(car: Car): boolean {
-  const { front, rear } = eachAxle(car, ({ spring, adjusters }) => {
-    const range = adjusters?.seatTurns;
+  const { front, rear } = eachAxle(car, ({ spring }, end) => {
+    const range = seatRange(car, end);
     if (range === undefined) return false;
     const { left, right } = spring.seatTurns;
     return Math.min(left, right) >= range.min && Math.max(left, right) <= range.max;
@@ -175,5 +189,6 @@ function newlyBroken(after: readonly Margin[], { margins }: Baseline): Margin[] 
 }
 
 function sameLimit(a: Margin, b: Margin): boolean {
-  return a.parameter === b.parameter && a.where === b.where && a.kind === b.kind;
+  const same = a.parameter === b.parameter && a.where === b.where && a.kind === b.kind;
+  return same && a.limit === b.limit;
 }

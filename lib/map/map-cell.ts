@@ -1,7 +1,7 @@
 import { type BalanceStart, type CarBalance, carBalance } from "../balance/car-balance.js";
 import { parameters } from "../parameters.js";
 import { Refusal } from "../refusal.js";
-import { type Margin, marginsOf } from "../statics/margins.js";
+import { isLimited, type Margin, marginsOf } from "../statics/margins.js";
 import { carOnMap, type MapOf, valueAt } from "./map-of.js";
 
 /**
@@ -52,7 +52,7 @@ export function workedOut(of: MapOf, x: number, y: number, start?: BalanceStart)
   const standing = carOnMap(of, x, y);
   return {
     balance: carBalance(standing.handling, of.driving, start),
-    margins: standing.car.limits === undefined ? [] : marginsOf(standing),
+    margins: isLimited(standing.car) ? marginsOf(standing) : [],
   };
 }
 

@@ -1,28 +1,41 @@
 import { execFileSync } from "node:child_process";
 import { type CarBalance, carBalance } from "../../lib/balance/car-balance.js";
 import { handlingCarOf } from "../../lib/balance/handling-car-of.js";
+import { phaseNames, phases } from "../../lib/balance/phases.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { inRoot } from "../build/paths.js";
 import { quantile, type Row } from "./row.js";
 
 const car = handlingCarOf(demoCar);
-const driving = { speed: 25 };
-const SOLVES = 1000;
+const drivings = phaseNames.map((name) => ({ speed: 25, ...phases[name] }));
+const STIFFNESSES = 64;
+const cars = Array.from({ length: STIFFNESSES }, (_, i) => {
+  const rollStiffness = 20e3 + (30e3 * i) / (STIFFNESSES - 1);
+  return { ...car, front: { ...car.front, rollStiffness } };
+});
 
-/** µs of one limit balance that starts from that of a car with another front roll stiffness. */
-function warmBalance(): number {
-  let balance: CarBalance = carBalance(car, driving);
-  const batch = () => {
+/** The middle of many sweeps, once the engine is warm, ms for one balance. */
+function perBalance(sweep: () => void): number {
+  const once = () => {
     const started = performance.now();
-    for (let i = 0; i < SOLVES; i++) {
-      const rollStiffness = 20e3 + (30e3 * (i % 64)) / 63;
-      balance = carBalance({ ...car, front: { ...car.front, rollStiffness } }, driving, balance);
-    }
-    return (1000 * (performance.now() - started)) / SOLVES;
+    sweep();
+    return (performance.now() - started) / (drivings.length * cars.length);
   };
-  const batches = Array.from({ length: 80 }, batch).slice(20); // the first ones warm up the engine
-  return quantile(batches, 0.5);
+  return quantile(Array.from({ length: 40 }, once).slice(10), 0.5);
 }
+
+/** Hardest turn and margin of one phase, over all phases and many front roll stiffnesses. */
+const fromNothing = (): number =>
+  perBalance(() => {
+    for (const driving of drivings) for (const one of cars) carBalance(one, driving);
+  });
+
+/** The same, each from the car before it. */
+const fromNeighbour = (): number =>
+  perBalance(() => {
+    for (const driving of drivings)
+      cars.reduce<CarBalance | undefined>((last, one) => carBalance(one, driving, last), undefined);
+  });
 
 const firstReport = (): number =>
   Number(execFileSync(process.execPath, ["--import", "tsx", inRoot("site/bench/first-report.ts")]));
@@ -31,11 +44,17 @@ const firstReport = (): number =>
 export function solverTimes(): Row[] {
   const reports = Array.from({ length: 5 }, firstReport);
   return [
-    { what: "limit balance of both axles, warm", value: warmBalance(), most: 5, unit: "µs" },
+    {
+      what: "hardest turn and margin of a phase, from nothing",
+      value: fromNothing(),
+      most: 1,
+      unit: "ms",
+    },
+    { what: "the same from a neighbour", value: fromNeighbour(), most: 0.4, unit: "ms" },
     {
       what: "set-up report, first in its process",
       value: quantile(reports, 0.5),
-      most: 150,
+      most: 250,
       unit: "ms",
     },
   ];

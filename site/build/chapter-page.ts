@@ -2,7 +2,7 @@ import { taughtIn } from "@rollbook/lib";
 import { escapeHtml } from "../cells/escape.js";
 import { chapterWords as words } from "../say/chapter.js";
 import { type Chapter, codePage } from "./chapter.js";
-import { minutesOfChapter, type Part, partsOf } from "./depth.js";
+import { EXERCISES, minutesOfChapter, type Part, partsOf, withAsides } from "./depth.js";
 import { plain } from "./markdown.js";
 import { shell } from "./shell.js";
 
@@ -16,17 +16,25 @@ function neighbour(chapter: Chapter | undefined, word: string, relation: string)
 
 /** How deep a part goes and how long it takes, under its heading. */
 function depthOf({ title, isDeeper, core, deeper }: Part): string {
-  const mixed = core > 0 && deeper > 0;
-  const said = mixed ? words.mixed(core, deeper) : words.part(isDeeper, core + deeper);
+  const isMixed = title === EXERCISES && deeper > 0;
+  const said = isMixed ? words.mixed(core, deeper) : words.part(isDeeper, isDeeper ? deeper : core);
   return title === "" ? "" : `<p class="depth">${said}</p>`;
 }
+
+/** A stretch of a core part that goes deeper, as a part of its own. */
+const deeperStretch = (html: string, minutes: number): string =>
+  `<section class="part" data-deeper>${html.replace(
+    "</h3>",
+    `</h3><p class="depth">${words.part(true, minutes)}</p>`,
+  )}</section>\n`;
 
 /** Each heading with what stands under it as one part, which a browser need not lay out before it comes near. */
 function inParts(chapter: Chapter): string {
   const [opening, ...rest] = partsOf(chapter);
   const { core, all } = minutesOfChapter(chapter);
   const sections = rest.map((part) => {
-    const html = part.html.replace("</h2>", `</h2>${depthOf(part)}`);
+    const inside = part.isDeeper ? part.html : withAsides(part.html, deeperStretch);
+    const html = inside.replace("</h2>", `</h2>${depthOf(part)}`);
     return `<section class="part"${part.isDeeper ? " data-deeper" : ""}>\n${html}</section>`;
   });
   const took = `<p class="depth" id="depth">${words.inAll(core, all)}</p>`;

@@ -3,8 +3,12 @@ import { minutesOf } from "./minutes.js";
 
 /** The headings under which a chapter's one idea stands; the others go deeper. */
 const core: ReadonlySet<string> = new Set(["Puzzle", "Predict", "What happens", "Why", "Summary"]);
-const exercises = "Exercises";
+export const EXERCISES = "Exercises";
 const CORE_EXERCISES = 2;
+
+/** What a heading opens with that goes deeper where its like do not: a smaller one in a core part, or a part of a short chapter. */
+const aside = "Deeper: ";
+const withoutAside = (html: string): string => html.replace(`>${aside}`, ">");
 
 /** A heading of a chapter with all that stands under it. */
 export interface Part {
@@ -30,16 +34,39 @@ function marked(html: string): string {
   });
 }
 
+/** A part cut before each of its smaller headings. */
+const stretchesOf = (html: string): string[] => html.split(/(?=<h3 )/);
+
+/** Whether a stretch of a core part goes deeper: its heading says so. */
+const isAside = (html: string): boolean =>
+  /^<h3 [^>]*>(?<said>[^<]*)/.exec(html)?.groups?.said?.startsWith(aside) ?? false;
+
+/** A core part in which every stretch that goes deeper stands by itself, `wrap`ped with its minutes, which say it in the heading's place. */
+export const withAsides = (
+  html: string,
+  wrap: (stretch: string, minutes: number) => string,
+): string =>
+  stretchesOf(html)
+    .map((stretch) =>
+      isAside(stretch) ? wrap(withoutAside(stretch), minutesOf(stretch)) : stretch,
+    )
+    .join("");
+
 function partOf(html: string): Part {
   const [, id = "", title = ""] = /<h2 id="([^"]*)"[^>]*>([^<]*)/.exec(html) ?? [];
   const all = minutesOf(html);
-  if (title === exercises) {
+  if (title.startsWith(aside)) {
+    const part = { html: withoutAside(html), id, title: title.slice(aside.length) };
+    return { ...part, isDeeper: true, core: 0, deeper: all };
+  }
+  if (title === EXERCISES) {
     const first = exercisesIn(html).slice(0, CORE_EXERCISES);
     const inCore = first.reduce((sum, one) => sum + minutesOf(one), 0);
     return { html: marked(html), id, title, isDeeper: false, core: inCore, deeper: all - inCore };
   }
   const isDeeper = title !== "" && !core.has(title);
-  return { html, id, title, isDeeper, core: isDeeper ? 0 : all, deeper: isDeeper ? all : 0 };
+  const deeper = isDeeper ? all : minutesOf(stretchesOf(html).filter(isAside).join(""));
+  return { html, id, title, isDeeper, core: all - deeper, deeper };
 }
 
 const known = new WeakMap<Chapter, readonly Part[]>();

@@ -25,7 +25,7 @@ markdown.core.ruler.push("heading_anchors", ({ tokens }) => {
   tokens.forEach((token, index) => {
     if (token.type !== "heading_open") return;
     const text = tokens[index + 1]?.content ?? "";
-    token.attrSet("id", slug(text));
+    token.attrSet("id", slug(text.replace(/^Deeper: /, "")));
   });
 });
 

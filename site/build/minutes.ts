@@ -5,7 +5,8 @@ const WORDS = 200; // a minute, of an explanation that is to be understood; 238 
 /** Minutes that each thing takes beside its words; common practice, no source. */
 const TAKES = {
   "figure[data-explained]": 2, // things to do, and a sentence
-  "figure[data-figure]:not([data-inputs='0'], [data-explained])": 0.8,
+  "figure[data-figure]:not(.beside, [data-inputs='0'], [data-explained])": 0.8,
+  "figure.beside:not([data-inputs='0'], [data-explained])": 0.4, // one slider, one state of an explanation
   "figure[data-inputs='0']": 0.2,
   ".predict": 1,
   ".exercise": 2,

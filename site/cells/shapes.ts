@@ -1,4 +1,3 @@
-import { pathRound } from "d3";
 import type { ArrowMark, DotMark, LineMark, Mark, Point, Side, Tone } from "./marks.js";
 import { spell } from "./reader.js";
 import { thin } from "./thin.js";
@@ -50,16 +49,28 @@ function runsOf(points: readonly Point[]): Point[][] {
   return runs;
 }
 
-/** The points as a path, with a gap wherever one is missing. */
+const TENTHS = 10; // of a user unit: finer than a screen shows
+
+/**
+ * The points as a path, with a gap wherever one is missing. After its first point a run goes on by
+ * differences, which are shorter; they are differences of rounded places, so that no error adds up.
+ */
 function pathOf(points: readonly Point[], { x, y }: Frame): string {
-  const path = pathRound(1);
-  for (const run of runsOf(points)) {
-    thin(run.map(([px, py]): Point => [x(px), y(py)])).forEach(([px, py], index) => {
-      if (index === 0) path.moveTo(px, py);
-      else path.lineTo(px, py);
-    });
-  }
-  return path.toString();
+  const tenths = (value: number) => Math.round(value * TENTHS);
+  const paths = runsOf(points).map((run) => {
+    const places = thin(run.map(([px, py]): Point => [x(px), y(py)])).map(
+      ([px, py]): Point => [tenths(px), tenths(py)],
+    );
+    return places
+      .map(([px, py], i) => {
+        const [fromX, fromY] = places[i - 1] ?? [0, 0];
+        const command = ["M", "l"][i] ?? " ";
+        return `${command}${(px - fromX) / TENTHS} ${(py - fromY) / TENTHS}`;
+      })
+      .join("")
+      .replaceAll(" -", "-");
+  });
+  return paths.join("");
 }
 
 function path(layer: Shape["layer"], attributes: Record<string, string>): Shape {

@@ -1,6 +1,9 @@
+import type { Car } from "../../lib/car/car.js";
 import { parameters } from "../../lib/parameters.js";
+import type { ClassFact } from "../../lib/statics/class-check.js";
 import type { Margin } from "../../lib/statics/margins.js";
 import type { Quantity } from "../../lib/units.js";
+import { factName, factStanding, fixedLevers } from "../say/class-rules.js";
 import { figureNames } from "../say/figures.js";
 import type { Reader } from "../say/reader.js";
 import { tyreDoubtInWords } from "../say/tyre-doubt.js";
@@ -51,21 +54,21 @@ export function rates(
   return `Stiffness and stance\n${table}\n${roll}`;
 }
 
-/** How far the car is inside the limits of its class. */
-export function limits(margins: readonly Margin[], { value }: Writer): string {
-  if (margins.length === 0) return "Class limits\n  The file gives none.";
-  const rows = margins.map(({ parameter, where, value: now, limit, kind, margin }) => {
-    const { name, quantity, decimals } = parameters[parameter];
-    const shown = (x: number) => value(quantity, x, decimals);
-    return [
-      `${name}, ${where}`,
-      shown(now),
-      `${kind} ${shown(limit)}`,
-      margin < 0 ? "BROKEN" : `${shown(margin)} left`,
-    ];
-  });
-  return `Class limits\n${textTable(rows)}`;
+/** How far the car is inside the limits of its class, and what the class forbids. */
+export function limits(facts: readonly ClassFact[], car: Car, { value }: Writer): string {
+  const fixed = (car.classRules ?? []).filter((rule) => rule.kind === "fixed");
+  if (facts.length + fixed.length === 0) return "Class limits\n  The file gives none.";
+  const rows = facts.map((fact) => [
+    factName(fact, value),
+    fact.code === "limit" ? value(quantityOf(fact), fact.value, decimalsOf(fact)) : fact.value,
+    factStanding(fact, value).replace(/^broken/, "BROKEN"),
+  ]);
+  const forbidden = fixed.map((rule) => `  ${fixedLevers(rule)}`);
+  return ["Class limits", ...(rows.length > 0 ? [textTable(rows)] : []), ...forbidden].join("\n");
 }
+
+const quantityOf = ({ parameter }: Margin) => parameters[parameter].quantity;
+const decimalsOf = ({ parameter }: Margin) => parameters[parameter].decimals;
 
 /** What the car asks of its tyres beyond their data; nothing when they cover it. */
 export function tyreNotes({ outsideTyreData }: SetUpReport, reader: Reader): string[] {

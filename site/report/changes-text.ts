@@ -4,7 +4,6 @@ import type { ChangeBand } from "../../lib/certainty/change-bands.js";
 import type { BandedPhase } from "../../lib/certainty/phase-bands.js";
 import type { Trade } from "../../lib/change/trade.js";
 import { LEAST_FELT_SHIFT } from "../../lib/day/debrief/feel.js";
-import { parameters } from "../../lib/parameters.js";
 import {
   dampersNote,
   easedClauses,
@@ -15,6 +14,7 @@ import {
   tradeClauses,
 } from "../say/balance-notes.js";
 import { changeLabel } from "../say/change.js";
+import { brokenBy } from "../say/class-rules.js";
 import { movedInWords, signed } from "../say/figures.js";
 import type { Reader } from "../say/reader.js";
 import { refusalInWords } from "../say/refusal.js";
@@ -149,7 +149,7 @@ function alsoMoved(row: Row, before: Before, reader: Reader, write: Writer): str
     ...movedInWords(row.moved.figures, reader),
     ...seats(row),
     ...inTurns(row, before, write),
-    ...broken(row),
+    ...broken(row, write),
   ];
   return `  ${row.label}: ${parts.length === 0 ? "nothing else" : parts.join("; ")}.`;
 }
@@ -179,8 +179,6 @@ function seats({ putBack }: Row): string[] {
   return [`put back with seat turns ${four.join(" / ")}`];
 }
 
-function broken({ broken: margins = [] }: Row): string[] {
-  return margins.map(
-    ({ parameter, where }) => `BREAKS ${parameters[parameter].name.toLowerCase()} ${where}`,
-  );
+function broken({ broken: margins = [] }: Row, { value }: Writer): string[] {
+  return margins.map((margin) => `BREAKS ${brokenBy(margin, value)}`);
 }

@@ -28,7 +28,7 @@ export function reportText(
     balance(report, write, sure),
     travel(report, write),
     ...tyreNotes(report, reader),
-    limits(report.limits, write),
+    limits(report.limits, car, write),
     changes(report, car, reader, write, sure),
   ];
   return spelt(`${sections.join("\n\n")}\n`, reader);

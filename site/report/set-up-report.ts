@@ -28,7 +28,7 @@ import { whyNotRanked } from "../../lib/change/ranked.js";
 import { type ChangeRow, changeTable } from "../../lib/change/table.js";
 import { eachAxle, type Wheels } from "../../lib/load/wheels.js";
 import type { Refusal, RefusalCode, RefusedNumber } from "../../lib/refusal.js";
-import { marginsOf } from "../../lib/statics/margins.js";
+import { classFactsOf } from "../../lib/statics/class-check.js";
 import type { Rest } from "../../lib/statics/rest.js";
 import { changeLabel } from "../say/change.js";
 import { readerWith } from "../say/reader.js";
@@ -75,7 +75,7 @@ export function setUpReport(car: Car, asked: ReportQuestion) {
       ...doubt,
       sentence: tyreDoubtInWords(doubt, plain),
     })),
-    limits: marginsOf(standing),
+    limits: classFactsOf(standing),
     changes: changeTable(standing, { speed: asked.speed }).map((row) => withoutCar(row, car)),
   };
 }

@@ -1,15 +1,15 @@
-import {
-  type Ask,
-  type Car,
-  type DiagnosisOutcome,
-  type NotProposed,
-  type NotRanked,
-  type ProposalReason,
-  parameters,
-  type TurnBack,
+import type {
+  Ask,
+  Car,
+  DiagnosisOutcome,
+  NotProposed,
+  NotRanked,
+  ProposalReason,
+  TurnBack,
 } from "@rollbook/lib";
 import { acceleration, SHOWN } from "./amount.js";
 import { changeLabel } from "./change.js";
+import { brokenBy, fixedInWords, shownTo } from "./class-rules.js";
 import { signed } from "./figures.js";
 import { inList } from "./in-list.js";
 import { type Reader, spelt } from "./reader.js";
@@ -114,13 +114,13 @@ export function whyNotInWords(why: NotProposed["why"], car: Car, reader: Reader)
       return "It is at the end of its range.";
     case "refused":
       return refusalInWords(why.refusal, reader);
-    case "breaks-limit": {
-      const limit = parameters[why.parameter].name.toLowerCase();
+    case "fixed-by-class":
+      return fixedInWords(why.rule);
+    case "breaks-limit":
       return spelt(
-        `It breaks the class limit of ${limit} (${why.where}) before it is felt there.`,
+        `It breaks the class limit of ${brokenBy(why.margin, shownTo(reader))} before it is felt there.`,
         reader,
       );
-    }
     case "wrong-way":
       return "It moves balance the other way there.";
     case "too-small": {

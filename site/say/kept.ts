@@ -1,6 +1,8 @@
 /** What the device keeps, by the beginning of its key, in words. */
 const names: readonly (readonly [string, string])[] = [
   ["cars", "your cars"],
+  ["classes", "your classes"],
+  ["file-pieces", "codes that wait for the others"],
   ["car-", "a car that is being typed"],
   ["filed:", "your prediction"],
   ["seen:", "what you saw in a figure"],

@@ -85,7 +85,6 @@ export const words = {
   drivesLess: (able: string) =>
     `; it cannot gain speed as fast as is usual there, and this is for ${able}, nearly the most that it can`,
   outside: (what: string) => `; outside the class limits: ${what}`,
-  outsideOne: (name: string, where: string) => `${name} ${where}`,
   cannot: (settings: string, reason: string) => `${settings}: not worked out, ${reason}`,
   result: (from: string, to: string, least: string, most: string, where: string) =>
     `Over this map the balance runs from ${from} to ${to} and the hardest turn from ${least} to ${most}; the hardest ${where}.`,

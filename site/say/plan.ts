@@ -1,9 +1,9 @@
-import { type Margin, type PlanWarning, parameters, type SheetRow, undoOf } from "@rollbook/lib";
+import { type PlanWarning, type SheetRow, undoOf } from "@rollbook/lib";
 import { acceleration } from "./amount.js";
 import { changeLabel } from "./change.js";
+import { brokenBy, shownTo } from "./class-rules.js";
 import { type Reader, spelt } from "./reader.js";
 import { refusalInWords } from "./refusal.js";
-import { formatAlike } from "./shown-range.js";
 
 /** What the hands do before a run. */
 export const toDoInWords = ({ toDo, stood }: SheetRow, reader: Reader): string[] =>
@@ -12,12 +12,6 @@ export const toDoInWords = ({ toDo, stood }: SheetRow, reader: Reader): string[]
 /** How what was done before a run is taken back. */
 export const undoInWords = ({ toDo, car }: SheetRow, reader: Reader): string[] =>
   [...toDo].reverse().map((change) => changeLabel(undoOf(change), car, reader));
-
-/** A distance to a limit in the reader's unit, without sign. */
-export function marginAmount({ parameter, margin }: Margin, { units }: Reader): string {
-  const { quantity, decimals } = parameters[parameter];
-  return formatAlike(quantity, Math.abs(margin), decimals + 1, units);
-}
 
 /** What to know before a run of a plan. */
 export const warningInWords = (warning: PlanWarning, reader: Reader): string =>
@@ -31,10 +25,8 @@ function told(warning: PlanWarning, reader: Reader): string {
       return `At its limit this car tips over before its tyres let go (${warning.phases.join(", ")}): nobody drives it near that, and no set-up for balance cures it.`;
     case "too-small":
       return `It moves balance by at most ${acceleration(warning.most, reader)}, less than the ${acceleration(warning.least, reader)} that is likely to be felt: make a larger change.`;
-    case "limit": {
-      const { name } = parameters[warning.parameter];
-      return `${name} ${warning.where} is outside the class limit (${warning.kind} allowed).`;
-    }
+    case "limit":
+      return `It breaks the class limit of ${brokenBy(warning, shownTo(reader))}.`;
     case "towards-the-rear":
       return `The rear slides earlier than in the run before (${warning.phases.join(", ")}): first lap slowly.`;
     case "brakes-rearwards":

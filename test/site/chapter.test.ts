@@ -44,7 +44,7 @@ describe("a chapter of one's own, outside the repository", () => {
       "In *What happens* and *What shifts it*: three or more figures, found none.",
       "In *In numbers*: four or more worked numbers, found one.",
       "In *Exercises*: four or more exercises, found none.",
-      "It has 15 cells; a chapter has 30 to 54, one thought a cell.",
+      "It has 15 cells; a chapter has 30 to 66, one thought a cell.",
     ]);
   });
 

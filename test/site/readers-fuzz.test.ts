@@ -2,9 +2,12 @@ import {
   asClock,
   asGiven,
   type Car,
+  type ClassRule,
   exampleLog,
+  formatClass,
   formatLog,
   formatReports,
+  parseClass,
   parseReports,
   standing,
 } from "@rollbook/lib";
@@ -88,6 +91,30 @@ it("a car file with anything in the place of any of its parts is taken in or ref
     fc.property(withHostile(car), (value) => {
       const read = takeIn(JSON.stringify(value), [], "x");
       areShort("car" in read ? read.notes : read.faults);
+    }),
+    { numRuns: FUZZ_RUNS / 20 },
+  );
+});
+
+it("a class file with anything in the place of any of its parts is read or refused in short sentences", () => {
+  const baseCar = standing(exampleLog, "set-up")[0]?.car;
+  const rules: ClassRule[] = [
+    { kind: "camber", name: "4", end: "front", least: -0.06, greatest: 0 },
+    { kind: "fixed", levers: ["toe"] },
+    { kind: "tyre", tyre: "club" },
+  ];
+  const whole = { name: "Club", rules, ...(event && { venue: event.venue }), briefing: "Helmets." };
+  const text = formatClass({ ...whole, ...(baseCar && { baseCar }), course: "https://a.example/" });
+  const broken = fc.oneof(
+    withHostile(JSON.parse(formatClass(whole))).map((value) => JSON.stringify(value)),
+    withHostile(JSON.parse(text)).map((value) => JSON.stringify(value)),
+    hurt(text),
+  );
+  fc.assert(
+    fc.property(broken, (given) => {
+      const { carClass, notes, faults } = { notes: undefined, ...parseClass(given) };
+      areShort(notes ?? faults);
+      if (carClass) expect(parseClass(formatClass(carClass)).carClass).toEqual(carClass);
     }),
     { numRuns: FUZZ_RUNS / 20 },
   );

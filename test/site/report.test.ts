@@ -8,6 +8,7 @@ import type { Car } from "../../lib/car/car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
 import { formatCar } from "../../lib/car/file/parse.js";
 import type { Change } from "../../lib/change/change.js";
+import { formatClass } from "../../lib/day/class/class-file.js";
 import { answerTo } from "../../site/commands/report/answer.js";
 import { endOf } from "../../site/commands/report-faults.js";
 import { howSure } from "../../site/report/how-sure.js";
@@ -487,4 +488,52 @@ test("every key of the report is documented, and every documented key is there",
     ["change", "label"].includes(key) ? [] : [`changes[].${key}`],
   );
   expect(documented.sort()).toEqual([...keys, ...turn, ...rows].sort());
+});
+
+describe("cars against a class", () => {
+  const rules = [
+    { kind: "rideHeight", name: "4.1", least: 0.12 },
+    { kind: "springRate", end: "front", greatest: 62e3 },
+    { kind: "fixed", name: "4.3", levers: ["toe"] },
+  ] as const;
+  const file = (name: string, content: string) => writeFileSync(join(folder, name), content);
+  const heavy: Car = {
+    ...demoCar,
+    name: "Rook",
+    front: { ...demoCar.front, rideHeight: 0.115, spring: { ...demoCar.front.spring, rate: 64e3 } },
+  };
+  file("club.json", formatClass({ name: "Club", rules }));
+  file("pipit.json", formatCar(demoCar));
+  file("rook.json", formatCar(heavy));
+  const asked = (...args: string[]) => answerTo(["--class", "club.json", ...args], folder);
+
+  test("are a row each, held or broken and by how much, and 1 where one is broken", () => {
+    const well = asked("pipit.json");
+    expect(well.code).toBeUndefined();
+    const { out, code } = asked("pipit.json", "rook.json");
+    expect(code).toBe(1);
+    const row = (name: string) =>
+      out.split("\n").find((line) => line.trim().startsWith(name)) ?? "";
+    expect(row("Pipit")).toMatch(/held, 10\.0.mm to spare \(front left\).*held, 2\.0.N\/mm/); // 130 − 120 mm, 62 − 60 N/mm
+    expect(row("Rook")).toMatch(
+      /BROKEN by 5\.0.mm \(front left\).*BROKEN by 2\.0.N\/mm \(front\).*2 BROKEN/,
+    );
+    expect(out).toContain("[1] rule 4.1, ride height at least 120\u00a0mm".replace("\u00a0", " "));
+    expect(out).toContain("rule 4.3: toe-in per wheel may not be moved");
+  });
+
+  test("name a car that cannot be read, tell the others all the same, and are facts as JSON", () => {
+    file("broken.json", "{}");
+    const { out, code } = asked("broken.json", "pipit.json");
+    expect(code).toBe(1);
+    expect(out).toMatch(/Pipit .*held/);
+    expect(out).toMatch(/^broken\.json: name is missing/m);
+    const { cars } = JSON.parse(asked("rook.json", "--json").out);
+    expect(cars[0].facts).toHaveLength(5); // four wheels and the front springs
+    expect(cars[0].facts[4]).toMatchObject({ value: 64e3, limit: 62e3, margin: -2e3, held: false });
+  });
+
+  test("are not looked at where the class file is none", () => {
+    expect(() => answerTo(["--class", "pipit.json", "rook.json"], folder)).toThrow(/whose kind is/);
+  });
 });

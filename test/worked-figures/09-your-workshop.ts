@@ -46,6 +46,11 @@ const watch = (times: readonly number[]) => {
 };
 const byWatch = Math.hypot(...pairs.flat().map(watch)) / 4;
 
+/** s of a lap of a circle of 25 m, and what one percent of it and 0.1 m/s² more are worth. */
+const coneLap = (ay: number) => 2 * Math.PI * Math.sqrt(25 / ay);
+const scatter = 0.01 * coneLap(10);
+const saved = coneLap(10) - coneLap(10.1);
+
 export const pins: Pins = {
   cycle: { value: 29, from: "4 + 5 + 4 + 8 + 2 + 5 + 1" },
   "cycle-club": { value: cycle(3), from: "6 drivers in 2 cars go out three times" },
@@ -92,4 +97,13 @@ export const pins: Pins = {
   "ex-bolder": { value: 4 / 9, from: "1/1.5²" },
   "ex-median": { value: -1, from: "−2, −1, −1, 0, 1: the third" },
   "ex-vote": { value: 6 / 11, from: "Hake 1998: (15 − 9)/(20 − 9)" },
+  "mean-scatter": { value: scatter * Math.sqrt(0.4), from: "s·√(2/5)" },
+  chance: { value: below(saved / (scatter * Math.sqrt(0.4))), from: "normal density summed" },
+  "chance-return": {
+    value: below(saved / (scatter * Math.sqrt(0.3))),
+    from: "the same with √(1/5 + 1/10)",
+  },
+  enough: { value: laps(saved, scatter), from: "2·(z·s/d)² with the tabled z of 95 %" },
+  "ex-scatter": { value: 0.12 * Math.SQRT1_2, from: "s·√(2/4)" },
+  "ex-clock": { value: 61, from: "2·(1.645 × 0.1/0.03)² = 60.1, up to a whole lap" },
 };

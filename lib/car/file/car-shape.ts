@@ -11,8 +11,9 @@ import type {
   Differential,
   PlacedMass,
 } from "../car.js";
-import { tyreNames } from "../tyres.js";
+import { OWN_TYRE, tyreNames } from "../tyres.js";
 import { linkageShape } from "./linkage-shape.js";
+import { rulesShape } from "./rules-shape.js";
 import {
   count,
   day,
@@ -26,6 +27,7 @@ import {
   type ShapeOf,
   text,
 } from "./shape.js";
+import { tyreDataShape } from "./tyre-file.js";
 
 const sides = (key: ParameterKey, about: string) =>
   group(about, { left: number(key), right: number(key) });
@@ -152,7 +154,8 @@ const axle = (about: string): ShapeOf<Axle> =>
       camber: sides("camber", "Camber at rest; below zero: top in"),
       toe: sides("toe", "Toe of each wheel at rest; above zero: in"),
       tyre: group("The tyres", {
-        name: text("Which tyre", tyreNames),
+        name: text("Which tyre; own: that of its data", [...tyreNames, OWN_TYRE]),
+        data: optional(tyreDataShape),
         pressure: sides("tyrePressure", "Warm pressure above atmosphere"),
         grip: optional(number("tyreGrip", "Friction over that of the tyre's data; left out: 1")),
         loadSensitivity: optional(
@@ -222,6 +225,7 @@ export const carShape: ShapeOf<Car> = group("A car", {
   front: axle("The front axle"),
   rear: axle("The rear axle"),
   limits: optional(limits),
+  classRules: optional(rulesShape),
   adjusters: optional(
     group("What can be adjusted on the whole car", {
       brakeFrontShare: adjuster("brakeFrontShare"),

@@ -6,10 +6,12 @@ import { barRateOf, isBeamAxle } from "../axle.js";
 import { carInRoll } from "../axle-loads.js";
 import type { AntiRollBar, Axle, AxleTyre, Car, Differential } from "../car.js";
 import { sprungMassOf } from "../masses.js";
-import { bestPressureRange, tyreNamed } from "../tyres.js";
+import { bestPressureRange, dataTyreOf, OWN_TYRE } from "../tyres.js";
 import { geometryShape } from "./car-shape.js";
 import { knownFaultsOf } from "./known.js";
 import { geometryOfLinkage } from "./linkage-geometry.js";
+import { ruleFaultsOf } from "./rule-faults.js";
+import { tyreDataFaults } from "./tyre-data-faults.js";
 import { validatorOf } from "./validate.js";
 
 /** What is wrong with a car whose fields are each in their range, one sentence each. */
@@ -18,6 +20,7 @@ export function inconsistenciesOf(car: Car): string[] {
   if (ends.length > 0) return ends;
   return [
     ...adjusterFaults(car.adjusters, "adjusters"),
+    ...ruleFaultsOf(car.classRules, "classRules"),
     ...knownFaultsOf({ ...car }),
     ...standingFaultsOf(car),
   ];
@@ -28,7 +31,7 @@ function axleFaults(axle: Axle, end: string): string[] {
   return [
     ...beamFaults(axle, end),
     ...differentialFaults(axle.differential, `${end}.differential`),
-    ...bestPressureFaults(axle.tyre, `${end}.tyre.bestPressure`),
+    ...tyreFaults(axle.tyre, `${end}.tyre`),
     ...(bar === undefined ? [] : barFaults(bar, `${end}.bar`)),
     ...(linkage === undefined ? [] : linkageFaults(linkage, `${end}.linkage: `)),
     ...adjusterFaults(adjusters, `${end}.adjusters`),
@@ -70,10 +73,21 @@ function differentialFaults(differential: Differential | undefined, path: string
   });
 }
 
+/** A tyre of one's own cannot do without its data; of another they are kept and not used. */
+function tyreFaults(tyre: AxleTyre, path: string): string[] {
+  const { name, data } = tyre;
+  const faults =
+    data === undefined || name !== OWN_TYRE ? [] : tyreDataFaults(data, `${path}.data`);
+  if (name === OWN_TYRE && data === undefined)
+    faults.push(`${path}.name is "${OWN_TYRE}" but the file has no data of that tyre.`);
+  return faults.length > 0 ? faults : bestPressureFaults(tyre, `${path}.bestPressure`);
+}
+
 /** A best pressure is one that the tyre's data reach, of a tyre that has one. */
-function bestPressureFaults({ name, bestPressure }: AxleTyre, path: string): string[] {
+function bestPressureFaults(tyre: AxleTyre, path: string): string[] {
+  const { name, bestPressure } = tyre;
   if (bestPressure === undefined) return [];
-  const range = bestPressureRange(tyreNamed(name));
+  const range = bestPressureRange(dataTyreOf(tyre));
   if (range === undefined)
     return [
       `${path} is ${bestPressure} Pa but must be left out with the ${name} tyre: its data have none.`,

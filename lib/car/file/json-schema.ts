@@ -1,19 +1,30 @@
 import { quantities } from "../../units.js";
-import { CAR_FILE_VERSION } from "./migrate.js";
 import type { GroupShape, Shape } from "./shape.js";
 
 type Json = Readonly<Record<string, unknown>>;
 
-/** JSON Schema (2020-12) of a car file; fields that are not known are allowed and kept. */
-export function carFileSchema(shape: GroupShape): Json {
+/** What a file says of itself before its fields. */
+export interface FileHead {
+  readonly title: string;
+  readonly version: number;
+  /** What it says it is; a car says nothing. */
+  readonly kind?: string;
+}
+
+/** JSON Schema (2020-12) of a file; fields that are not known are allowed and kept. */
+export function fileSchema(shape: GroupShape, { title, version, kind }: FileHead): Json {
   const definitions: Record<string, Json> = {};
-  const { properties, ...rest } = objectOf(shape, definitions);
-  const version = { description: "Version of this format", const: CAR_FILE_VERSION };
+  const { properties, required, ...rest } = objectOf(shape, definitions);
+  const head = {
+    ...(kind !== undefined && { kind: { description: "What this file is", const: kind } }),
+    version: { description: "Version of this format", const: version },
+  };
   return {
     $schema: "https://json-schema.org/draft/2020-12/schema",
-    title: "Car file",
+    title,
     ...rest,
-    properties: { version, ...properties },
+    required: kind === undefined ? required : ["kind", ...required],
+    properties: { ...head, ...properties },
     $defs: definitions,
   };
 }

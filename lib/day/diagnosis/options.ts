@@ -1,5 +1,5 @@
 import type { Change } from "../../change/change.js";
-import { type Baseline, type Effect, effectOf } from "../../change/effect.js";
+import { type Baseline, type Effect, effectOf, type SeatRule } from "../../change/effect.js";
 import type { Wheels } from "../../load/wheels.js";
 import { type Cell, cellsOf } from "../debrief/cells.js";
 import type { Venue } from "../plan/venue.js";
@@ -14,6 +14,8 @@ export interface Option {
   /** The change with the car put back where the seats can do it. */
   readonly effect: Effect;
   readonly putBackTurns?: Wheels<number>;
+  /** What the class says against turning the seats. */
+  readonly keptFromPutBack?: SeatRule;
   /** The changed car in each part of the corners asked about. */
   readonly after: readonly Cell[];
   /** m/s² in the places reported, weighted, above 0 towards the front */
@@ -57,7 +59,7 @@ export function placesOf(targets: readonly Target[]): Venue {
 export function optionOf(change: Change, steps: number, question: Places): Option {
   const { before, targets, places, cells } = question;
   const whole = effectOf(change, before);
-  const { putBack } = whole;
+  const { putBack, keptFromPutBack } = whole;
   const effect = putBack ?? whole;
   const after = cellsOf(effect, places, cells);
   const moved = after.map((cell, i) => cellMoved(cells[i] ?? cell, cell));
@@ -71,6 +73,7 @@ export function optionOf(change: Change, steps: number, question: Places): Optio
     effect,
     after,
     ...(putBack && { putBackTurns: putBack.turns }),
+    ...(keptFromPutBack && { keptFromPutBack }),
     shift: weighted(at.map(({ weight, shift }) => [weight, shift])),
     gain: weighted(at.map(({ weight, gain }) => [weight, gain])),
     gains: at.map(({ gain }) => gain),

@@ -2,6 +2,7 @@ import { phaseNames } from "../../balance/phases.js";
 import type { Car } from "../../car/car.js";
 import type { Change, End } from "../../change/change.js";
 import type { Eased } from "../../change/eased.js";
+import type { SeatRule } from "../../change/effect.js";
 import type { CarFigures } from "../../change/figures.js";
 import { endsWithoutLeanCost } from "../../change/lean-costs.js";
 import type { NearTipping } from "../../change/near-tipping.js";
@@ -40,6 +41,8 @@ export interface Proposal {
   /** What to turn back so that nothing else has changed. */
   readonly putBack: readonly TurnBack[];
   readonly putBackTurns?: Wheels<number>;
+  /** What the class says against turning the seats. */
+  readonly keptFromPutBack?: SeatRule;
   readonly reasons: readonly ProposalReason[];
   /** Wheels that it puts on a stop. */
   readonly onStops: readonly OnStop[];
@@ -99,6 +102,7 @@ export function proposalOf(option: Option, places: Places, known: Known): Propos
     moved: effect.moved.figures,
     putBack: turnBackOf(option, places),
     ...(putBackTurns && { putBackTurns }),
+    ...(option.keptFromPutBack && { keptFromPutBack: option.keptFromPutBack }),
     reasons: reasonsOf(option, known),
     onStops: effect.onStops,
     nearTipping: effect.nearTipping,

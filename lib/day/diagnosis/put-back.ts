@@ -1,3 +1,4 @@
+import { ruleAgainst } from "../../car/class-rules.js";
 import type { Wheels } from "../../load/wheels.js";
 import { alignmentBack } from "../../statics/put-back.js";
 import { fromHandy } from "../../units.js";
@@ -19,7 +20,7 @@ export function turnBackOf({ effect, putBackTurns }: Option, { before }: Places)
     ...(putBackTurns === undefined ? [] : atWheels("seat", putBackTurns, Number.MIN_VALUE)),
     ...alignment("camber", back.camber, effect),
     ...alignment("toe", back.toe, effect),
-  ];
+  ].filter(({ what, end }) => what === "seat" || ruleAgainst(effect.car, what, end) === undefined);
 }
 
 const WHEELS = [

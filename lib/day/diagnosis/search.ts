@@ -1,11 +1,12 @@
 import { type PhaseName, phaseNames } from "../../balance/phases.js";
 import type { CarLever } from "../../car/car.js";
-import { adjusterOf } from "../../change/adjuster.js";
+import type { FixedRule } from "../../car/class-rules.js";
+import { adjusterOf, fittedAdjuster, ruleAgainstChange } from "../../change/adjuster.js";
 import type { Change, End, EndLever } from "../../change/change.js";
 import { endLenses } from "../../change/levers.js";
 import { type NotRanked, whyNotRanked } from "../../change/ranked.js";
-import type { ParameterKey } from "../../parameters.js";
 import { Refusal } from "../../refusal.js";
+import type { Margin } from "../../statics/margins.js";
 import { leversToTry } from "../plan/propose.js";
 import { stepCountsFor, timesSteps, tryCounts } from "../plan/step-counts.js";
 import { type Option, optionOf, type Places } from "./options.js";
@@ -19,12 +20,14 @@ export interface LeverPlace {
 /** Why a change is not proposed. */
 export type WhyNot =
   | { readonly code: "no-adjuster" }
+  /** The car could, and its class forbids it. */
+  | { readonly code: "fixed-by-class"; readonly rule: FixedRule }
   | { readonly code: "not-ranked"; readonly why: NotRanked }
   | { readonly code: "end-of-range" }
   /** The model cannot work with the car so changed. */
   | { readonly code: "refused"; readonly refusal: Refusal }
   /** Before it is felt there. */
-  | { readonly code: "breaks-limit"; readonly parameter: ParameterKey; readonly where: string }
+  | { readonly code: "breaks-limit"; readonly margin: Margin }
   | { readonly code: "wrong-way" }
   /** m/s² that it moves balance there at most, and where else it is felt */
   | { readonly code: "too-small"; readonly reach: number; readonly actsIn?: PhaseName }
@@ -50,9 +53,13 @@ export const leverPlaces: readonly LeverPlace[] = leversToTry.flatMap((lever): L
 
 /** The smallest change of a lever that is felt where it was asked for, or why there is none. */
 export function searchLever(place: LeverPlace, places: Places, leastFelt: number): Found {
-  const step = adjusterOf(places.before.car, place as Change)?.step;
+  const { car } = places.before;
+  const rule = ruleAgainstChange(car, place as Change);
+  if (rule !== undefined && fittedAdjuster(car, place as Change) !== undefined)
+    return { place, why: { code: "fixed-by-class", rule } };
+  const step = adjusterOf(car, place as Change)?.step;
   if (step === undefined) return { place, why: { code: "no-adjuster" } };
-  const unranked = whyNotRanked(places.before.car, place);
+  const unranked = whyNotRanked(car, place);
   if (unranked !== undefined) return { place, why: { code: "not-ranked", why: unranked } };
   const up = searchWay(place, step, places, leastFelt);
   const down = searchWay(place, -step, places, leastFelt);
@@ -90,10 +97,8 @@ function attemptAt(one: Change, steps: number, places: Places, leastFelt: number
     const option = optionOf(timesSteps(one, steps), steps, places);
     const { reach } = option;
     const [broken] = option.effect.broken;
-    if (broken !== undefined) {
-      const { parameter, where } = broken;
-      return { why: { code: "breaks-limit", parameter, where }, reach, refused: true };
-    }
+    if (broken !== undefined)
+      return { why: { code: "breaks-limit", margin: broken }, reach, refused: true };
     if (isWorthIt(option, places, leastFelt)) return { option, reach };
     return { why: whyNot(option, places, leastFelt), reach };
   } catch (error) {

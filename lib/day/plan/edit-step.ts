@@ -1,5 +1,5 @@
 import type { Car } from "../../car/car.js";
-import { adjusterOf } from "../../change/adjuster.js";
+import { adjusterOf, seatRange } from "../../change/adjuster.js";
 import type { Change } from "../../change/change.js";
 import { possibleChanges } from "../../change/steps.js";
 import type { StageMinutes } from "./minutes.js";
@@ -30,8 +30,8 @@ const movesStance: readonly Change["lever"][] = [
 ];
 
 /** Whether a change can move how the car stands, and the car has seats to turn it back with. */
-export function seatsMatter({ lever }: Place, { front, rear }: Car): boolean {
-  const seats = [front, rear].every(({ adjusters }) => adjusters?.seatTurns !== undefined);
+export function seatsMatter({ lever }: Place, car: Car): boolean {
+  const seats = seatRange(car, "front") !== undefined && seatRange(car, "rear") !== undefined;
   return seats && movesStance.includes(lever);
 }
 

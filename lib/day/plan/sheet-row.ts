@@ -22,7 +22,7 @@ export type PlanWarning =
   /** m/s² that the change moves balance at most, and what is likely to be felt */
   | { readonly code: "too-small"; readonly most: number; readonly least: number }
   /** Outside a limit of the class. */
-  | ({ readonly code: "limit" } & Pick<Margin, "parameter" | "where" | "kind">)
+  | ({ readonly code: "limit" } & Omit<Margin, "value">)
   /** The rear slides earlier than in the run before, in these parts of a corner. */
   | { readonly code: "towards-the-rear"; readonly phases: readonly PhaseName[] }
   | { readonly code: "brakes-rearwards" }

@@ -45,7 +45,7 @@ function tooSmall({ step, phases, refused, tips }: Row, least: number): PlanWarn
 function brokenLimits(margins: readonly Margin[]): PlanWarning[] {
   return margins
     .filter(({ margin }) => margin < 0)
-    .map(({ parameter, where, kind }) => ({ code: "limit", parameter, where, kind }));
+    .map(({ value: _, ...limit }) => ({ code: "limit", ...limit }));
 }
 
 /** Said only where it may surprise: the rear comes earlier than in the run before. */

@@ -1,13 +1,13 @@
 import { meanOf } from "../../car/axle.js";
 import type { Car } from "../../car/car.js";
 import { axleWeightsOf } from "../../car/masses.js";
-import { tyreNamed } from "../../car/tyres.js";
+import { dataTyreOf } from "../../car/tyres.js";
 import { Refusal } from "../../refusal.js";
 import { held, type Misconception, meant } from "./question.js";
 
 /** A front tyre at rest and under another load, N. */
 function frontTyre(car: Car, times: number) {
-  const tyre = tyreNamed(car.front.tyre.name);
+  const tyre = dataTyreOf(car.front.tyre);
   const pressure = meanOf(car.front.tyre.pressure);
   const load = axleWeightsOf(car).front / 2;
   const grip = tyre.peakSideForce({ load, pressure });

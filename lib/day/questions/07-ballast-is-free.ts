@@ -4,7 +4,7 @@ import { meanOf } from "../../car/axle.js";
 import type { Car } from "../../car/car.js";
 import { together, totalMassOf } from "../../car/masses.js";
 import { rigidCarOf } from "../../car/rigid-car.js";
-import { tyreNamed } from "../../car/tyres.js";
+import { dataTyreOf } from "../../car/tyres.js";
 import { Refusal } from "../../refusal.js";
 import { held, type Misconception, meant } from "./question.js";
 
@@ -12,7 +12,7 @@ const radius = 50; // m
 
 /** Speed of the car in a corner with some mass added, its four tyres sharing evenly, m/s. */
 function speedWith(car: Car, mass: number, height: number): number {
-  const tyre = tyreNamed(car.front.tyre.name);
+  const tyre = dataTyreOf(car.front.tyre);
   const pressure = meanOf(car.front.tyre.pressure);
   const whole = totalMassOf(car);
   const loaded = together([whole, { ...whole, mass, height }]);

@@ -1,7 +1,7 @@
 import { meanOf } from "../../car/axle.js";
 import { axleLoadsOf } from "../../car/axle-loads.js";
 import type { Car } from "../../car/car.js";
-import { tyreNamed } from "../../car/tyres.js";
+import { dataTyreOf } from "../../car/tyres.js";
 import { Refusal } from "../../refusal.js";
 import { bestInclination } from "../../tyre/grip-against-pressure.js";
 import { held, type Misconception, meant } from "./question.js";
@@ -12,7 +12,7 @@ const seen = 1; // N
 
 /** What the outside front tyre of a car gives at several leans into the corner. */
 function outsideFront(car: Car) {
-  const tyre = tyreNamed(car.front.tyre.name);
+  const tyre = dataTyreOf(car.front.tyre);
   const pressure = meanOf(car.front.tyre.pressure);
   const load = axleLoadsOf(car, briskTurn(car)).front.load.right;
   const gripAt = (inclination: number) => tyre.peakSideForce({ load, pressure, inclination });

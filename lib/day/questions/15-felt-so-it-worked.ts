@@ -2,7 +2,7 @@ import { limitBalanceOf } from "../../balance/limit-balance.js";
 import { meanOf } from "../../car/axle.js";
 import type { Car } from "../../car/car.js";
 import { axleWeightsOf } from "../../car/masses.js";
-import { tyreNamed } from "../../car/tyres.js";
+import { dataTyreOf } from "../../car/tyres.js";
 import type { End } from "../../change/change.js";
 import { Refusal } from "../../refusal.js";
 import { bestPressure } from "../../tyre/grip-against-pressure.js";
@@ -38,7 +38,7 @@ function twoChanges(car: Car, springs: number, away: number) {
 
 /** Mean pressure of an end and the one that grips best, Pa. */
 function pressuresOf(car: Car, end: End): [number, number] {
-  const tyre = tyreNamed(car[end].tyre.name);
+  const tyre = dataTyreOf(car[end].tyre);
   const load = axleWeightsOf(car)[end] / 2;
   return [meanOf(car[end].tyre.pressure), bestPressure(tyre, { load })];
 }

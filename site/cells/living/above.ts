@@ -47,11 +47,15 @@ const sides = [
   ["right", 1],
 ] as const;
 
-function body(wheelbase: number): Mark[] {
+/** The body of a car from above, m: x to the right, y ahead of the front axle. */
+export function outlineAbove(wheelbase: number): Point[] {
   const half = [...PLAN, ...TAIL.map(([x, y]): Point => [x, y - wheelbase])];
-  const outline = [...half, ...half.map(([x, y]): Point => [-x, y]).reverse()];
-  const closed = [...outline, ...outline.slice(0, 1)];
-  return partOf("body", [area(outline, "muted"), line(closed, "ink", { weight: "fine" })]);
+  return [...half, ...half.map(([x, y]): Point => [-x, y]).reverse(), ...half.slice(0, 1)];
+}
+
+function body(wheelbase: number): Mark[] {
+  const outline = outlineAbove(wheelbase);
+  return partOf("body", [area(outline, "muted"), line(outline, "ink", { weight: "fine" })]);
 }
 
 function tyre([x, y]: Point): Mark[] {

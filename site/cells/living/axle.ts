@@ -123,7 +123,8 @@ function tyre({ side, load, hub, road }: Corner, { track, wheelHeight }: SeenAxl
 function loadUnder({ side, load, road }: Corner, { track, load: both }: SeenAxle): Mark[] {
   const middle = (side * track) / 2;
   const length = (0.55 * load) / (both.left + both.right);
-  const tone = side < 0 ? "inside" : "outside";
+  const isLighter = side < 0 ? both.left <= both.right : both.right < both.left;
+  const tone = isLighter ? "inside" : "outside";
   if (load <= 0) return partOf("loads", [label([middle, road], words.inTheAir, "warn", "below")]);
   const word = format("force", load, 0);
   return partOf("loads", [arrow([middle, road - length], [middle, road], tone, word, "below")]);

@@ -8,21 +8,20 @@ import { reportText } from "../../report/report-text.js";
 import { setUpReport } from "../../report/set-up-report.js";
 import { forTerminal, inOneLine } from "../for-terminal.js";
 import { codeOf, fromCaller, optionsOf, UsageError } from "../usage.js";
+import { classAnswer } from "./class-answer.js";
+import type { Printed } from "./printed.js";
 
 const USAGE = `Usage: npm run report -- car.json [--ay 9] [--speed 25] [--samples 25] [--us] [--json]
+       npm run report -- --class class.json cars/*.json [--us] [--json]
 
   --ay      lateral acceleration of the corner, m/s², 0 to 30 (9 when left out)
   --speed   speed, m/s, 1 to 100 (25 when left out)
   --samples cars sampled for how sure changes are, four times as many for balance; 0 to 500, 0 for
             no bands (${USUAL_SAMPLES} when left out); the same each time (seed ${SEED})
   --us      US units in the text
-  --json    all figures as JSON in SI units; docs/report.md lists the keys`;
-
-/** What the command prints: the report, and notes beside it. */
-export interface Printed {
-  readonly out: string;
-  readonly err: string;
-}
+  --json    all figures as JSON in SI units; docs/report.md lists the keys
+  --class   instead a table: a row a car, a column a rule of this class file; ends with 1 where a
+            rule is broken or a car cannot be read`;
 
 /**
  * The report of a car file, as the command is asked for it in `folder`.
@@ -32,15 +31,23 @@ export interface Printed {
 export function answerTo(args: readonly string[], folder?: string): Printed {
   try {
     const asked = question(args);
-    return asked === "help" ? { out: `${USAGE}\n`, err: "" } : printedFor(asked, folder);
+    if (asked === "help") return { out: `${USAGE}\n`, err: "" };
+    const { of, files, ...how } = asked;
+    if (of !== undefined) return classAnswer(of, files, how, (file) => textOf(file, folder));
+    const [file = "", ...more] = files;
+    if (more.length > 0) throw new UsageError(USAGE);
+    return printedFor({ file, ...how }, folder);
   } catch (error) {
     throw error instanceof Refusal ? new CourseError(error.message) : error;
   }
 }
 
-type Question = Exclude<ReturnType<typeof question>, "help">;
+type Question = Omit<Exclude<ReturnType<typeof question>, "help">, "of" | "files">;
 
-function printedFor({ file, samples, corner, us, json }: Question, folder?: string): Printed {
+function printedFor(
+  { file, samples, corner, us, json }: Question & { readonly file: string },
+  folder?: string,
+): Printed {
   const read = parseCar(textOf(file, folder));
   if (read.faults !== undefined) throw new CourseError(read.faults.map(inOneLine).join("\n"));
   const report = setUpReport(read.car, corner);
@@ -73,17 +80,18 @@ function question(args: readonly string[]) {
       samples: { type: "string", default: String(USUAL_SAMPLES) },
       us: { type: "boolean", default: false },
       json: { type: "boolean", default: false },
+      class: { type: "string" },
       help: { type: "boolean", default: false },
     },
   });
   if (values.help) return "help" as const;
-  const [file, ...more] = positionals;
-  if (file === undefined || more.length > 0) throw new UsageError(USAGE);
+  if (positionals.length === 0) throw new UsageError(USAGE);
   const lateralAcceleration = requireWithin("--ay", values.ay, 0, 30, "m/s²");
   const speed = requireWithin("--speed", values.speed, 1, 100, "m/s");
   const samples = requireWhole("--samples", numberOf(values.samples), 500);
   return {
-    file,
+    files: positionals,
+    of: values.class,
     samples,
     corner: { lateralAcceleration, speed },
     us: values.us,

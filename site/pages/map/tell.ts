@@ -16,6 +16,7 @@ import {
   type SetUpMap,
   tipsNear,
 } from "@rollbook/lib";
+import { brokenBy } from "../../say/class-rules.js";
 import { digitsFor } from "../../say/digits.js";
 import { words } from "../../say/map.js";
 import { surerWords } from "../../say/surer.js";
@@ -73,7 +74,7 @@ export function readingText(
   const settings = capital(settingsText(along, up, x, y, format)) + here;
   const { first, understeerMargin, lateralAcceleration, lifted, tips } = balance;
   const turn = within(lateralAcceleration, sure?.lateralAcceleration, format);
-  const rest = easedText(balance, format) + outsideText(broken);
+  const rest = easedText(balance, format) + outsideText(broken, format);
   if (tips) return words.tipsOver(settings, turn, rest);
   const margin = within(Math.abs(understeerMargin), sure?.understeerMargin, format);
   const ahead = first === "both" ? words.ahead.both : words.ahead[first](margin);
@@ -96,12 +97,9 @@ function easedText({ given, longitudinalAcceleration }: CarBalance, format: Form
   return longitudinalAcceleration < 0 ? words.brakesLess(able) : words.drivesLess(able);
 }
 
-function outsideText(broken: readonly Margin[]): string {
+function outsideText(broken: readonly Margin[], format: Format): string {
   if (broken.length === 0) return "";
-  const parts = broken.map(({ parameter, where }) =>
-    words.outsideOne(parameters[parameter].name.toLowerCase(), where),
-  );
-  return words.outside(parts.join(", "));
+  return words.outside(broken.map((margin) => brokenBy(margin, format)).join(", "));
 }
 
 /** Balance as text that names its side: "0.12 m/s² of understeer". */

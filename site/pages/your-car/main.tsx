@@ -1,21 +1,28 @@
 import { effect } from "@preact/signals";
 import { placeOf } from "@rollbook/page";
 import { show } from "../../ui/show.js";
+import { readAddress } from "./state/brought.js";
 import { openSecondCopies } from "./state/kept.js";
 import { openDraft } from "./state/open.js";
 import { followOpenCar } from "./state/worked-out.js";
 import { AsideCars } from "./view/aside.js";
+import { Brought } from "./view/brought.js";
 import { CarList } from "./view/cars.js";
+import { ClassPart } from "./view/classes.js";
 import { FileResults } from "./view/file-results.js";
 import { Form } from "./view/form.js";
+import { HandOn } from "./view/hand-on.js";
 import { SummaryBeside } from "./view/summary.js";
 import { Told } from "./view/told.js";
 
 function CarsAndForm() {
   return (
     <>
+      <Brought />
       <CarList />
       <Told />
+      <HandOn />
+      <ClassPart />
       <AsideCars />
       <FileResults />
       {openDraft.value !== undefined && (
@@ -41,5 +48,6 @@ if (place) {
   followOpenCar();
   hideGuideBesideForm();
   show(<CarsAndForm />, place);
-  void openSecondCopies();
+  void openSecondCopies().then(readAddress);
+  addEventListener("hashchange", () => void readAddress());
 }

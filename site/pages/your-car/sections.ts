@@ -28,7 +28,7 @@ export interface Section {
   readonly id: string;
   readonly items: readonly Item[];
   /** Something to work with before the fields. */
-  readonly tool?: "scales";
+  readonly tool?: "scales" | "tyre";
 }
 
 const rows = (...names: readonly string[]): Row[] => names.map((row) => ({ row }));
@@ -101,6 +101,7 @@ export const sections: readonly Section[] = [
   { id: "bars", items: [bar("front"), bar("rear")] },
   {
     id: "wheels",
+    tool: "tyre",
     items: rows(
       "{end}.tyre.name",
       "{end}.tyre.pressure.{side}",

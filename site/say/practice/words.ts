@@ -78,9 +78,14 @@ export const words = {
   nextPart: "Next part",
   planView: "Plan view of the corner",
   planHelp: "The corner from above; the car is drawn larger",
-  wheelLoads: "Load on each wheel here; thin outlines: the car you know",
+  wheelLoads: "The car you know, from above, here; columns: the load on each wheel",
   difference: {
     title: "What is different",
+    above:
+      "The car from above with its path up the picture, its front wheels as they are turned, and the load on each wheel as a column",
+    aboveHelp:
+      "The car from above, here. Pale: the car you know. By how much the other turns its front wheels and slides otherwise is drawn ten times as large; columns: the load on each wheel",
+    path: "its path",
     steering:
       "Steering wheel, part by part: so much more is turned into the corner than with the car you know",
   },

@@ -117,11 +117,7 @@ export const plan = {
   shifts: "Predicted shift of balance against the run before",
   margins: "Inside the limits of the class",
   noLimits: "The car’s file gives no class limits.",
-  limit: { least: "the least allowed", greatest: "the most allowed" },
-  margin: (parameter: string, where: string, amount: string, limit: string) =>
-    `${parameter}, ${where}: ${amount} inside ${limit}`,
-  overLimit: (parameter: string, where: string, amount: string, limit: string) =>
-    `${parameter}, ${where}: ${amount} outside ${limit}`,
+  margin: (limit: string, standing: string) => `${limit}: ${standing}`,
   byCorner: "Corner by corner",
   itIs: (clause: string) => `Against the run before it is ${clause}.`,
   moves: "What else moves",

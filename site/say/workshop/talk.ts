@@ -25,6 +25,17 @@ export const talk = {
   notComparable:
     "The set-ups of this run and the one before are not both in the log: begin runs under Run, or take in the file of the device that did.",
   tested: (changes: string) => `Changed against the run before: ${changes}.`,
+  was: (load: string) => `was ${load}`,
+  inTurn: (
+    turn: string,
+    front: { before: string; now: string },
+    rear: { before: string; now: string },
+  ) => {
+    const seen = `From behind in a settled left turn at ${turn}; pale: the body before.`;
+    return front.before === front.now && rear.before === rear.now
+      ? `${seen} No load moves: the outer tyres carry ${front.now} in front and ${rear.now} at the rear, as before.`
+      : `${seen} The outer front tyre goes from ${front.before} to ${front.now}, the outer rear one from ${rear.before} to ${rear.now}.`;
+  },
   nothingTested:
     "Nothing was changed against the run before: this is how much feeling moves by itself.",
   confounded: (changes: string) =>

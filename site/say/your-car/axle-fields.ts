@@ -55,7 +55,7 @@ export const axleFields: Readonly<Record<string, FieldWords>> = {
   "{end}.bar.tube.length": { label: "Length between the arms" },
   "{end}.tyre.name": {
     label: "Tyre",
-    help: "The nearer of the two that the workbook knows: an invented club tyre, and a road tyre from the literature. What springs, bars and heights do mostly goes the same way on any tyre; what pressure does depends on yours.",
+    help: "The nearer of the two that the workbook knows: an invented club tyre, and a road tyre from the literature. What springs, bars and heights do mostly goes the same way on any tyre; what pressure does depends on yours. A tyre that was measured is taken in above, and is then “own”.",
   },
   "{end}.tyre.pressure.{side}": { label: "Pressure, warm", help: "Straight after driving." },
   "{end}.tyre.bestPressure": {

@@ -5,7 +5,7 @@ export const carWords = {
   own: "the workbook’s own car",
   inFront: "in front",
   startCopy: (car: string) => `Start from a copy of the ${car}`,
-  open: "Open car files",
+  open: "Open car or class files",
   edit: "Change",
   editing: "Open below",
   asFile: "Save as file",

@@ -39,8 +39,8 @@ export const summaryWords = {
   noLimits: "None given.",
   inside: (margin: string) => `${margin} to spare`,
   outside: (margin: string) => `outside by ${margin}`,
-  least: "at least",
-  greatest: "at most",
+  rightTyre: "the control tyre",
+  otherTyre: "not the control tyre",
   cannotTell: (_margin: string) => "too close to tell from a display like this",
   cannotStand: (reason: string) => `Not worked out: ${reason}`,
 } as const;

@@ -51,12 +51,15 @@ const bySlip = (whole: WholeCar, front: number, rear: number, near: Held) =>
 const gentle: Held = { front: 0, rear: 0, push: 0, lateralAcceleration: 4 };
 const isNarrow = ({ front, rear }: Held) => Math.max(Math.abs(front), Math.abs(rear)) <= WIDEST;
 
-/** The spot of most lateral acceleration: inside, and where all the push there is is asked for. */
+/** The spot of most lateral acceleration: inside, where nothing is pushed, and where all there is is asked for. */
 export function mostByGrid(car: HandlingCar, driving: Driving): Spot | undefined {
   const whole = wholeCar(car, driving);
-  const [inside, edge] = [mostInside(whole), mostAllPushed(whole, driving)];
-  if (inside === undefined || edge === undefined) return inside ?? edge;
-  return edge.lateralAcceleration > inside.lateralAcceleration ? edge : inside;
+  const { longitudinalAcceleration = 0 } = driving;
+  const all = longitudinalAcceleration < 0 ? -MOST_PUSH : MOST_PUSH;
+  const found = [mostInside(whole), mostAtPush(whole, 0), mostAtPush(whole, all)];
+  return found
+    .filter((spot) => spot !== undefined)
+    .sort((a, b) => b.lateralAcceleration - a.lateralAcceleration)[0];
 }
 
 /** The best of a grid of slip angles, then of steps to all sides, ever smaller. */
@@ -92,9 +95,8 @@ const directions = [
   [-1, 1],
 ] as const;
 
-/** The same with all the push there is: only the front slip angle is free. */
-function mostAllPushed(whole: WholeCar, { longitudinalAcceleration = 0 }: Driving) {
-  const push = longitudinalAcceleration < 0 ? -MOST_PUSH : MOST_PUSH;
+/** The same at one push: only the front slip angle is free. */
+function mostAtPush(whole: WholeCar, push: number) {
   let best: Spot | undefined;
   const better = (front: number, near: Held): boolean => {
     const spot = spotAt(whole, { ...near, front, push }, ["rear", "lateralAcceleration"]);

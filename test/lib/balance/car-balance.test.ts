@@ -54,6 +54,27 @@ test("no state of a brute search holds more side force, and where it finds the s
   expect(alike).toBeGreaterThanOrEqual(14); // of 16
 });
 
+test("where a car that lets the brakes go is neither driven nor braked, a brute search finds the same margin", () => {
+  const turnIn = { ...phases["turn-in"], cornerRadius: 60 };
+  for (const [front, rear] of [
+    [0.7, 1],
+    [0.85, 1.5],
+    [1, 1.5],
+  ] as const) {
+    const tall = {
+      ...demo,
+      sprungHeight: 1.4 * demo.sprungHeight,
+      front: stiffer(demo.front, front),
+      rear: stiffer(demo.rear, rear),
+    };
+    const { mostLateralAcceleration, understeerMargin, most } = carBalance(tall, turnIn);
+    const found = mostByGrid(tall, turnIn);
+    expect([found?.push, most.coasts]).toEqual([0, true]);
+    expect(mostLateralAcceleration).toBeCloseTo(found?.lateralAcceleration ?? 0, 4);
+    expect(Math.abs(understeerMargin - (found?.outward ?? 0))).toBeLessThan(0.01);
+  }
+});
+
 test("a walk along the line without yaw moment ends at the same hardest turn", () => {
   const cars = [demo, ...someCars(1, 8)];
   let walked = 0;

@@ -18,7 +18,7 @@ import { axle, firstRook } from "./first-rook.js";
 vi.setConfig({ testTimeout: 600_000 });
 
 const many = (fc.readConfigureGlobal()?.numRuns ?? 100) > 100; // the long tier
-const [cars, samples, each, meanOff] = many ? [6, 120, 2, 0.08] : [1, 60, 1, 0.15];
+const [cars, samples, each, meanOff] = many ? [3, 120, 2, 0.08] : [1, 60, 1, 0.15];
 
 /** Width of the band that nine in ten lie in, of the margin in each part of a corner. */
 const widths = (sampler: BandSampler) => {

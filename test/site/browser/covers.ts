@@ -3,11 +3,14 @@
  * that opens another fails, and `npm test -- --changed` takes from here what a page's change concerns.
  */
 export const covers: Readonly<Record<string, readonly string[]>> = {
+  "class.test.ts": ["your-car", "workshop"],
+  "by-touch.test.ts": ["index", "00-start-here"],
   "figure-links.test.ts": ["01-load-transfer"],
   "figures.test.ts": ["every chapter"],
   "firefox.test.ts": ["every chapter", "index", "your-car", "workshop"],
   "frames.test.ts": ["every chapter"],
   "your-car.test.ts": ["your-car", "01-load-transfer"],
+  "tyre.test.ts": ["your-car"],
   "lent-pages.test.ts": ["index"],
   "living-car.test.ts": ["index", "03-distribution-between-axles", "07-how-fast-the-load-arrives"],
   "map.test.ts": ["map"],

@@ -208,6 +208,11 @@ describe("a day in the workshop", () => {
     await page.locator(".proposals > li").first().waitFor();
     expect(await page.locator(".summary").textContent()).toMatch(/^Next, and nothing else with it/);
     expect(await page.locator("#not-proposed").count()).toBe(1);
+    const inTurn = page.locator(".proposals > li").first().locator(".change-in-turn");
+    expect(await inTurn.locator(".panel").count()).toBe(2);
+    expect(await inTurn.locator("figcaption").textContent()).toMatch(
+      /(The outer front tyre goes from \d+\sN to \d+\sN|No load moves: the outer tyres carry \d+\sN)/,
+    );
     await page.locator("#to-plan-0").click();
 
     // The log has it all; a fresh device takes it in and saves the same letters

@@ -25,7 +25,7 @@ it("keeps the elements it has drawn and touches only what differs", () => {
   paint(layers, at(20), frame);
   expect(clipped.children[0]).toBe(path);
   expect(free.children[0]).toBe(disc);
-  expect(path?.getAttribute("d")).toBe("M0,100L10,80");
+  expect(path?.getAttribute("d")).toBe("M0 100l10-20");
   paint(layers, [label([1, 1], "words")], frame);
   expect(clipped.children.length).toBe(0);
   expect(free.innerHTML).toMatch(/^<text [^>]*>words<\/text>$/);

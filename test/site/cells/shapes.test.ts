@@ -17,7 +17,7 @@ describe("marks as SVG elements", () => {
       ),
       frame,
     );
-    expect(path?.attributes.d).toBe("M0,100L50,50");
+    expect(path?.attributes.d).toBe("M0 100l50-50");
     expect(text).toMatchObject({
       tag: "text",
       text: "front",
@@ -35,7 +35,7 @@ describe("marks as SVG elements", () => {
       ],
       "rear",
     );
-    expect(shapesOf(holed, frame)[0]?.attributes.d).toBe("M0,100M20,80L30,70");
+    expect(shapesOf(holed, frame)[0]?.attributes.d).toBe("M0 100M20 80l10-10");
     for (const mark of [
       dot([Number.NaN, 1], "ink"),
       label([1, Number.NaN], "x"),
@@ -43,6 +43,19 @@ describe("marks as SVG elements", () => {
     ]) {
       expect(shapesOf(mark, frame)).toEqual([]);
     }
+  });
+
+  it("ends a long outline where it ends, although it goes on by differences", () => {
+    const steps = Array.from({ length: 1000 }, (_, i) => [-i / 300, i / 700] as const);
+    const [start, ...moves] = [
+      ...(shapesOf(line(steps, "front"), frame)[0]?.attributes.d ?? "").matchAll(
+        /(-?[\d.]+) ?(-?[\d.]+)/g,
+      ),
+    ].map(([, x, y]) => [Number(x), Number(y)] as const);
+    expect(start).toEqual([0, 100]);
+    const [x, y] = moves.reduce(([px, py], [dx, dy]) => [px + dx, py + dy], start ?? [0, 0]);
+    expect(Math.abs(x + (999 / 300) * 10)).toBeLessThanOrEqual(0.05 + 1e-9);
+    expect(Math.abs(y - (100 - 999 / 700))).toBeLessThanOrEqual(0.05 + 1e-9);
   });
 
   it("tells the rear axle by dash and square, so that it does not hang on colour", () => {

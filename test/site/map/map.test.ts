@@ -244,7 +244,7 @@ describe("what the map says", () => {
       /^Front spring rate 60\u00a0N\/mm, rear spring rate 50\u00a0N\/mm \(as the car is set\): the front gives up first, 0\.\d\d\u00a0m\/s² before the rear, hardest turn \d+\.\d\d\u00a0m\/s²\.$/,
     );
     expect(readingText(of, readMap(of, 40e3, 50e3), show)).toMatch(
-      /; outside the class limits: ride height front left, ride height front right\.$/,
+      /; outside the class limits: ride height at least 110\u00a0mm by \d+\.\d\u00a0mm \(front left\), ride height at least 110\u00a0mm by \d+\.\d\u00a0mm \(front right\)\.$/,
     );
   });
 

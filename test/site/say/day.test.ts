@@ -88,10 +88,12 @@ test("warnings of a plan give both numbers, the limit and the caution in full", 
     parameter: "rideHeight",
     where: "front left",
     kind: "least",
+    ...{ limit: 0.11, margin: -0.004, rule: "4.2" },
   } as const;
   expect(warningInWords(low, metric)).toBe(
-    "Ride height front left is outside the class limit (least allowed).",
+    "It breaks the class limit of rule 4.2, ride height at least 110\u00a0mm by 4.0\u00a0mm (front left).",
   );
+  expect(warningInWords({ ...low, margin: -0.4e-6 }, us)).toContain("by 0.00002\u00a0in");
   const brakes = warningInWords({ code: "brakes-rearwards" }, metric);
   expect(brakes).toContain("never on a road car"); // chapter 8, Caution
   expect(brakes).toContain("in a straight line first");

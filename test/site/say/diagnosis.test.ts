@@ -126,8 +126,16 @@ test("why a lever is not proposed is one sentence", () => {
   expect(said({ code: "too-far", reach: 0.5 })).toBe(
     "It goes too far there: 0.50\u00a0m/s² where less was asked.",
   );
-  expect(said({ code: "breaks-limit", parameter: "tyrePressure", where: "rear left" }, us)).toBe(
-    "It breaks the class limit of tire pressure (rear left) before it is felt there.",
+  const margin = {
+    ...({ parameter: "tyrePressure", where: "rear left", kind: "greatest" } as const),
+    ...{ value: 262e3, limit: 260e3, margin: -2e3 },
+  };
+  expect(said({ code: "breaks-limit", margin }, us)).toBe(
+    "It breaks the class limit of tire pressure at most 37.7\u00a0psi by 0.29\u00a0psi (rear left) before it is felt there.",
+  );
+  const fixed = { kind: "fixed", name: "4.3", levers: ["springRate"] } as const;
+  expect(said({ code: "fixed-by-class", rule: fixed })).toBe(
+    "Rule 4.3 of the class does not allow it to be moved.",
   );
   expect(said({ code: "tried", change: softer, outcome: "same" })).toMatch(
     /^front spring rate \d+\sN\/mm → \d+\sN\/mm was tried: same\.$/,

@@ -31,11 +31,11 @@ describe("what a car comes to", () => {
   it("tells every margin, wheel by wheel, under its limit", () => {
     const { limits } = told();
     expect(limits.map(({ name, at }) => [name, at.length])).toEqual([
-      ["Mass, at least 1040 kg", 1],
-      ["Ride height, at least 110 mm", 4],
-      ["Tyre pressure, at least 150 kPa", 4],
-      ["Tyre pressure, at most 260 kPa", 4],
-      ["Camber, at least −3.50°", 4],
+      ["Mass at least 1040 kg", 1],
+      ["Ride height at least 110 mm", 4],
+      ["Tyre pressure at least 150 kPa", 4],
+      ["Tyre pressure at most 260 kPa", 4],
+      ["Camber at least −3.50°", 4],
     ]);
     expect(limits[1]?.at[0]).toEqual({
       where: "front left",

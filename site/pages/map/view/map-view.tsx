@@ -3,6 +3,7 @@ import { addressCopied, words as shared, spell } from "@rollbook/page";
 import { useEffect } from "preact/hooks";
 import { words } from "../../../say/map.js";
 import { Button } from "../../../ui/button.js";
+import { Forbidden } from "../../../ui/forbidden.js";
 import { linkToMap, mapFromLink } from "../link.js";
 import type { LiveMap } from "../live.js";
 import { axesIn, type MapState } from "../state.js";
@@ -88,6 +89,7 @@ export function MapView({ live, first }: { readonly live: LiveMap; readonly firs
           <LinkButton live={live} />
         </div>
         <Legend live={live} />
+        <Forbidden car={live.car} />
       </div>
       <Numbers live={live} />
       {isBlend && <p class="hint">{words.between}</p>}

@@ -1,6 +1,7 @@
 import { effect, signal } from "@preact/signals";
 import { orUndefined, possibleChanges, standingCar, USUAL_SPEED } from "@rollbook/lib";
 import { type BandsSoFar, bandsBeside } from "../../../bands/bands.js";
+import { inChosenClass } from "../../../store/classes.js";
 import { carAtHand } from "../state/sheet.js";
 
 const MOST_CHANGES = 6;
@@ -11,7 +12,7 @@ export const asked = signal<"no" | "yes" | "cannot">("no");
 
 /** Samples the car at hand, on and on while one reads. */
 export function begin(): void {
-  const car = carAtHand.value;
+  const car = inChosenClass(carAtHand.value);
   told.value = undefined;
   if (orUndefined(() => standingCar(car).handling) === undefined) {
     asked.value = "cannot";

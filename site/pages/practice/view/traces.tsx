@@ -20,7 +20,7 @@ import { SliderRow } from "../../../ui/slider-row.js";
 import type { Round } from "../state.js";
 import { chartOf, type Look, tones } from "./charts.js";
 import { difference } from "./difference.js";
-import { loadsView } from "./loads.js";
+import { differenceAbove } from "./difference-above.js";
 import { Picture } from "./picture.js";
 import { planView } from "./plan-view.js";
 import { usePlayer } from "./player.js";
@@ -76,7 +76,8 @@ function Pictures({
   const { known } = look.drives;
   const fault = useSignal("");
   const plan = useMemo(() => planView(practice.car, known), []);
-  const loads = useMemo(() => loadsView(known), []);
+  const showsSlip = names.includes("sideSlip");
+  const above = useMemo(() => differenceAbove(practice.car, known, showsSlip), [showsSlip]);
   const title = words.alongTitle(practice.corner.name);
   const tell = (sentence: string) => {
     fault.value = sentence;
@@ -87,16 +88,22 @@ function Pictures({
         {fault.value}
       </p>
       <div class="panels">
+        <div class="captioned">
+          <p>{look.drives.changed ? words.difference.aboveHelp : words.wheelLoads}</p>
+          <Picture
+            key={String(showsSlip)}
+            panel={above}
+            title={words.difference.title}
+            look={look}
+            tell={tell}
+          />
+        </div>
         {look.drives.changed && (
           <div class="captioned">
             <p>{words.difference.steering}</p>
             <Picture panel={difference} title={words.difference.title} look={look} tell={tell} />
           </div>
         )}
-        <div class="captioned">
-          <p>{words.wheelLoads}</p>
-          <Picture panel={loads} title={words.wheelLoads} look={look} tell={tell} />
-        </div>
         <div class="captioned">
           <p>{words.planHelp}</p>
           <Picture panel={plan} title={title} look={look} tell={tell} />

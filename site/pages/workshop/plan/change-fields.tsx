@@ -14,6 +14,7 @@ import { leverName, leverParameter } from "../../../say/change.js";
 import { formatAlike } from "../../../say/shown-range.js";
 import { Button } from "../../../ui/button.js";
 import { ChoiceField } from "../../../ui/field.js";
+import { Forbidden } from "../../../ui/forbidden.js";
 import { words } from "../words.js";
 import { changeStep } from "./steps.js";
 
@@ -48,6 +49,7 @@ export function ChangeFields({ step, index, car }: Asked) {
       />
       <Amount step={step} index={index} car={car} />
       {seatsMatter(step.change, car) && <Seats step={step} index={index} />}
+      <Forbidden car={car} />
     </>
   );
 }

@@ -1,6 +1,7 @@
 import type { VenueCorner } from "@rollbook/lib";
 import { chosenCar } from "@rollbook/page";
 import { fromShown } from "../../../say/units.js";
+import { chosenClass, inChosenClass } from "../../../store/classes.js";
 import { type Draft, newDraft } from "../day/draft.js";
 import { words } from "../words.js";
 
@@ -14,8 +15,13 @@ export const plainCorner = (name: string): VenueCorner => ({
   speed: fromShown("speed", 70),
 });
 
-/** A day of the reader's car with one driver, one corner and no run. */
+/** A day of the reader's car with one driver and no run, at the venue of its class or in one corner. */
 export const newDay = (): Draft => {
-  const venue = { name: plan.newVenue, corners: [plainCorner(plan.corner(1))] };
-  return newDraft(chosenCar(), { name: plan.newName, venue, driver: plan.newDriver });
+  const ofClass = chosenClass()?.venue;
+  const venue = ofClass ?? { name: plan.newVenue, corners: [plainCorner(plan.corner(1))] };
+  return newDraft(inChosenClass(chosenCar()), {
+    name: plan.newName,
+    venue,
+    driver: plan.newDriver,
+  });
 };

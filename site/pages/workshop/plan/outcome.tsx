@@ -1,14 +1,8 @@
-import {
-  type Car,
-  parameters,
-  phaseNames,
-  type SheetRow,
-  tightestOfEach,
-  type Venue,
-} from "@rollbook/lib";
+import { type Car, phaseNames, type SheetRow, tightestOfEach, type Venue } from "@rollbook/lib";
 import { reader, spell } from "@rollbook/page";
+import { limitName, shownTo, standingOf } from "../../../say/class-rules.js";
 import { movedInWords } from "../../../say/figures.js";
-import { marginAmount, toDoInWords } from "../../../say/plan.js";
+import { toDoInWords } from "../../../say/plan.js";
 import { Fold } from "../../../ui/fold.js";
 import { List } from "../../../ui/list.js";
 import { shiftWithin } from "../../../ui/shift-bars.js";
@@ -76,11 +70,10 @@ function Sentences({ texts, kind }: { readonly texts: readonly string[]; readonl
 
 function Margins({ row: { margins } }: Of) {
   if (margins.length === 0) return <p>{plan.noLimits}</p>;
-  const texts = tightestOfEach(margins).map((margin) => {
-    const told = margin.margin < 0 ? plan.overLimit : plan.margin;
-    const { name } = parameters[margin.parameter];
-    return told(name, margin.where, marginAmount(margin, reader), plan.limit[margin.kind]);
-  });
+  const show = shownTo(reader);
+  const texts = tightestOfEach(margins).map((margin) =>
+    plan.margin(limitName(margin, show), standingOf(margin, show)),
+  );
   return <List texts={texts} />;
 }
 

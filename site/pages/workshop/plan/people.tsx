@@ -1,5 +1,6 @@
 import { type Car, demoCar } from "@rollbook/lib";
 import { ownCars } from "@rollbook/page";
+import { inChosenClass } from "../../../store/classes.js";
 import { ChoiceField } from "../../../ui/field.js";
 import { say } from "../../../ui/notice.js";
 import type { Draft } from "../day/draft.js";
@@ -79,8 +80,11 @@ function CarOfDay({ day }: { readonly day: Draft }) {
 
 /** The workbook's own car, and the reader's. */
 export const carsAtHand = (): [string, Car][] => [
-  [plan.demoCar(demoCar.name), demoCar],
-  ...ownCars.now.value.cars.map((car): [string, Car] => [plan.ownCar(car.name), car]),
+  [plan.demoCar(demoCar.name), inChosenClass(demoCar)],
+  ...ownCars.now.value.cars.map((car): [string, Car] => [
+    plan.ownCar(car.name),
+    inChosenClass(car),
+  ]),
 ];
 
 /** The names in lines of text, empty lines left out. */

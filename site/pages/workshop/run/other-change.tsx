@@ -12,6 +12,7 @@ import { reader } from "@rollbook/page";
 import { changeLabel, leverName } from "../../../say/change.js";
 import { Button } from "../../../ui/button.js";
 import { ChoiceField } from "../../../ui/field.js";
+import { Forbidden } from "../../../ui/forbidden.js";
 import { happens } from "../day/happen.js";
 import { words } from "../words.js";
 
@@ -49,6 +50,7 @@ export function OtherChange({ stood, car }: { readonly stood: Car; readonly car:
       />
       <Steps id={`other-more-${car}`} count={adjusterStepsIn(step.change, stood)} more={more} />
       <p>{label}</p>
+      <Forbidden car={stood} />
       <Button id={`other-file-${car}`} work={file}>
         {said.otherFile}
       </Button>

@@ -1,28 +1,8 @@
 import { axleInTurn, axleSeenThrough, label, seenClose } from "@rollbook/cells";
-import {
-  axleLoadsOf,
-  type Car,
-  type Change,
-  type EndChange,
-  type EndLever,
-  isEndChange,
-} from "@rollbook/lib";
+import { axleLoadsOf, type Car, type Change, type EndChange, isEndChange } from "@rollbook/lib";
 import { type Drawing, livePicture } from "@rollbook/page";
-import type { Part } from "../../../cells/marks.js";
+import { PARTS } from "../parts/changed-parts.js";
 import { words } from "../words.js";
-
-/** What of a car a lever takes hold of. */
-const PARTS: Readonly<Record<EndLever, Part>> = {
-  barPosition: "bar",
-  springRate: "springs",
-  seatTurns: "springs",
-  damperBump: "dampers",
-  damperRebound: "dampers",
-  tyrePressure: "tyres",
-  camber: "links",
-  toe: "links",
-  rollCentreHeight: "links",
-};
 
 const SIDES = { left: -1, right: 1 } as const;
 

@@ -16,6 +16,7 @@ import { changeLabel } from "../../../say/change.js";
 import { talk as said } from "../../../say/workshop/talk.js";
 import { Button } from "../../../ui/button.js";
 import { say } from "../../../ui/notice.js";
+import { ChangeInTurn } from "../parts/change-in-turn.js";
 import { insertNext } from "../plan/steps.js";
 import { DriverTable, GroupTable } from "./side-by-side.js";
 import type { Topic } from "./topic.js";
@@ -42,6 +43,7 @@ export function Model({ log, event, run, car, driver }: Topic) {
   return (
     <>
       <Tested labels={tested.changes.map((change) => changeLabel(change, tested.before, reader))} />
+      <ChangeInTurn car={tested.before} changes={tested.changes} />
       <OtherRoad names={asked(elsewhere)} car={car} />
       {asked(strangers).length > 0 && <p>{said.otherCar(asked(strangers).join(", "))}</p>}
       {of && <Surer id="talk-sure" of={of} />}

@@ -1,5 +1,6 @@
 import { type Car, type ChangeBand, isBrakesRearwards, type Proposal } from "@rollbook/lib";
 import { format, reader } from "@rollbook/page";
+import { useMemo } from "preact/hooks";
 import {
   easedNotes,
   leanNote,
@@ -7,6 +8,7 @@ import {
   onStopClauses,
 } from "../../../say/balance-notes.js";
 import { changeLabel } from "../../../say/change.js";
+import { seatsKeptInWords } from "../../../say/class-rules.js";
 import { putBackInWords, reasonInWords } from "../../../say/diagnosis.js";
 import { movedInWords } from "../../../say/figures.js";
 import { costInWords, whyItHelps } from "../../../say/proposal.js";
@@ -17,6 +19,7 @@ import { List } from "../../../ui/list.js";
 import { say } from "../../../ui/notice.js";
 import { ShiftBars } from "../../../ui/shift-bars.js";
 import { Bewares } from "../parts/bewares.js";
+import { ChangeInTurn } from "../parts/change-in-turn.js";
 import { insertNext } from "../plan/steps.js";
 import { words } from "../words.js";
 
@@ -40,6 +43,7 @@ export function ProposedChange({
   readonly band: ChangeBand | undefined;
 }) {
   const { change, phases, minutes, nearTipping } = one;
+  const changed = useMemo(() => [change], [change]);
   const moves = movedInWords(one.moved, reader);
   const reasons = one.reasons.map((reason) => reasonInWords(reason, reader));
   const brakes = isBrakesRearwards(change) ? [words.safety.brakesRearwards] : [];
@@ -47,6 +51,7 @@ export function ProposedChange({
     <li>
       <h4>{changeLabel(change, car, reader)}</h4>
       <Bewares sentences={[...brakes, ...nearTippingNotes(nearTipping, [], format)]} />
+      <ChangeInTurn car={car} changes={changed} />
       <p>
         <b>{said.why}.</b> {whyItHelps(one, reader)}
       </p>
@@ -83,10 +88,12 @@ function Costs({ one: { costs } }: { readonly one: Proposal }) {
   );
 }
 
-function PutBack({ one: { putBack } }: { readonly one: Proposal }) {
-  if (putBack.length === 0) return <p class="quiet">{said.nothingBack}</p>;
+function PutBack({ one: { putBack, keptFromPutBack } }: { readonly one: Proposal }) {
+  const kept = keptFromPutBack && seatsKeptInWords(keptFromPutBack, format);
+  if (putBack.length === 0) return <p class="quiet">{kept ?? said.nothingBack}</p>;
   return (
     <div>
+      {kept !== undefined && <p class="quiet">{kept}</p>}
       <p>{said.putBack}:</p>
       <List texts={putBack.map(putBackInWords)} />
     </div>

@@ -5,6 +5,7 @@ import {
   type Car,
   type CarFigures,
   centreOfGravityHeight,
+  classFactsOf,
   cornersOf,
   differentialDoubts,
   eachAxle,
@@ -29,6 +30,7 @@ import {
   readingAgainst,
   rideRateOf,
   rollStiffnessOf,
+  type StandingCar,
   standingCar,
   totalMassOf,
   tyreDoubts,
@@ -47,6 +49,7 @@ import {
   type Write,
   yawNote,
 } from "../../../say/balance-notes.js";
+import { factName, fixedLevers, limitName } from "../../../say/class-rules.js";
 import { digitsFor } from "../../../say/digits.js";
 import { numberInWords } from "../../../say/number-names.js";
 import { readerWith } from "../../../say/reader.js";
@@ -71,6 +74,8 @@ export interface Summary {
   /** Sentences about what its figures leave out, and what the car asks of its tyres beyond their data. */
   readonly notes: readonly string[];
   readonly limits: readonly ToldLimit[];
+  /** What the class does not allow to be moved. */
+  readonly fixed: readonly string[];
 }
 
 export type Told = readonly [name: string, value: string];
@@ -113,7 +118,8 @@ export function summaryOf(car: Car, units: UnitSystem, write: Write): Summary {
     balanceWithin: (bands) => toldBalance(corners.left, write, bands),
     bewares: nearTippingNotes(nearTippingIn(handling, speed, corners), tipsAbove, write),
     notes: [...notesOn(car, handling, corners, write), ...doubts],
-    limits: toldLimits(marginsOf(standing), units, write),
+    limits: [...toldLimits(marginsOf(standing), units, write), ...toldTyres(standing)],
+    fixed: fixedOf(car),
   };
 }
 
@@ -247,12 +253,27 @@ export function widestDoubts(bands: MarginBands): string[] {
 function toldLimits(margins: readonly Margin[], units: UnitSystem, write: Write): ToldLimit[] {
   const byLimit = new Map<string, ToldMargin[]>();
   for (const margin of margins) {
-    const { name, quantity, decimals } = parameters[margin.parameter];
-    const limit = `${name}, ${words[margin.kind]} ${write(quantity, margin.limit, decimals)}`;
-    byLimit.set(limit, [...(byLimit.get(limit) ?? []), toldMargin(margin, units, write)]);
+    const name = capital(limitName(margin, write));
+    byLimit.set(name, [...(byLimit.get(name) ?? []), toldMargin(margin, units, write)]);
   }
   return [...byLimit].map(([name, at]) => ({ name, at }));
 }
+
+/** The control tyre of the class, at each axle. */
+function toldTyres(standing: StandingCar): ToldLimit[] {
+  return classFactsOf(standing).flatMap((fact) => {
+    if (fact.code !== "tyre") return [];
+    const { where, value, held } = fact;
+    const verdict = held ? ("inside" as const) : ("outside" as const);
+    const at = [{ where, value, verdict, told: held ? words.rightTyre : words.otherTyre }];
+    return [{ name: `${capital(factName(fact, String))}, ${where}`, at }];
+  });
+}
+
+const fixedOf = ({ classRules = [] }: Car): string[] =>
+  classRules.flatMap((rule) => (rule.kind === "fixed" ? [capital(`${fixedLevers(rule)}.`)] : []));
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A margin as a display of this resolution can tell it. */
 function toldMargin(

@@ -3,6 +3,7 @@ import { type Car, demoCar } from "@rollbook/lib";
 import { type Cars, ownCars, textUnder } from "@rollbook/page";
 import { nameOfCopy } from "../../../say/your-car/cars.js";
 import { drafts, keepDraft, ownPlaces, ownPlacesOf } from "../../../store/car-drafts.js";
+import { openClasses } from "../../../store/classes.js";
 import { copyOfDemo, type Draft, draftOf } from "../model/draft.js";
 import { freeName } from "../model/save.js";
 
@@ -11,7 +12,13 @@ export const openId = textUnder("car-open", "garage-open");
 
 /** Looks at the second copies too: they may be newer, or all that is left. */
 export async function openSecondCopies(): Promise<void> {
-  await Promise.all([ownCars.open(), drafts.open(), ownPlaces.open(), openId.open()]);
+  await Promise.all([
+    ownCars.open(),
+    drafts.open(),
+    ownPlaces.open(),
+    openId.open(),
+    openClasses(),
+  ]);
 }
 
 export const dropDraft = (id: string): Promise<boolean> =>

@@ -2,9 +2,11 @@ import { signal } from "@preact/signals";
 import { LONGEST_CAR_FILE } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
 import { carWords as words } from "../../../say/your-car/cars.js";
+import { classWords } from "../../../say/your-car/classes.js";
 import { say } from "../../../ui/notice.js";
 import type { Draft } from "../model/draft.js";
-import { takeIn } from "../model/take-in.js";
+import { readFile } from "../model/read-file.js";
+import { keepClass } from "./classes.js";
 import { keepCar, namesInUse, newId } from "./kept.js";
 
 /** What came of one file. */
@@ -45,7 +47,13 @@ async function takeInFile(file: File): Promise<FileResult> {
   if (file.size > LARGEST_FILE) return nothing(words.tooLarge(file.name));
   const text = await file.text().catch(() => undefined);
   if (text === undefined) return nothing(words.unreadable(file.name));
-  const read = takeIn(text, namesInUse(), newId(), reader.units);
+  const read = readFile(text, namesInUse(), newId(), reader.units);
+  if ("carClass" in read) {
+    const { name } = read.carClass;
+    const held = await keepClass(read.carClass);
+    const sentence = held ? classWords.cameIn(name, file.name) : classWords.notKept;
+    return { sentence, lines: read.notes, cameIn: held };
+  }
   if ("car" in read) {
     const held = await keepCar(read.car);
     const sentence = held ? words.cameIn(read.car.name, file.name) : words.notKept;

@@ -4,6 +4,7 @@ import { format, reader } from "@rollbook/page";
 import type { BandsSoFar } from "../../../bands/bands.js";
 import { workOut as sample, stop } from "../../../bands/worked.js";
 import { refusalInWords } from "../../../say/refusal.js";
+import { chosenClass, inChosenClass } from "../../../store/classes.js";
 import { contentOf } from "../model/draft.js";
 import type { Content } from "../model/path.js";
 import { type Summary, speed, summaryOf } from "../model/summary.js";
@@ -46,7 +47,7 @@ export function followOpenCar(): void {
     }
     if (faults.value.length > 0) return;
     const content = contentOf(draft);
-    const key = JSON.stringify(content);
+    const key = JSON.stringify([content, chosenClass()?.rules]);
     const before = latest.peek();
     const isSame = before?.of === draft.id;
     if (before?.key === key) {
@@ -58,8 +59,9 @@ export function followOpenCar(): void {
 }
 
 function workOut(of: string, key: string, content: Content): void {
-  const { car } = carFromJson(content);
-  if (!car) return;
+  const { car: read } = carFromJson(content);
+  if (!read) return;
+  const car = inChosenClass(read);
   try {
     const summary = summaryOf(car, reader.units, format);
     latest.value = { of, key, summary, refused: "" };

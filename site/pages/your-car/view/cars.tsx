@@ -2,10 +2,12 @@ import { type Car, demoCar, frontShareOf, totalMassOf } from "@rollbook/lib";
 import { ownCars, reader } from "@rollbook/page";
 import { format } from "../../../say/units.js";
 import { carWords as words } from "../../../say/your-car/cars.js";
+import { classWords } from "../../../say/your-car/classes.js";
 import { drafts } from "../../../store/car-drafts.js";
 import { Button } from "../../../ui/button.js";
 import type { Draft } from "../model/draft.js";
 import { asFile, copy, edit, remove, show, startFromDemo } from "../state/doing.js";
+import { handOn } from "../state/hand-on.js";
 import { nameOfDraft } from "../state/kept.js";
 import { openDraft } from "../state/open.js";
 import { takeInFiles } from "../state/take-in-files.js";
@@ -82,6 +84,11 @@ function CarLine({
           <>
             <EditButton id={draft?.id ?? car.name} name={car.name} />
             <NamedButton text={words.asFile} name={car.name} work={() => asFile(car)} />
+            <NamedButton
+              text={classWords.handOn}
+              name={car.name}
+              work={() => void handOn({ what: "car", of: car })}
+            />
             <NamedButton text={words.copy} name={car.name} work={() => copy(car)} />
             <NamedButton text={words.remove} name={car.name} work={() => remove(car)} />
           </>

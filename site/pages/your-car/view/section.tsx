@@ -12,6 +12,7 @@ import { asDemo, baseAt, faultAt, openDraft } from "../state/open.js";
 import { goTo, idOf } from "./go-to.js";
 import { ItemOfForm } from "./items.js";
 import { Scales } from "./scales.js";
+import { TyreTool } from "./tyre-tool.js";
 
 /** Sections that are open, by id, as the reader left them. */
 const open = new Set(["name", "sizes"]);
@@ -52,6 +53,7 @@ export function SectionOfForm({ section }: { readonly section: Section }) {
       {id === "links" && <Linked end="front" />}
       {id === "links" && <Linked end="rear" />}
       {tool === "scales" && <Scales />}
+      {tool === "tyre" && <TyreTool />}
       {items.map((item, i) => (
         <ItemOfForm key={i} item={item} />
       ))}

@@ -1,6 +1,7 @@
 import { format, spell } from "@rollbook/page";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import { summaryWords as words } from "../../../say/your-car/summary.js";
+import { List } from "../../../ui/list.js";
 import { type Summary, toldSpeed } from "../model/summary.js";
 import { faults } from "../state/open.js";
 import { sureness, workedOut } from "../state/worked-out.js";
@@ -30,7 +31,7 @@ export function SummaryBeside() {
 }
 
 function ComesTo({ summary }: { readonly summary: Summary }) {
-  const { corners, weights, axles, turn, bewares, notes, limits } = summary;
+  const { corners, weights, axles, turn, bewares, notes, limits, fixed } = summary;
   return (
     <>
       <h3>{words.corners}</h3>
@@ -60,6 +61,7 @@ function ComesTo({ summary }: { readonly summary: Summary }) {
       ))}
       <h3>{words.margins}</h3>
       <LimitList limits={limits} />
+      <List texts={fixed} />
     </>
   );
 }

@@ -1,21 +1,27 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { carFileDocs } from "../../../../site/commands/car-file-docs.js";
+import { fileDocs } from "../../../../site/commands/car-file-docs.js";
 
 // Out of date? Run: npm run car-file-docs && npm run format
-const page = readFileSync("docs/car-file.md", "utf8");
-const made = carFileDocs(page);
+const present = (file: string) => readFileSync(file, "utf8");
+const made = fileDocs(present);
 
 /** A page without what the formatter decides. */
 function plain(markdown = ""): string {
   return markdown.replace(/-{3,}/g, "---").replace(/[*_]/g, "").replace(/ +/g, " ");
 }
 
-test("the tables of the car file are those of the parameter table", () => {
-  expect(plain(made["docs/car-file.md"])).toBe(plain(page));
-});
+test.each(["car-file", "class-file", "tyre-file"])(
+  "the tables of the %s are those of the shapes",
+  (name) => {
+    expect(plain(made[`docs/${name}.md`])).toBe(plain(present(`docs/${name}.md`)));
+  },
+);
 
-test("the JSON Schema of the car file is that of the parameter table", () => {
-  const schema = readFileSync("docs/car-file.schema.json", "utf8");
-  expect(JSON.parse(made["docs/car-file.schema.json"] ?? "")).toEqual(JSON.parse(schema));
-});
+test.each(["car-file", "class-file", "tyre-file"])(
+  "the JSON Schema of the %s is that of the shapes",
+  (name) => {
+    const file = `docs/${name}.schema.json`;
+    expect(JSON.parse(made[file] ?? "")).toEqual(JSON.parse(present(file)));
+  },
+);
