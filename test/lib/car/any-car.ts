@@ -3,7 +3,7 @@ import type { AntiRollBar, Axle, BarPosition, Car } from "../../../lib/car/car.j
 import { carShape } from "../../../lib/car/file/car-shape.js";
 import { carFromJson } from "../../../lib/car/file/parse.js";
 import type { GroupShape, NumberShape, Shape } from "../../../lib/car/file/shape.js";
-import { bestPressureRange, tyreNamed } from "../../../lib/car/tyres.js";
+import { bestPressureRange, OWN_TYRE, tyreNamed } from "../../../lib/car/tyres.js";
 import type { SpaceAxle } from "../../../lib/linkage/axle-in-space.js";
 import { parameters } from "../../../lib/parameters.js";
 import { between } from "../evenly.js";
@@ -19,6 +19,9 @@ const likely: Readonly<Record<string, readonly [number, number]>> = {
   behindFrontAxle: [0.3, 1.1],
 };
 
+/** What random parts seldom make: joints of links, coefficients of a tyre, rules of a class. */
+const leftToFiles = ["linkage", "data", "classRules"];
+
 type Spread = (min: number, max: number) => fc.Arbitrary<number>;
 
 /** fast-check's own doubles, spread over exponents: nearly all of them close to zero. */
@@ -26,7 +29,8 @@ const doubles: Spread = (min, max) => fc.double({ min, max, noNaN: true });
 
 /**
  * Any car that its file may hold: every number anywhere in the range of the parameter table, every
- * optional part there or not. Joints of linkages are left out: few random joints make an axle.
+ * optional part there or not. Joints of linkages, tyres of one's own and class rules are left out: few
+ * random ones are sound.
  */
 export const anyCar: fc.Arbitrary<Car> = partOf(carShape, "", doubles)
   .map(withOrder)
@@ -92,7 +96,7 @@ function partOf(shape: Shape, path: string, spread: Spread): fc.Arbitrary<unknow
     case "number":
       return numberOf(shape, path, spread);
     case "text":
-      return fc.constantFrom(...(shape.choices ?? ["any"]));
+      return fc.constantFrom(...(shape.choices ?? ["any"]).filter((name) => name !== OWN_TYRE));
     case "list":
       return fc.array(partOf(shape.item, path, spread), { minLength: 1, maxLength: shape.most });
     case "group":
@@ -112,7 +116,7 @@ function numberOf({ min, max, whole }: NumberShape, path: string, spread: Spread
 }
 
 function groupOf({ fields }: GroupShape, path: string, spread: Spread): fc.Arbitrary<unknown> {
-  const parts = Object.entries(fields).filter(([name]) => name !== "linkage");
+  const parts = Object.entries(fields).filter(([name]) => !leftToFiles.includes(name));
   const arbitraries = parts.map(([name, field]) => [
     name,
     partOf(field, `${path}.${name}`, spread),

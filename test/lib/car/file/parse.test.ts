@@ -50,7 +50,7 @@ test("every fault is reported at once, with field, value and range in SI and in 
     [
       "front.spring.rate is 900000 N/m but must be from 5000 to 400000 N/m (5 to 400 N/mm).",
       "front.camber.left is 0.3 rad but must be from -0.10472 to 0.0523599 rad (-6 to 3°).",
-      'rear.tyre.name is "soft" but must be one of: club, published road.',
+      'rear.tyre.name is "soft" but must be one of: club, published road, own.',
       "rear.bar.position is 1.5 but must be a whole number from 1 to 12.",
       "driver is null but must be a group of fields.",
       "adjusters is [[]] but must be a group of fields.",
