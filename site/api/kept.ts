@@ -25,7 +25,7 @@ export interface Api {
 /** The kept pages; undefined where none were made, or the library has changed since. */
 export function currentApi(folder = keptApi, sources = sourcesOfApi()): Api | undefined {
   if (madeFrom(folder) !== sources) return undefined;
-  const pages = ["physics", "day"].flatMap((entry) =>
+  const pages = ["physics", "measure", "day"].flatMap((entry) =>
     ["functions", "variables"].map((kind) => `${kind}/${entry}`),
   );
   return {

@@ -28,7 +28,7 @@ function writeSettings(): void {
   const compiler = { extends: inRoot("lib/tsconfig.json"), compilerOptions, include, exclude };
   const pages = {
     name: "@rollbook/lib",
-    entryPoints: [inRoot("lib/physics.ts"), inRoot("lib/day.ts")],
+    entryPoints: ["physics", "measure", "day"].map((entry) => inRoot(`lib/${entry}.ts`)),
     readme: inRoot("lib/README.md"),
     tsconfig: `${tool}/tsconfig.json`,
     out: keptApi,

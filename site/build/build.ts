@@ -18,9 +18,11 @@ import { chapterPage } from "./chapter-page.js";
 import { contentsPage } from "./contents-page.js";
 import { formulaStyles } from "./fonts.js";
 import { listingPage } from "./listing-page.js";
+import { notFoundPage } from "./not-found.js";
 import { CourseError, type Notebook, readNotebook } from "./notebook.js";
 import { writeOffline } from "./offline.js";
 import { inRoot } from "./paths.js";
+import { writePreviews } from "./preview.js";
 import { writeSearchIndex } from "./search-index.js";
 import { notices } from "./shipped.js";
 import { writeSitePages } from "./site-pages.js";
@@ -32,6 +34,8 @@ export interface BuildOptions {
   readonly out?: string;
   /** Below the repository, so that imports resolve. */
   readonly joined?: string;
+  /** Where the course will be found, with a slash at its end. */
+  readonly url?: string;
   readonly progress?: Progress;
 }
 
@@ -82,6 +86,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
   const {
     notebooks: folder = inRoot("notebooks"),
     out = inRoot("dist"),
+    url = "",
     progress = () => {},
   } = options;
   const joined = options.joined ?? inRoot(".cache/joined");
@@ -105,6 +110,8 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     await writeSitePages(next, chapters);
     await writeStyles(next);
     writeSearchIndex(next, chapters, pages);
+    writeFileSync(`${next}/404.html`, notFoundPage(url));
+    writePreviews(next, url);
     for (const { name } of notebooks) {
       cpSync(`${folder}/${name}.ipynb`, `${next}/${name}.ipynb`);
     }

@@ -4,7 +4,7 @@ import { bundlePages, bundleWorker, type Hashes } from "./bundle.js";
 import { inRoot } from "./paths.js";
 
 /** What a page never asks for by itself, and what must come from the network. */
-const leftOut = /\.ipynb$|^sw\.js$|^\./;
+const leftOut = /\.ipynb$|^(?:sw\.js|preview\.png|404\.html|api)$|^\./;
 
 /** Large, and wanted by few: kept from the first time that it is used. */
 const keptOnceUsed = /^workbench\.|\.code\.html$|^NOTICES\.txt$/;

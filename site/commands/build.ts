@@ -1,6 +1,7 @@
 import { buildIfChanged } from "../build/build-if-changed.js";
 import { inRoot } from "../build/paths.js";
 import { courseFolder } from "../chapter/folder.js";
+import { urlFrom } from "../primer/options.js";
 import { progressTo } from "./progress.js";
 import { reportFaults } from "./report-faults.js";
 import { fromCaller, optionsOf } from "./usage.js";
@@ -8,6 +9,7 @@ import { fromCaller, optionsOf } from "./usage.js";
 const usage = `Usage: npm run build -- --course my-course --out my-course/dist
 
   --course   a folder of notebooks, also outside the repository (the workbook's own when left out)
+  --url      where the course will be found: pages then say so to whoever shows a link to them, with a picture
   --out      where the course goes (dist in that folder when left out)`;
 
 /** Where the course is read and written; the workbook's own where no folder is named. */
@@ -21,12 +23,16 @@ function places(course: string, out: string) {
 await reportFaults(async () => {
   const text = { type: "string", default: "" } as const;
   const { values } = optionsOf({
-    options: { course: text, out: text, help: { type: "boolean", default: false } },
+    options: { course: text, out: text, url: text, help: { type: "boolean", default: false } },
   });
   if (values.help) return console.log(usage);
   const { folder, options } = places(values.course, values.out);
   const started = performance.now();
-  const built = await buildIfChanged(progressTo(process.stdout), { ...options, out: folder });
+  const built = await buildIfChanged(progressTo(process.stdout), {
+    ...options,
+    out: folder,
+    url: urlFrom(values.url),
+  });
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   console.log(
     built

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { inRoot } from "../build/paths.js";
-import { dateFrom, nameFrom, numbersFrom } from "../primer/options.js";
+import { dateFrom, nameFrom, numbersFrom, urlFrom } from "../primer/options.js";
 import { partsOfCourse } from "../primer/parts.js";
 import { isPaper, writePdf } from "../primer/pdf.js";
 import { primerHtml } from "../primer/primer.js";
@@ -12,7 +12,7 @@ const usage = `Usage: npm run pdf -- --paper A4 --out course.pdf
 
   --paper     A4 or Letter (A4 when left out)
   --out       where it goes (course.pdf when left out)
-  --name, --date, --chapters as for npm run primer`;
+  --name, --date, --chapters, --url as for npm run primer`;
 
 const asked = () =>
   optionsOf({
@@ -21,6 +21,7 @@ const asked = () =>
       name: { type: "string", default: "" },
       date: { type: "string", default: new Date().toISOString().slice(0, 10) },
       chapters: { type: "string", default: "" },
+      url: { type: "string", default: "" },
       out: { type: "string", default: "course.pdf" },
       help: { type: "boolean", default: false },
     },
@@ -32,11 +33,11 @@ async function writeCourse(): Promise<void> {
   const { paper } = values;
   if (!isPaper(paper)) throw new UsageError(`paper takes A4 or Letter, not ${paper}.`);
   const [name, date] = [nameFrom(values.name), dateFrom(values.date)];
-  const out = outFrom(values.out);
+  const [out, url] = [outFrom(values.out), urlFrom(values.url)];
   const parts = await partsOfCourse(numbersFrom(values.chapters), progressTo(process.stdout));
   mkdirSync(inRoot(".cache"), { recursive: true });
   const page = inRoot(".cache/course.html");
-  writeFileSync(page, primerHtml({ ...parts, name, date, scripts: [] }));
+  writeFileSync(page, primerHtml({ ...parts, name, date, url, scripts: [] }));
   await writePdf(page, out, paper);
   console.log(out);
 }

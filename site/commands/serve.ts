@@ -29,7 +29,8 @@ export function serveCourse({ kept = true } = {}): Promise<string> {
   const server = createServer((request, response) => {
     if (!kept && request.url === "/sw.js") return withdrawWorker(response);
     files(request, response, () => {
-      response.writeHead(404).end("There is no such page.");
+      response.writeHead(404, { "Content-Type": "text/html; charset=utf-8" });
+      response.end(readFileSync(inRoot("dist/404.html")));
     });
   });
   return new Promise((resolve, reject) => {

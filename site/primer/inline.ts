@@ -8,8 +8,12 @@ const allowance = (text: string): string =>
 const contained = (code: string): string =>
   code.replace(/<\/script/gi, "<\\/script").replace(/<!--/g, "<\\!--");
 
-/** Scripts and one style sheet as elements of a page, and the policy that allows just these. */
-export function inline(scripts: readonly string[], style: string) {
+/**
+ * Scripts and one style sheet as elements of a page, and the policy that allows just these.
+ *
+ * @param asks - whom the scripts may ask, as a policy says it
+ */
+export function inline(scripts: readonly string[], style: string, asks = "'none'") {
   const codes = scripts.map(contained);
   const policy = [
     "default-src 'none'",
@@ -18,6 +22,7 @@ export function inline(scripts: readonly string[], style: string) {
     "style-src-attr 'unsafe-inline'",
     "img-src data:",
     "font-src data:",
+    `connect-src ${asks}`,
     "base-uri 'none'",
     "form-action 'none'",
   ].join("; ");

@@ -6,20 +6,25 @@ export interface Room {
   /** Number of each chapter in the file, by its name. */
   readonly chapters: ReadonlyMap<string, string>;
   readonly terms: ReadonlySet<string>;
+  /** Name of each chapter of the course, by its number. */
+  readonly course: ReadonlyMap<string, string>;
+  /** Address of the live course, with a slash at its end; empty where none was given. */
+  readonly url: string;
 }
 
 function addressIn(room: Room, own: string, href: string): string | undefined {
   const [file = "", anchor = ""] = href.split(/#(.*)/s);
   if (file === "") return `#${prefixOf(own)}${anchor}`;
-  if (file === "words.html") return room.terms.has(anchor) ? `#word-${anchor}` : undefined;
+  if (file === "words.html" && room.terms.has(anchor)) return `#word-${anchor}`;
   const number = room.chapters.get(file.replace(/\.html$/, ""));
   if (number) return anchor ? `#${prefixOf(number)}${anchor}` : `#chapter-${number}`;
-  return /^https?:/.test(href) ? href : undefined;
+  if (/^https?:/.test(href)) return href;
+  return room.url && /^[\w.-]+\.html$/.test(file) ? `${room.url}${href}` : undefined;
 }
 
 /**
  * A chapter's HTML for a file that holds several: ids under the chapter's prefix, links inside the
- * file, and of a link that leads to what is not in the file only its words.
+ * file, others at the course's address; where there is none, only their words.
  */
 export function ownIds(html: string, own: string, room: Room): string {
   return html

@@ -52,19 +52,23 @@ export async function scriptsOf(chapters: readonly Chapter[]): Promise<string[]>
   ];
 }
 
-type Parts = Pick<Primer, "chapters" | "terms" | "caution" | "style" | "notices">;
+type Parts = Pick<Primer, "chapters" | "terms" | "caution" | "style" | "notices" | "course">;
 
 /** What the course gives to a file of its own, built first where something changed. */
 export async function partsOfCourse(
   numbers: readonly string[],
   progress: Progress,
 ): Promise<Parts> {
-  const notebooks = chosen(readNotebooks(), numbers);
+  const all = readNotebooks();
+  const notebooks = chosen(all, numbers);
   await buildIfChanged(progress);
   const outputs = await cachedOutputs(notebooks, progress);
   const chapters = notebooks.map((notebook) =>
     chapterOf(notebook, outputs.get(notebook.name) ?? {}),
   );
   const style = dist("course.css") + readFileSync(inRoot("site/primer/style.css"), "utf8");
-  return { chapters, terms: glossary(), caution: caution(), style, notices: dist("NOTICES.txt") };
+  return {
+    ...{ chapters, terms: glossary(), caution: caution(), style, notices: dist("NOTICES.txt") },
+    course: new Map(all.map(({ name }) => [numberOf({ name }), name])),
+  };
 }

@@ -5,6 +5,7 @@ import { plain, render, renderInline } from "../build/markdown.js";
 import { mentionsOf, placesOf } from "../build/mentions.js";
 import { colophon, whose } from "../build/shell.js";
 import { escapeHtml } from "../cells/escape.js";
+import { leadingOn, predictionsLive } from "./elsewhere.js";
 import { inline } from "./inline.js";
 import { ownIds, prefixOf, type Room } from "./own-ids.js";
 import { words } from "./words.js";
@@ -22,6 +23,10 @@ export interface Primer {
   readonly style: string;
   /** Notices of those whose work is in it. */
   readonly notices: string;
+  /** Name of each chapter of the course, by its number. */
+  readonly course: ReadonlyMap<string, string>;
+  /** Address of the live course, with a slash at its end; empty where none was given. */
+  readonly url: string;
   /** In the order in which they run; none makes a file for paper. */
   readonly scripts: readonly string[];
 }
@@ -58,12 +63,12 @@ function wordsOf({ terms, chapters }: Primer): Term[] {
   return terms.filter((term) => mentionsOf(term, places).used.length > 0);
 }
 
-function cover({ name, date, caution, chapters, scripts }: Primer): string {
+function cover({ name, date, caution, chapters, scripts, url }: Primer): string {
   const reader = name ? `<p>${escapeHtml(words.forName(name))}</p>` : "";
   return `<div class="cover"><h1>${words.title}</h1>
 <div class="for">${reader}<p>${escapeHtml(date)}</p></div>
 ${render(caution)}
-<p class="alone">${scripts.length > 0 ? words.alone : words.onPaper}</p>
+<p class="alone">${scripts.length > 0 ? words.alone : escapeHtml(words.onPaper(url))}</p>
 ${contents(chapters)}</div>`;
 }
 
@@ -75,18 +80,23 @@ function noticesPart({ notices, scripts }: Primer): string {
     : `<section class="notices"><h1>${words.notices}</h1>${text}</section>`;
 }
 
+function articleOf({ html, name, number }: Chapter, room: Room): string {
+  const own = leadingOn(ownIds(html, number, room), number, room);
+  const text = predictionsLive(own, name, number, room.url);
+  return `<article id="chapter-${number}"><p class="number">${words.chapter(number)}</p>\n${text}\n</article>`;
+}
+
 /** The course as one HTML file that needs nothing else. */
 export function primerHtml(primer: Primer): string {
-  const { name, chapters, style, scripts } = primer;
+  const { name, chapters, style, scripts, course, url } = primer;
   const terms = wordsOf(primer);
   const room: Room = {
     chapters: new Map(chapters.map(({ name, number }) => [name, number])),
     terms: new Set(terms.map(({ id }) => id)),
+    course,
+    url,
   };
-  const parts = chapters.map(
-    ({ html, number }) =>
-      `<article id="chapter-${number}"><p class="number">${words.chapter(number)}</p>\n${ownIds(html, number, room)}\n</article>`,
-  );
+  const parts = chapters.map((chapter) => articleOf(chapter, room));
   const held = inline(scripts, style);
   return `<!doctype html>
 <html lang="en" data-page="primer">

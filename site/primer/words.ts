@@ -5,8 +5,12 @@ export const words = {
   chapter: (number: string) => `Chapter ${number}`,
   contents: "Contents",
   wordList: "Words",
+  elsewhere: "(in the course, not in this file)",
+  atCourse: "Predict it in the course",
+  code: "A code that opens this prediction in the course",
   notices: "Notices of what others wrote",
-  onPaper: "Printed from the course: figures move and answers open on a screen.",
+  onPaper: (url: string) =>
+    `Printed from the course: figures move and answers open on a screen${url && `, at ${url}`}.`,
   alone:
     "This file is the whole of it: it opens without network, prints on A4 or Letter, and its figures move where JavaScript is on.",
 } as const;

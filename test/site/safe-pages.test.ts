@@ -6,7 +6,8 @@ import { policy, policyWithSandbox } from "../../site/build/shell.js";
 const dist = process.env.DIST ?? inRoot("dist");
 const files = readdirSync(dist);
 const read = (file: string): string => readFileSync(`${dist}/${file}`, "utf8");
-const pages = files.filter((file) => file.endsWith(".html"));
+/** All but the page for an address that leads nowhere, which holds all that it needs. */
+const pages = files.filter((file) => file.endsWith(".html") && file !== "404.html");
 
 /** Hosts of published sources, to which a page may link. Nothing is ever loaded from there. */
 const sources = ["doi.org", "github.com"];
@@ -61,6 +62,12 @@ describe.each(pages)("page %s", (page) => {
       .filter((file) => !existsSync(`${dist}/${file}`));
     expect(missing).toEqual([]);
   });
+});
+
+it("the page for an address that leads nowhere names no file beside it, and allows its own code by hash", () => {
+  const html = read("404.html");
+  expect([...attributes(html, "src"), ...attributes(html, "href")]).toEqual([]);
+  expect(html).toMatch(/script-src 'sha256-[\w+/=]{44}'; style-src 'sha256-[\w+/=]{44}'/);
 });
 
 describe("the course", () => {

@@ -89,6 +89,9 @@ describe.skipIf(!nginx)(`the course under nginx as docs/hosting.md shows it${why
     expect(await status(chapters[0] ?? "")).toBe(200);
     expect(await status(".hidden")).toBe(404);
     expect(await status("nothing.html")).toBe(404);
+    const deep = await fetch(`${url}no/such/place`);
+    expect(deep.status).toBe(404);
+    expect(await deep.text()).toContain("<h1>There is no page at this address</h1>");
   });
 
   it("is live below its path, and stays when the host is gone", async () => {

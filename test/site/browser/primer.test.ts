@@ -16,7 +16,7 @@ const url = pathToFileURL(file).href;
 
 beforeAll(async () => {
   const parts = await partsOfCourse(["01", "03"], () => {});
-  const to = { ...parts, name: "Hill Climb & Sprint Club", date: "25 November 2026" };
+  const to = { ...parts, name: "Hill Climb & Sprint Club", date: "25 November 2026", url: "" };
   writeFileSync(file, primerHtml({ ...to, scripts: await scriptsOf(parts.chapters) }));
   writeFileSync(paper, primerHtml({ ...to, scripts: [] }));
 });

@@ -1,7 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
 import { optionsOf, outFrom, UsageError, writeOut } from "../../../site/commands/usage.js";
-import { dateFrom, nameFrom, numbersFrom } from "../../../site/primer/options.js";
+import { dateFrom, nameFrom, numbersFrom, urlFrom } from "../../../site/primer/options.js";
 import { chosen } from "../../../site/primer/parts.js";
 
 describe("what cannot be asked of a command", () => {
@@ -47,6 +47,22 @@ describe("what a primer is asked for", () => {
   it("takes a name of eighty characters at most", () => {
     expect(nameFrom("  Hill Club ")).toBe("Hill Club");
     expect(() => nameFrom("x".repeat(81))).toThrow("name takes up to 80 characters, not 81.");
+  });
+
+  it("takes the address of the live course, with or without its end", () => {
+    for (const given of ["https://club.example/course", "https://club.example/course/index.html"])
+      expect(urlFrom(given)).toBe("https://club.example/course/");
+    expect(urlFrom("http://127.0.0.1:4173")).toBe("http://127.0.0.1:4173/");
+    expect(urlFrom("")).toBe("");
+    for (const given of [
+      "club.example",
+      "file:///a",
+      "https://a.example/?b",
+      "javascript:alert(1)",
+    ])
+      expect(() => urlFrom(given)).toThrow(
+        `url takes an address such as https://club.example/course/, not ${given}.`,
+      );
   });
 
   it("takes chapters by number, all where none is named, each once, in the order of the course", () => {

@@ -1,5 +1,7 @@
 import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
+import { codeOf } from "../../../site/hand-over/code.js";
+import { leadingOn, predictionsLive } from "../../../site/primer/elsewhere.js";
 import { inline } from "../../../site/primer/inline.js";
 import { ownIds } from "../../../site/primer/own-ids.js";
 import { primerHtml } from "../../../site/primer/primer.js";
@@ -10,7 +12,14 @@ const room = {
     ["03-b", "03"],
   ]),
   terms: new Set(["toe"]),
+  course: new Map([
+    ["01", "01-a"],
+    ["02", "02-c"],
+    ["03", "03-b"],
+  ]),
+  url: "",
 };
+const live = { ...room, url: "https://club.example/course/" };
 
 describe("several chapters in one file", () => {
   it("keep their ids apart", () => {
@@ -35,6 +44,37 @@ describe("several chapters in one file", () => {
     ]) {
       expect(to(away)).toBe("there");
     }
+  });
+
+  it("lead on to the live course, where its address is known", () => {
+    const to = (href: string) => ownIds(`<a href="${href}">there</a>`, "01", live);
+    const at = "https://club.example/course/";
+    expect(to("02-c.html#why")).toBe(`<a href="${at}02-c.html#why">there</a>`);
+    expect(to("words.html#camber")).toBe(`<a href="${at}words.html#camber">there</a>`);
+    expect(to("javascript:alert(1)")).toBe("there");
+  });
+
+  it("say of each chapter that they mention where it is, but not of a book's", () => {
+    const html =
+      "<h2>Chapter 3</h2><p>Chapter 3, then chapter 2 and chapter 2 again; chapter 1, chapter 44. <em>Dynamics</em>, chapter 3.</p>";
+    const inFile = '<a href="#chapter-03">Chapter 3</a>, then ';
+    const rest = " again; chapter 1, chapter 44. <em>Dynamics</em>, chapter 3.</p>";
+    expect(leadingOn(html, "01", room)).toBe(
+      `<h2>Chapter 3</h2><p>${inFile}chapter 2 <span class="elsewhere">(in the course, not in this file)</span> and chapter 2${rest}`,
+    );
+    const link = '<a href="https://club.example/course/02-c.html">chapter 2</a>';
+    expect(leadingOn(html, "01", live)).toBe(
+      `<h2>Chapter 3</h2><p>${inFile}${link} and ${link}${rest}`,
+    );
+  });
+
+  it("open each prediction in the live course, by a link and a code", () => {
+    const html = '<section class="predict" id="c01-bars">x</section>';
+    const shown = predictionsLive(html, "01-a", "01", live.url);
+    const address = "https://club.example/course/01-a.html#bars";
+    expect(shown).toContain(`<a href="${address}">Predict it in the course</a>`);
+    expect(shown).toContain(`<path d="${codeOf(address).path}"`);
+    expect(predictionsLive(html, "01-a", "01", "")).toBe(html);
   });
 
   it("drop the links to their code", () => {
@@ -83,6 +123,8 @@ describe("the first page of a primer", () => {
     caution: "> **Caution.** Chocks first.",
     style: "",
     notices: "a package\n<b>by somebody</b>",
+    course: room.course,
+    url: "",
     scripts: [],
   });
 
