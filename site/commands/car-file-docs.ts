@@ -125,7 +125,7 @@ function rowsOf(path: string, shape: Shape, told: Told): Row[] {
       return [
         [field, what, `kind: ${Object.keys(shape.kinds).join(" or ")}`, ""],
         ...Object.entries(shape.kinds).flatMap(([kind, part]) =>
-          inside(`${path}(${kind})`, part, told),
+          inside(`${path}{${kind}}`, part, told),
         ),
       ];
   }
