@@ -37,7 +37,13 @@ export function pairSideForce(tyre: Tyre, pair: TyrePair & { slipAngle: number }
   return tyre.sideForce({ ...pair, load: outer }) + tyre.sideForce({ ...pair, load: inner });
 }
 
-/** Slip angle at which both tyres together give most, rad. */
+/**
+ * Slip angle at which both tyres together give most, rad.
+ *
+ * @example
+ * pairPeakSlipAngle(magicFormula1987, { meanLoad: 4000, transfer: 1000 })
+ * // → 0.16929, from the published coefficients by another program
+ */
 export function pairPeakSlipAngle(tyre: Tyre, pair: TyrePair): number {
   const { outer, inner } = pairLoads(pair);
   const ownPeaks = [outer, inner].map((load) => tyre.peakSlipAngle({ ...pair, load }));

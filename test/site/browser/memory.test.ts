@@ -49,5 +49,5 @@ it("would see one small object that each move left behind", async () => {
     const kept = Object.assign(window, { kept: [] as unknown[] }).kept;
     document.addEventListener("input", () => kept.push({}));
   });
-  expect(await leftBehind(page)).toBeGreaterThan(0.9);
+  expect(await leftBehind(page)).toBeGreaterThan(0.5); // what the page itself lets go of in that round is taken off
 });
