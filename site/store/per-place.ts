@@ -1,4 +1,5 @@
 import { type Document, documentOf, type Shape } from "./document.js";
+import { movedFrom } from "./moved.js";
 
 export const pageName = (): string => document.documentElement.dataset.page ?? "";
 
@@ -7,7 +8,9 @@ export function perPlace<Value>(kind: string, shape: Omit<Shape<Value>, "key">) 
   const asked = new Map<string, Document<Value>>();
   return (id: string, page = pageName()): Document<Value> => {
     const key = `${kind}:${page}:${id}`;
-    const known = asked.get(key) ?? documentOf({ key, ...shape });
+    const before = movedFrom(id, page);
+    const former = before !== undefined && { formerKey: `${kind}:${before}:${id}` };
+    const known = asked.get(key) ?? documentOf({ key, ...former, ...shape });
     asked.set(key, known);
     return known;
   };

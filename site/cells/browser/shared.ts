@@ -11,6 +11,7 @@ import { signWhatIsKept } from "./kept-sign.js";
 import { dropLeftOvers } from "./left-over.js";
 import { completeMasthead } from "./masthead.js";
 import { signMotion } from "./motion.js";
+import { followMoved } from "./moved.js";
 import * as page from "./page.js";
 import { lightParts } from "./part-words.js";
 import { watchForFaults } from "./program-fault.js";
@@ -19,6 +20,7 @@ import { spellProse } from "./spelling.js";
 import { offerQuestions } from "./warm-up.js";
 
 watchForFaults();
+followMoved();
 followOtherPages();
 reader.units = chosenUnits.now.value;
 reader.car = chosenCar();

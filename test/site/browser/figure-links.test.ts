@@ -54,6 +54,19 @@ describe("a link to a figure", () => {
     expect(await fault.isHidden()).toBe(true);
   });
 
+  it("that went to another chapter leads there, and what was kept of an exercise went along", async () => {
+    const { page, errors } = await open(fileUrl("00-start-here"));
+    const solved = { ask: "How many laps?", times: [{ day: 20_000, isRight: true }] };
+    await page.evaluate((kept) => {
+      localStorage.setItem("rollbook:exercise:00-start-here:ex-laps", JSON.stringify(kept));
+      location.hash = "there-and-back?gain=0.03";
+    }, solved);
+    await page.waitForURL(/09-your-workshop\.html#there-and-back\?gain=0\.03$/);
+    await page.locator("#there-and-back[data-live]").waitFor();
+    expect(await page.locator("#ex-laps .reply").textContent()).toMatch(/^Due again today/);
+    expect(errors).toEqual([]);
+  });
+
   it("to nothing that the page has leaves it as it is", async () => {
     const { page, errors } = await openAt("no-such-figure?frontBar=3");
     expect((await boxesOf(page, "turn-and-tip"))[0]).toBe("7.0");
