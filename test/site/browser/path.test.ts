@@ -75,7 +75,8 @@ describe("the first page", () => {
     const door = page.locator('.door[data-role="instructor"] button');
     await door.click();
     await step(page).locator("a").click();
-    expect(await inSight()).toEqual(["Workshop", "Your car", "Chapters", "Map"]);
+    await page.waitForURL(/\/0\d-[^/]*$/);
+    await expect.poll(inSight).toEqual(["Workshop", "Your car", "Chapters", "Map"]);
     await page.locator(".menu > summary").click();
     expect(await page.locator(".menu-pages a:visible").count()).toBeGreaterThan(9);
     await page.keyboard.press("Escape");
