@@ -22,7 +22,7 @@ async function objectsOf(page: Page): Promise<number> {
   return count.value;
 }
 
-/** By how many objects for each move a page grows in the round in which it grows least: a leak shows in all. */
+/** By how many objects for each move a page grows at least, the round of least growth left out: a leak shows in all, what a page lets go of in one. */
 async function leftBehind(page: Page): Promise<number> {
   await unlock(page);
   expect(await page.locator(".slider input[type=range]").count()).toBeGreaterThan(0);
@@ -32,7 +32,7 @@ async function leftBehind(page: Page): Promise<number> {
     counts.push(await objectsOf(page));
   }
   const growth = counts.slice(1).map((count, i) => count - (counts[i] ?? 0));
-  return Math.min(...growth) / moves;
+  return (growth.sort((a, b) => a - b)[1] ?? Number.NaN) / moves;
 }
 
 it.each([chapters[1] ?? "", "map"])(
@@ -49,5 +49,5 @@ it("would see one small object that each move left behind", async () => {
     const kept = Object.assign(window, { kept: [] as unknown[] }).kept;
     document.addEventListener("input", () => kept.push({}));
   });
-  expect(await leftBehind(page)).toBeGreaterThan(0.5); // what the page itself lets go of in that round is taken off
+  expect(await leftBehind(page)).toBeGreaterThan(0.9);
 });
