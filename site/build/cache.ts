@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import type { MadeFor } from "../cells/made-for.js";
 import { type Outputs, type Progress, runNotebooks } from "../kernel/run.js";
 import { hashFiles } from "./hash.js";
 import { codeCells, type Notebook } from "./notebook.js";
@@ -18,9 +19,10 @@ function surroundings(): string {
   return createHash("sha256").update(lock).update(packages).update(process.version).digest("hex");
 }
 
-function keyOf(notebook: Notebook, around: string): string {
+function keyOf(notebook: Notebook, around: string, madeFor?: MadeFor): string {
   const cells = JSON.stringify(codeCells(notebook).map(({ id, source }) => [id, source]));
-  return createHash("sha256").update(around).update(cells).digest("hex");
+  const whom = madeFor ? JSON.stringify(madeFor) : "";
+  return createHash("sha256").update(around).update(cells).update(whom).digest("hex");
 }
 
 function recall(key: string): Outputs | undefined {
@@ -35,10 +37,13 @@ function recall(key: string): Outputs | undefined {
 export async function cachedOutputs(
   notebooks: readonly Notebook[],
   progress: Progress,
+  madeFor?: MadeFor,
 ): Promise<Map<string, Outputs>> {
   mkdirSync(folder, { recursive: true });
   const around = surroundings();
-  const keys = new Map(notebooks.map((notebook) => [notebook.name, keyOf(notebook, around)]));
+  const keys = new Map(
+    notebooks.map((notebook) => [notebook.name, keyOf(notebook, around, madeFor)]),
+  );
   const known = new Map<string, Outputs>();
   for (const [name, key] of keys) {
     const outputs = recall(key);
@@ -46,7 +51,9 @@ export async function cachedOutputs(
   }
   const stale = notebooks.filter(({ name }) => !known.has(name));
   const fresh =
-    stale.length > 0 ? await runNotebooks(stale, inRoot("notebooks"), progress) : new Map();
+    stale.length > 0
+      ? await runNotebooks(stale, inRoot("notebooks"), progress, madeFor)
+      : new Map();
   for (const [name, outputs] of fresh) {
     writeFileSync(`${folder}/${keys.get(name)}.json`, JSON.stringify(outputs));
   }

@@ -17,6 +17,9 @@ export const reader: Reader = {
   },
 };
 
+/** For whom the kernel drew, whose pictures can stand as they are. */
+export const drawnFor: Pick<Reader, "car" | "units"> = { car: demoCar, units: "metric" };
+
 /** The car that the page is about. */
 export function currentCar(): Car {
   return reader.car;

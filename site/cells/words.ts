@@ -54,6 +54,9 @@ export const words = {
   noQuestions: "The questions could not be loaded; load the page again.",
   link: "Link to this state",
   linkCopied: "Copied.",
+  linkToCourse: (page: string) => `Copied: it leads into the course, to ${page}.`,
+  linkIs: (link: string) => `The link is ${link}`,
+  linkOnDisk: "It works on this machine only, since this page was opened from its disk.",
   linkInBar: "The link is in the address bar.",
   asCode: "Show it as a QR code",
   noSuchInput: (name: string) => `The link sets “${name}”, which this figure does not have.`,
@@ -86,7 +89,7 @@ export const words = {
   metric: "metric units",
   us: "US units",
   figuresFor: (car: string) => `Figures for ${car}, one of your cars on this device.`,
-  estimated: (count: number, of: number) => `${count} of ${of} values estimated:`,
+  estimatedOf: (count: number, of: number) => `${count} of ${of} values estimated`,
   surer: "what would make it surer",
   notForThisCar: (car: string, reason: string) =>
     reason === ""

@@ -21,12 +21,15 @@ function failingLine(cell: Cell, { stderr, ran }: CellResult): number | undefine
 }
 
 /** The line that names the error, or the first that says anything. */
-function reason(stderr: string): string {
+export function reason(stderr: string): string {
   const lines = stderr.split("\n").filter((line) => line.trim() !== "");
-  const naming = lines.find((line) => /^\s*\w*(Error|Exception): /.test(line));
+  const naming = lines.find((line) => /^\s*\w*(Error|Exception|Refusal): /.test(line));
   const line = naming ?? lines[0] ?? "the cell failed and said nothing";
   return line.replace(/^\d+:\d+ - /, "").trim();
 }
+
+/** Whether the library refused what the cell asked of it, as of a car that does not give it. */
+export const isRefused = ({ stderr }: CellResult): boolean => /^\s*Refusal: /m.test(stderr);
 
 export function cellFailure(notebook: Notebook, cell: Cell, result: CellResult): CourseError {
   const place = placeIn(notebook, cell.id, failingLine(cell, result));

@@ -3,7 +3,10 @@ import { createRequire } from "node:module";
 import { availableParallelism } from "node:os";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { CourseError, codeCells, type Notebook } from "../build/notebook.js";
-import { cellFailure } from "./failure.js";
+import { escapeHtml } from "../cells/escape.js";
+import type { MadeFor } from "../cells/made-for.js";
+import { words } from "../cells/words.js";
+import { cellFailure, isRefused, reason } from "./failure.js";
 import type { CellResult } from "./tslab.js";
 import type { Answer, Job } from "./worker.js";
 
@@ -18,18 +21,32 @@ const workerPath = fileURLToPath(new URL("worker.ts", import.meta.url));
 const startWorker = (directory: string): ChildProcess =>
   fork(workerPath, { cwd: directory, execArgv: ["--import", typescriptLoader] });
 
-function outputsOf(notebook: Notebook, results: readonly CellResult[]): Outputs {
+/** What a cell shows that the car of a file does not give enough for. */
+const notForThisCar = (car: string, stderr: string): string =>
+  `<p class="worked">${escapeHtml(words.notForThisCar(car, reason(stderr)))}</p>`;
+
+function outputsOf(notebook: Notebook, results: readonly CellResult[], madeFor?: MadeFor): Outputs {
   const outputs: Record<string, readonly string[]> = {};
+  let refused = "";
   codeCells(notebook).forEach((cell, index) => {
     const result = results[index];
     if (!result) return;
-    if (!result.ok) throw cellFailure(notebook, cell, result);
-    outputs[cell.id] = result.html;
+    if (result.ok) outputs[cell.id] = result.html;
+    else {
+      refused ||= isRefused(result) ? result.stderr : "";
+      if (!madeFor?.car || refused === "") throw cellFailure(notebook, cell, result);
+      outputs[cell.id] = [notForThisCar(madeFor.car.name, refused)];
+    }
   });
   return outputs;
 }
 
-function runOne(worker: ChildProcess, notebook: Notebook, progress: Progress): Promise<Outputs> {
+function runOne(
+  worker: ChildProcess,
+  notebook: Notebook,
+  progress: Progress,
+  madeFor?: MadeFor,
+): Promise<Outputs> {
   const cells = codeCells(notebook);
   return new Promise((resolve, reject) => {
     const gone = (code: number | null) =>
@@ -40,14 +57,14 @@ function runOne(worker: ChildProcess, notebook: Notebook, progress: Progress): P
       worker.off("message", listen);
       worker.off("exit", gone);
       try {
-        resolve(outputsOf(notebook, answer.results));
+        resolve(outputsOf(notebook, answer.results, madeFor));
       } catch (error) {
         reject(error);
       }
     };
     worker.on("message", listen);
     worker.on("exit", gone);
-    worker.send({ name: notebook.name, cells } satisfies Job);
+    worker.send({ name: notebook.name, cells, ...(madeFor && { madeFor }) } satisfies Job);
   });
 }
 
@@ -56,6 +73,7 @@ export async function runNotebooks(
   notebooks: readonly Notebook[],
   directory: string,
   progress: Progress,
+  madeFor?: MadeFor,
 ): Promise<Map<string, Outputs>> {
   const queue = [...notebooks].sort((a, b) => codeCells(b).length - codeCells(a).length);
   const workers = Array.from({ length: Math.min(queue.length, availableParallelism()) }, () =>
@@ -66,7 +84,7 @@ export async function runNotebooks(
     await Promise.all(
       workers.map(async (worker) => {
         for (let next = queue.shift(); next; next = queue.shift()) {
-          done.set(next.name, await runOne(worker, next, progress));
+          done.set(next.name, await runOne(worker, next, progress, madeFor));
         }
       }),
     );

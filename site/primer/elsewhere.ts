@@ -53,6 +53,17 @@ function mentionsIn(text: string, own: string, room: Room, told: Set<string>): s
 
 const prediction = /<section class="predict" id="([^"]+)">[\s\S]*?<\/section>/g;
 
+const exercises = /<h2 id="(c\d+-exercises)".*?<\/h2>/s;
+
+/** A chapter's HTML that says, at the head of its exercises, where in the course their answers open. */
+export const answersLive = (html: string, name: string, url: string): string =>
+  url === ""
+    ? html
+    : html.replace(exercises, (heading) => {
+        const address = `${url}${name}.html#exercises`;
+        return `${heading}<p class="at-course"><a href="${address}">${words.answersAtCourse}</a></p>`;
+      });
+
 /** A chapter's HTML with, under each prediction, a link and a code picture that open it in the course. */
 export function predictionsLive(html: string, name: string, own: string, url: string): string {
   if (url === "") return html;

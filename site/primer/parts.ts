@@ -7,6 +7,7 @@ import { type Chapter, chapterOf } from "../build/chapter.js";
 import { glossary } from "../build/glossary.js";
 import { CourseError } from "../build/notebook.js";
 import { inRoot } from "../build/paths.js";
+import type { MadeFor } from "../cells/made-for.js";
 import { UsageError } from "../commands/usage.js";
 import type { Progress } from "../kernel/run.js";
 import { prefixOf } from "./own-ids.js";
@@ -58,11 +59,12 @@ type Parts = Pick<Primer, "chapters" | "terms" | "caution" | "style" | "notices"
 export async function partsOfCourse(
   numbers: readonly string[],
   progress: Progress,
+  madeFor?: MadeFor,
 ): Promise<Parts> {
   const all = readNotebooks();
   const notebooks = chosen(all, numbers);
   await buildIfChanged(progress);
-  const outputs = await cachedOutputs(notebooks, progress);
+  const outputs = await cachedOutputs(notebooks, progress, madeFor);
   const chapters = notebooks.map((notebook) =>
     chapterOf(notebook, outputs.get(notebook.name) ?? {}),
   );

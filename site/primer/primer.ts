@@ -1,3 +1,5 @@
+import { uncertainNumbersOf } from "../../lib/certainty/uncertain-numbers.js";
+import type { CarClass } from "../../lib/day/class/class-file.js";
 import type { Chapter } from "../build/chapter.js";
 import { partsOf } from "../build/depth.js";
 import type { Term } from "../build/glossary.js";
@@ -5,9 +7,13 @@ import { plain, render, renderInline } from "../build/markdown.js";
 import { mentionsOf, placesOf } from "../build/mentions.js";
 import { colophon, whose } from "../build/shell.js";
 import { escapeHtml } from "../cells/escape.js";
-import { leadingOn, predictionsLive } from "./elsewhere.js";
+import type { MadeFor } from "../cells/made-for.js";
+import { words as cellWords } from "../cells/words.js";
+import { classPart } from "./class-part.js";
+import { answersLive, leadingOn, predictionsLive } from "./elsewhere.js";
 import { inline } from "./inline.js";
 import { ownIds, prefixOf, type Room } from "./own-ids.js";
+import { spelledFor } from "./spelling.js";
 import { words } from "./words.js";
 
 /** What goes into the course in one file. */
@@ -29,9 +35,29 @@ export interface Primer {
   readonly url: string;
   /** In the order in which they run; none makes a file for paper. */
   readonly scripts: readonly string[];
+  /** The car and the units of its figures; the workbook's own car where left out. */
+  readonly madeFor?: MadeFor;
+  /** The class that it is for. */
+  readonly carClass?: CarClass;
 }
 
-function contents(chapters: readonly Chapter[]): string {
+/** Whose figures these are, and how much of that car is estimated. */
+function whoseFigures({ madeFor }: Primer): string {
+  const car = madeFor?.car;
+  if (!car) return whose;
+  const numbers = uncertainNumbersOf(car);
+  const estimated = numbers.filter(({ how }) => how === "estimated").length;
+  const told = `${words.forCar(car.name)} ${cellWords.estimatedOf(estimated, numbers.length)}.`;
+  return `<p class="whose">${escapeHtml(told)}</p>`;
+}
+
+/** What the scripts of the file go by. */
+const madeForData = ({ madeFor }: Primer): string =>
+  madeFor
+    ? `<script type="application/json" id="made-for">${JSON.stringify(madeFor).replace(/</g, "\\u003c")}</script>`
+    : "";
+
+function contents({ chapters, carClass }: Primer): string {
   const entries = chapters.map((chapter) => {
     const { number, title } = chapter;
     const own = partsOf(chapter)
@@ -43,7 +69,7 @@ function contents(chapters: readonly Chapter[]): string {
     );
   });
   return `<nav class="contents" aria-label="${words.contents}"><h2>${words.contents}</h2>
-<ol>${entries.join("\n")}<li><a href="#words">${words.wordList}</a></li></ol></nav>`;
+<ol>${carClass ? `<li><a href="#class">${escapeHtml(words.ofClass(carClass.name))}</a></li>` : ""}${entries.join("\n")}<li><a href="#words">${words.wordList}</a></li></ol></nav>`;
 }
 
 function wordList(terms: readonly Term[]): string {
@@ -63,13 +89,14 @@ function wordsOf({ terms, chapters }: Primer): Term[] {
   return terms.filter((term) => mentionsOf(term, places).used.length > 0);
 }
 
-function cover({ name, date, caution, chapters, scripts, url }: Primer): string {
+function cover(primer: Primer): string {
+  const { name, date, caution, scripts, url } = primer;
   const reader = name ? `<p>${escapeHtml(words.forName(name))}</p>` : "";
   return `<div class="cover"><h1>${words.title}</h1>
 <div class="for">${reader}<p>${escapeHtml(date)}</p></div>
 ${render(caution)}
 <p class="alone">${scripts.length > 0 ? words.alone : escapeHtml(words.onPaper(url))}</p>
-${contents(chapters)}</div>`;
+${contents(primer)}</div>`;
 }
 
 /** Folded where it can be opened; on paper it stands there. */
@@ -80,15 +107,21 @@ function noticesPart({ notices, scripts }: Primer): string {
     : `<section class="notices"><h1>${words.notices}</h1>${text}</section>`;
 }
 
-function articleOf({ html, name, number }: Chapter, room: Room): string {
+function articleOf({ html, name, number }: Chapter, room: Room, isPaper: boolean): string {
   const own = leadingOn(ownIds(html, number, room), number, room);
-  const text = predictionsLive(own, name, number, room.url);
-  return `<article id="chapter-${number}"><p class="number">${words.chapter(number)}</p>\n${text}\n</article>`;
+  const text = answersLive(
+    predictionsLive(own, name, number, room.url),
+    name,
+    isPaper ? room.url : "",
+  );
+  const at = room.url && ` data-at="${room.url}${name}.html"`;
+  return `<article id="chapter-${number}"${at}><p class="number">${words.chapter(number)}</p>\n${text}\n</article>`;
 }
 
 /** The course as one HTML file that needs nothing else. */
 export function primerHtml(primer: Primer): string {
-  const { name, chapters, style, scripts, course, url } = primer;
+  const { name, chapters, style, scripts, course, url, madeFor, carClass } = primer;
+  const units = madeFor?.units ?? "metric";
   const terms = wordsOf(primer);
   const room: Room = {
     chapters: new Map(chapters.map(({ name, number }) => [name, number])),
@@ -96,8 +129,13 @@ export function primerHtml(primer: Primer): string {
     course,
     url,
   };
-  const parts = chapters.map((chapter) => articleOf(chapter, room));
+  const parts = chapters.map((chapter) => articleOf(chapter, room, scripts.length === 0));
   const held = inline(scripts, style);
+  const main = `${whoseFigures(primer)}
+${cover(primer)}
+${carClass ? classPart(carClass, madeFor?.car, units) : ""}
+${parts.join("\n")}
+${wordList(terms)}`;
   return `<!doctype html>
 <html lang="en" data-page="primer">
 <head>
@@ -113,14 +151,12 @@ ${held.style}
 <header class="masthead"><a class="wordmark" href="#main">Rollbook</a><nav aria-label="Rollbook"></nav></header>
 <div class="sheet">
 <main id="main">
-${whose}
-${cover(primer)}
-${parts.join("\n")}
-${wordList(terms)}
+${spelledFor(main, units)}
 ${noticesPart(primer)}
 </main>
 </div>
 ${colophon}
+${madeForData(primer)}
 ${held.scripts}
 </body>
 </html>

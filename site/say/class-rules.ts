@@ -1,5 +1,6 @@
 import {
   type ClassFact,
+  type ClassRule,
   carLenses,
   type EndLever,
   endLenses,
@@ -75,6 +76,21 @@ export const factStanding = (fact: ClassFact, show: Show): string =>
 
 const tyreStanding = ({ held, value, where }: TyreFact): string =>
   held ? `held (${where})` : `broken (${where}: ${value})`;
+
+/** A rule by itself, a sentence for each end of a range: "rule 4.1, front ride height at least 120 mm". */
+export function ruleInWords(rule: ClassRule, show: Show): string[] {
+  if (rule.kind === "fixed") return [fixedLevers(rule)];
+  const at = rule.end === undefined ? "" : `${rule.end}: `;
+  if (rule.kind === "tyre") return [`${at}${before(rule.name)}control tyre ${rule.tyre}`];
+  const bounds = ["least", "greatest"] as const;
+  return bounds.flatMap((kind) => {
+    const limit = rule[kind];
+    if (limit === undefined) return [];
+    const named = rule.name === undefined ? {} : { rule: rule.name };
+    const bound = { parameter: rule.kind, kind, limit, margin: 0, where: "car", ...named };
+    return [`${at}${limitName(bound, show)}`];
+  });
+}
 
 /** Why a lever is not moved. */
 export const fixedInWords = ({ name }: FixedRule): string => {

@@ -2,12 +2,17 @@ import { linkToFigure, wantedFrom } from "../figure-link.js";
 import { reader, spell } from "../reader.js";
 import type { FigureSpec, Inputs, ValuesOf } from "../spec.js";
 import { words } from "../words.js";
-import { addressCopied } from "./copy.js";
 import { element } from "./element.js";
 import { canShare, pageFile, shareAddress } from "./share-link.js";
+import { stateCopied } from "./state-link.js";
 
-const copy = async (address: string): Promise<string> =>
-  (await addressCopied(address)) ? words.linkCopied : words.linkInBar;
+const said = { copied: words.linkCopied, inBar: words.linkInBar };
+
+/** Copies the link; a chapter in a file of its own leads to the one in the course, where it says where that is. */
+function copy(end: string, place: Element): Promise<string> {
+  const at = place.closest<HTMLElement>("[data-at]")?.dataset.at;
+  return stateCopied(at === undefined ? end : end.replace(/^#c\d+-/, "#"), said, at);
+}
 
 /**
  * Lets a figure be linked to with its sliders set: a button that is there once a slider has moved,
@@ -30,8 +35,7 @@ export function linkFigure<I extends Inputs>(
   button.addEventListener("click", async () => {
     if (!end) return;
     const code = element("a", { href: shareAddress(pageFile() + end) }, words.asCode);
-    const address = location.href.replace(/#.*|$/s, end);
-    told.replaceChildren(await copy(address), ...(canShare() ? [" ", code] : []));
+    told.replaceChildren(await copy(end, place), ...(canShare() ? [" ", code] : []));
   });
 
   function follow(): void {

@@ -1,5 +1,5 @@
 import { effect } from "@preact/signals-core";
-import { demoCar, Refusal } from "@rollbook/lib";
+import { Refusal } from "@rollbook/lib";
 import { refusalInWords } from "../../say/refusal.js";
 import { openUnasked, predictionOf } from "../../store/predictions.js";
 import {
@@ -13,7 +13,7 @@ import {
 import type { Mark } from "../marks.js";
 import { tablesOf } from "../numbers.js";
 import { paint } from "../paint.js";
-import { reader, spell } from "../reader.js";
+import { drawnFor, reader, spell } from "../reader.js";
 import { type FigureSpec, type Inputs, type Panel, startValues, type ValuesOf } from "../spec.js";
 import { setAttributes } from "../svg-element.js";
 import { words } from "../words.js";
@@ -81,7 +81,7 @@ function lockUntilFiled(
 }
 
 /** Whether the kernel drew for just this reader, so that its picture can stand until a slider moves. */
-const isKernels = (): boolean => reader.car === demoCar && reader.units === "metric";
+const isKernels = (): boolean => reader.car === drawnFor.car && reader.units === drawnFor.units;
 
 /** A picture that follows its sliders: marks, sentence, numbers and link. */
 class LiveFigure<const I extends Inputs> {

@@ -63,6 +63,6 @@ export function completeMasthead(): void {
   const numbers = uncertainNumbersOf(reader.car);
   const estimated = numbers.filter(({ how }) => how === "estimated").length;
   const link = element("a", { href: "measure.html#next" }, words.surer);
-  const told = `${words.figuresFor(reader.car.name)} ${words.estimated(estimated, numbers.length)}`;
+  const told = `${words.figuresFor(reader.car.name)} ${words.estimatedOf(estimated, numbers.length)}:`;
   whose.replaceChildren(`${told} `, link);
 }

@@ -37,4 +37,5 @@ export { type LivePicture, livePicture } from "./picture.js";
 export { forFileName, saveFile } from "./save-file.js";
 export { shareAddress } from "./share-link.js";
 export { slider } from "./slider.js";
+export { stateCopied } from "./state-link.js";
 export { fill, fillFrame, ownScript, ownWorker } from "./trusted.js";

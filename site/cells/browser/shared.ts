@@ -1,14 +1,12 @@
 /** The entry of the script that every page loads first. */
 import * as signals from "@preact/signals-core";
 import * as lib from "@rollbook/chapters";
-import { chosenCar } from "../../store/cars.js";
 import { followOtherPages, openAll } from "../../store/document.js";
-import { chosenUnits } from "../../store/units.js";
-import { reader } from "../reader.js";
 import { offerCoreOnly } from "./depth.js";
 import * as cells from "./index.js";
 import { signWhatIsKept } from "./kept-sign.js";
 import { dropLeftOvers } from "./left-over.js";
+import { beginReader } from "./made-for.js";
 import { completeMasthead } from "./masthead.js";
 import { signMotion } from "./motion.js";
 import { followMoved } from "./moved.js";
@@ -22,8 +20,7 @@ import { offerQuestions } from "./warm-up.js";
 watchForFaults();
 followMoved();
 followOtherPages();
-reader.units = chosenUnits.now.value;
-reader.car = chosenCar();
+beginReader();
 Object.assign(globalThis, { rollbook: { lib, cells, page, signals } });
 spellProse();
 completeMasthead();

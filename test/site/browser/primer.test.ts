@@ -2,6 +2,8 @@ import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { carInClass, demoCar } from "@rollbook/lib";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { partsOfCourse, scriptsOf } from "../../../site/primer/parts.js";
 import { writePdf } from "../../../site/primer/pdf.js";
@@ -21,6 +23,68 @@ beforeAll(async () => {
   writeFileSync(paper, primerHtml({ ...to, scripts: [] }));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
+
+describe("a primer for a car and its class, in US units", () => {
+  const rules = [
+    { kind: "springRate", name: "4.2", end: "front", greatest: 62e3 },
+    { kind: "fixed", name: "4.3", levers: ["camber"] },
+  ] as const;
+  const carClass = { name: "Club", rules, briefing: "Helmets on.\n\nBlue: let them by." };
+  const { spring } = demoCar.front;
+  const stiff = {
+    ...demoCar,
+    name: "Heron",
+    front: { ...demoCar.front, spring: { ...spring, rate: 70e3 } },
+  };
+  const madeFor = { car: carInClass(stiff, carClass), units: "us" } as const;
+  const own = join(folder, "own.html");
+
+  beforeAll(async () => {
+    const parts = await partsOfCourse(["01"], () => {}, madeFor);
+    const to = { ...parts, name: "", date: "25 November 2026", url: "https://club.example/c/" };
+    const scripts = await scriptsOf(parts.chapters);
+    writeFileSync(own, primerHtml({ ...to, madeFor, carClass, scripts }));
+  });
+
+  const numbers = (page: Page) =>
+    page.locator(".worked").evaluateAll((all) => all.map((one) => one.textContent));
+
+  it("says its figures, the rules it breaks and the briefing, and a script works out the same", async () => {
+    const still = await open(pathToFileURL(own).href, { javaScriptEnabled: false, offline: true });
+    const first = (await still.page.locator("main").textContent())?.replace(/\s/g, " ");
+    expect(first).toContain("Figures and sums for Heron.");
+    expect(first).toContain(
+      "rule 4.2, spring rate at most 354 lbf/in: broken by 46 lbf/in (front)",
+    ); // 8 N/mm
+    expect(first).toContain("rule 4.3: camber may not be moved");
+    expect(first).toContain("Blue: let them by.");
+    expect(first).not.toMatch(/\btyre/i);
+    const drawn = await numbers(still.page);
+    const { page, errors } = await open(pathToFileURL(own).href, { offline: true });
+    await page.locator(".figure[data-live]").last().waitFor();
+    expect(await numbers(page)).toEqual(drawn);
+    expect(drawn.join(" ")).toContain("lb");
+    expect(await page.locator(".fault:not([hidden])").count()).toBe(0);
+    expect(errors).toEqual([]);
+  });
+
+  it("links a state of a figure into the course, where it says where that is", async () => {
+    const { page } = await open(pathToFileURL(own).href, { offline: true });
+    await page.evaluate(() => {
+      navigator.clipboard.writeText = async (text) => {
+        document.documentElement.dataset.copied = text;
+      };
+    });
+    const figure = page.locator("#c01-turn-and-tip");
+    await page.locator("button", { hasText: "open everything" }).first().click();
+    await figure.getByRole("button", { name: "one step more" }).first().click();
+    await figure.getByRole("button", { name: "Link to this state" }).click();
+    await page.locator("html[data-copied]").waitFor();
+    expect(await page.locator("html").getAttribute("data-copied")).toMatch(
+      /^https:\/\/club\.example\/c\/01-load-transfer\.html#turn-and-tip\?lateralAcceleration=/,
+    );
+  });
+});
 
 describe("the primer", () => {
   it("is one file of two megabytes at most", () => {

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { codeOf } from "../../../site/hand-over/code.js";
-import { leadingOn, predictionsLive } from "../../../site/primer/elsewhere.js";
+import { answersLive, leadingOn, predictionsLive } from "../../../site/primer/elsewhere.js";
 import { inline } from "../../../site/primer/inline.js";
 import { ownIds } from "../../../site/primer/own-ids.js";
 import { primerHtml } from "../../../site/primer/primer.js";
@@ -75,6 +75,15 @@ describe("several chapters in one file", () => {
     expect(shown).toContain(`<a href="${address}">Predict it in the course</a>`);
     expect(shown).toContain(`<path d="${codeOf(address).path}"`);
     expect(predictionsLive(html, "01-a", "01", "")).toBe(html);
+  });
+
+  it("say on paper where the answers of their exercises open", () => {
+    const html = '<h2 id="c01-exercises">Exercises</h2><p>x</p>';
+    const address = "https://club.example/course/01-a.html#exercises";
+    expect(answersLive(html, "01-a", live.url)).toContain(
+      `Exercises</h2><p class="at-course"><a href="${address}">`,
+    );
+    expect(answersLive(html, "01-a", "")).toBe(html);
   });
 
   it("drop the links to their code", () => {

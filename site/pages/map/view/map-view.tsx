@@ -1,5 +1,5 @@
 import { useSignal } from "@preact/signals";
-import { addressCopied, words as shared, spell } from "@rollbook/page";
+import { words as shared, spell, stateCopied } from "@rollbook/page";
 import { useEffect } from "preact/hooks";
 import { words } from "../../../say/map.js";
 import { Button } from "../../../ui/button.js";
@@ -13,13 +13,14 @@ import { Numbers } from "./numbers.js";
 import { Picture } from "./picture.js";
 import { HowExact, Reading, Result } from "./sentences.js";
 
+const said = { copied: words.linked, inBar: words.inBar };
+
 /** Copies the address of the map as it is; where the browser refuses, it goes into the address bar. */
 function LinkButton({ live }: { readonly live: LiveMap }) {
   const told = useSignal<{ text: string; of: MapState } | undefined>(undefined);
   const state = live.state.value;
   const copy = async () => {
-    const address = location.href.replace(/#.*|$/s, linkToMap(state, live.axes));
-    told.value = { text: (await addressCopied(address)) ? words.linked : words.inBar, of: state };
+    told.value = { text: await stateCopied(linkToMap(state, live.axes), said), of: state };
   };
   return (
     <>
