@@ -29,6 +29,7 @@ export * from "./car/bars.js";
 export * from "./car/car.js";
 export * from "./car/class-rules.js";
 export * from "./car/compliance-steer.js";
+export * from "./car/control-tyre.js";
 export * from "./car/demo-car.js";
 export * from "./car/differential.js";
 export * from "./car/file/car-shape.js";
@@ -41,13 +42,13 @@ export type { GroupShape, ListShape, NumberShape, Shape } from "./car/file/shape
 export {
   formatTyre,
   LONGEST_TYRE,
-  type OwnTyre,
   parseTyre,
   type ReadTyre,
 } from "./car/file/tyre-file.js";
 export * from "./car/lowered.js";
 export * from "./car/masses.js";
 export * from "./car/on-scales.js";
+export type { OwnTyre } from "./car/own-tyre.js";
 export * from "./car/rigid-car.js";
 export * from "./car/stops.js";
 export * from "./car/tyres.js";

@@ -1,4 +1,5 @@
 import type { AxleLever, CarLever } from "./lever.js";
+import type { OwnTyre } from "./own-tyre.js";
 
 /** What the rules of a class allow: ranges, a control tyre, and what may not be touched. */
 export type ClassRule = RangeRule | TyreRule | FixedRule;
@@ -38,8 +39,10 @@ export interface RangeRule extends Rule {
 /** The tyre that everybody drives. */
 export interface TyreRule extends Rule {
   readonly kind: "tyre";
-  /** One of the tyres the workbook knows. */
+  /** One of the tyres the workbook knows; or "own", with that tyre. */
   readonly tyre: string;
+  /** A tyre that the class brings along. */
+  readonly own?: OwnTyre;
 }
 
 /** Levers that may not be moved. */

@@ -1,4 +1,6 @@
+import type { Car } from "../car/car.js";
 import { rulesFor } from "../car/class-rules.js";
+import { controlTyreName, isControlTyre } from "../car/control-tyre.js";
 import { type Margin, marginsOf } from "./margins.js";
 import type { CarAtRest } from "./rest.js";
 
@@ -27,14 +29,17 @@ export function classFactsOf(at: CarAtRest): ClassFact[] {
     code: "limit" as const,
     held: one.margin >= 0,
   }));
-  return [...limits, ...tyreFacts(at)];
+  return [...limits, ...tyreFactsOf(at.car)];
 }
 
-function tyreFacts({ car }: CarAtRest): ClassFact[] {
+/** A car against the control tyre alone. */
+export function tyreFactsOf(car: Car): ClassFact[] {
   return (["front", "rear"] as const).flatMap((where) =>
-    rulesFor(car, "tyre", where).map(({ tyre: limit, name }) => {
-      const { name: value } = car[where].tyre;
-      const held = value === limit;
+    rulesFor(car, "tyre", where).map((rule) => {
+      const { name } = rule;
+      const limit = controlTyreName(rule);
+      const held = isControlTyre(car[where].tyre, rule);
+      const value = held ? limit : car[where].tyre.name;
       return {
         ...{ code: "tyre" as const, where, value, limit, held },
         ...(name !== undefined && { rule: name }),

@@ -7,7 +7,7 @@ import { hashFiles } from "./hash.js";
 import { inRoot } from "./paths.js";
 
 /** One hash of everything that the course is made from. */
-function everything(notebooks: string, url: string): string {
+function everything(notebooks: string, addresses: readonly string[]): string {
   const chapters = readdirSync(notebooks).filter((file) => file.endsWith(".ipynb"));
   const texts = chapters.sort().map((file) => [file, readFileSync(`${notebooks}/${file}`, "utf8")]);
   return createHash("sha256")
@@ -16,7 +16,7 @@ function everything(notebooks: string, url: string): string {
     .update(readFileSync(inRoot("docs/glossary.md")))
     .update(readFileSync(inRoot("package-lock.json")))
     .update(madeFrom())
-    .update(url)
+    .update(addresses.join(" "))
     .update(process.version)
     .digest("hex");
 }
@@ -24,11 +24,11 @@ function everything(notebooks: string, url: string): string {
 /** Builds the course unless its folder was made from just these files; says whether it built. */
 export async function buildIfChanged(
   progress: Progress,
-  options: Pick<BuildOptions, "notebooks" | "out" | "joined" | "url"> = {},
+  options: Pick<BuildOptions, "notebooks" | "out" | "joined" | "url" | "rest"> = {},
 ): Promise<boolean> {
-  const { notebooks = inRoot("notebooks"), out = inRoot("dist"), url = "" } = options;
+  const { notebooks = inRoot("notebooks"), out = inRoot("dist"), url = "", rest = "" } = options;
   const stamp = `${out}/.built-from`;
-  const now = everything(notebooks, url);
+  const now = everything(notebooks, [url, rest]);
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === now) return false;
   const { buildCourse } = await import("./build.js");
   await buildCourse({ ...options, progress });

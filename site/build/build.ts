@@ -21,6 +21,7 @@ import { listingPage } from "./listing-page.js";
 import { notFoundPage } from "./not-found.js";
 import { CourseError, type Notebook, readNotebook } from "./notebook.js";
 import { writeOffline } from "./offline.js";
+import { keepToOwn } from "./own-chapters.js";
 import { inRoot } from "./paths.js";
 import { writePreviews } from "./preview.js";
 import { writeSearchIndex } from "./search-index.js";
@@ -36,6 +37,8 @@ export interface BuildOptions {
   readonly joined?: string;
   /** Where the course will be found, with a slash at its end. */
   readonly url?: string;
+  /** Where chapters are that an outside course does not have, with a slash at its end. */
+  readonly rest?: string;
   readonly progress?: Progress;
 }
 
@@ -87,6 +90,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     notebooks: folder = inRoot("notebooks"),
     out = inRoot("dist"),
     url = "",
+    rest = "",
     progress = () => {},
   } = options;
   const joined = options.joined ?? inRoot(".cache/joined");
@@ -112,6 +116,12 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     writeSearchIndex(next, chapters, pages);
     writeFileSync(`${next}/404.html`, notFoundPage(url));
     writePreviews(next, url);
+    if (folder !== inRoot("notebooks"))
+      keepToOwn(
+        next,
+        notebooks.map(({ name }) => name),
+        rest,
+      );
     for (const { name } of notebooks) {
       cpSync(`${folder}/${name}.ipynb`, `${next}/${name}.ipynb`);
     }

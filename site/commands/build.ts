@@ -10,6 +10,8 @@ const usage = `Usage: npm run build -- --course my-course --out my-course/dist
 
   --course   a folder of notebooks, also outside the repository (the workbook's own when left out)
   --url      where the course will be found: pages then say so to whoever shows a link to them, with a picture
+  --rest     where the chapters are found that such a folder does not have: links lead there (to
+             nowhere, and are plain words, when left out)
   --out      where the course goes (dist in that folder when left out)`;
 
 /** Where the course is read and written; the workbook's own where no folder is named. */
@@ -23,7 +25,13 @@ function places(course: string, out: string) {
 await reportFaults(async () => {
   const text = { type: "string", default: "" } as const;
   const { values } = optionsOf({
-    options: { course: text, out: text, url: text, help: { type: "boolean", default: false } },
+    options: {
+      course: text,
+      out: text,
+      url: text,
+      rest: text,
+      help: { type: "boolean", default: false },
+    },
   });
   if (values.help) return console.log(usage);
   const { folder, options } = places(values.course, values.out);
@@ -32,6 +40,7 @@ await reportFaults(async () => {
     ...options,
     out: folder,
     url: urlFrom(values.url),
+    rest: urlFrom(values.rest, "rest"),
   });
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   console.log(

@@ -1,6 +1,4 @@
-import type { CarClass } from "../../lib/day/class/class-file.js";
-import type { MadeFor } from "../cells/made-for.js";
-import { forWhom } from "./for-whom.js";
+import { type ForWhom, forWhom } from "./for-whom.js";
 import { dateFrom, nameFrom, numbersFrom, urlFrom } from "./options.js";
 
 const text = { type: "string", default: "" } as const;
@@ -33,13 +31,11 @@ interface Values {
   readonly us: boolean;
 }
 
-interface Asked {
+interface Asked extends ForWhom {
   readonly name: string;
   readonly date: string;
   readonly url: string;
   readonly numbers: readonly string[];
-  readonly madeFor?: MadeFor;
-  readonly carClass?: CarClass;
 }
 
 /** What was asked for, read; or a sentence about what is wrong with it. */

@@ -11,6 +11,8 @@ import { codeOf, fromCaller, UsageError } from "../commands/usage.js";
 export interface ForWhom {
   readonly madeFor?: MadeFor;
   readonly carClass?: CarClass;
+  /** The car as its file has it, before the class puts it on its control tyre. */
+  readonly filed?: Car;
 }
 
 /** What a command is asked for: paths, empty where left out. */
@@ -35,6 +37,7 @@ export function forWhom(asked: Asked): ForWhom {
   const units = asked.us ? "us" : "metric";
   return {
     ...(carClass && { carClass }),
+    ...(own && { filed: own }),
     ...((car || asked.us) && { madeFor: { units, ...(car && { car }) } }),
   };
 }

@@ -33,12 +33,12 @@ export function numbersFrom(given: string): string[] {
 }
 
 /** The address of the live course, with a slash at its end; empty where none is named. */
-export function urlFrom(given: string): string {
+export function urlFrom(given: string, option = "url"): string {
   if (given === "") return "";
   const url = URL.canParse(given) ? new URL(given) : undefined;
   if (!url || !/^https?:$/.test(url.protocol) || url.search || url.hash || url.username)
     throw new UsageError(
-      `url takes an address such as https://club.example/course/, not ${given}.`,
+      `${option} takes an address such as https://club.example/course/, not ${given}.`,
     );
   return url.href.replace(/(\/index\.html|\/)?$/, "/");
 }

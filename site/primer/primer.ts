@@ -1,5 +1,4 @@
 import { uncertainNumbersOf } from "../../lib/certainty/uncertain-numbers.js";
-import type { CarClass } from "../../lib/day/class/class-file.js";
 import type { Chapter } from "../build/chapter.js";
 import { partsOf } from "../build/depth.js";
 import type { Term } from "../build/glossary.js";
@@ -7,17 +6,17 @@ import { plain, render, renderInline } from "../build/markdown.js";
 import { mentionsOf, placesOf } from "../build/mentions.js";
 import { colophon, whose } from "../build/shell.js";
 import { escapeHtml } from "../cells/escape.js";
-import type { MadeFor } from "../cells/made-for.js";
 import { words as cellWords } from "../cells/words.js";
 import { classPart } from "./class-part.js";
 import { answersLive, leadingOn, predictionsLive } from "./elsewhere.js";
+import type { ForWhom } from "./for-whom.js";
 import { inline } from "./inline.js";
 import { ownIds, prefixOf, type Room } from "./own-ids.js";
 import { spelledFor } from "./spelling.js";
 import { words } from "./words.js";
 
 /** What goes into the course in one file. */
-export interface Primer {
+export interface Primer extends ForWhom {
   /** Whom it is for; left out where empty. */
   readonly name: string;
   /** As it is to be read, such as "25 November 2026". */
@@ -35,10 +34,6 @@ export interface Primer {
   readonly url: string;
   /** In the order in which they run; none makes a file for paper. */
   readonly scripts: readonly string[];
-  /** The car and the units of its figures; the workbook's own car where left out. */
-  readonly madeFor?: MadeFor;
-  /** The class that it is for. */
-  readonly carClass?: CarClass;
 }
 
 /** Whose figures these are, and how much of that car is estimated. */
@@ -120,7 +115,7 @@ function articleOf({ html, name, number }: Chapter, room: Room, isPaper: boolean
 
 /** The course as one HTML file that needs nothing else. */
 export function primerHtml(primer: Primer): string {
-  const { name, chapters, style, scripts, course, url, madeFor, carClass } = primer;
+  const { name, chapters, style, scripts, course, url, madeFor, carClass, filed } = primer;
   const units = madeFor?.units ?? "metric";
   const terms = wordsOf(primer);
   const room: Room = {
@@ -133,7 +128,7 @@ export function primerHtml(primer: Primer): string {
   const held = inline(scripts, style);
   const main = `${whoseFigures(primer)}
 ${cover(primer)}
-${carClass ? classPart(carClass, madeFor?.car, units) : ""}
+${carClass ? classPart(carClass, filed, units) : ""}
 ${parts.join("\n")}
 ${wordList(terms)}`;
   return `<!doctype html>

@@ -2,6 +2,7 @@ import {
   type ClassFact,
   type ClassRule,
   carLenses,
+  controlTyreName,
   type EndLever,
   endLenses,
   type FixedRule,
@@ -81,7 +82,8 @@ const tyreStanding = ({ held, value, where }: TyreFact): string =>
 export function ruleInWords(rule: ClassRule, show: Show): string[] {
   if (rule.kind === "fixed") return [fixedLevers(rule)];
   const at = rule.end === undefined ? "" : `${rule.end}: `;
-  if (rule.kind === "tyre") return [`${at}${before(rule.name)}control tyre ${rule.tyre}`];
+  if (rule.kind === "tyre")
+    return [`${at}${before(rule.name)}control tyre ${controlTyreName(rule)}`];
   const bounds = ["least", "greatest"] as const;
   return bounds.flatMap((kind) => {
     const limit = rule[kind];

@@ -6,7 +6,7 @@ import {
   type RuledLever,
   rangeKinds,
 } from "../class-rules.js";
-import { tyreNames } from "../tyres.js";
+import { OWN_TYRE, tyreNames } from "../tyres.js";
 import {
   defined,
   type GroupShape,
@@ -18,6 +18,7 @@ import {
   type TextShape,
   text,
 } from "./shape.js";
+import { tyreShape } from "./tyre-file.js";
 
 const ruledLevers: readonly RuledLever[] = [
   ...(["springRate", "barPosition", "seatTurns", "tyrePressure", "camber", "toe"] as const),
@@ -51,7 +52,11 @@ export const rulesShape: ShapeOf<readonly ClassRule[]> = list(
       tyre: group("The control tyre", {
         ...head("tyre"),
         end,
-        tyre: text("Which tyre", tyreNames),
+        tyre: text("Which tyre; own: the one that the class brings along", [
+          ...tyreNames,
+          OWN_TYRE,
+        ]),
+        own: optional(defined("own-tyre", tyreShape)),
       }),
       fixed: group("What may not be moved", {
         ...head("fixed"),

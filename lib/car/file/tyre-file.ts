@@ -1,17 +1,11 @@
 import type { TyreData } from "../../tyre/tyre-data.js";
+import type { OwnTyre } from "../own-tyre.js";
 import { cut, inShort } from "./in-short.js";
 import { deeperThan, readJson } from "./json.js";
 import { group, numberWithin, optional, record, type ShapeOf, text } from "./shape.js";
 import { leftOutCoefficients, tyreDataFaults, unusedCoefficients } from "./tyre-data-faults.js";
 import { unknownFieldsOf } from "./unknown-fields.js";
 import { validatorOf } from "./validate.js";
-
-/** A tyre by its coefficients. */
-export interface OwnTyre {
-  readonly name: string;
-  readonly notes?: string;
-  readonly coefficients: TyreData;
-}
 
 /** Coefficients by their published names, in a tyre file and in a car. */
 export const tyreDataShape: ShapeOf<TyreData> = record(

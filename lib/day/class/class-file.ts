@@ -1,5 +1,7 @@
+import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import type { ClassRule } from "../../car/class-rules.js";
+import { onControlTyre } from "../../car/control-tyre.js";
 import { carShape } from "../../car/file/car-shape.js";
 import { cut, inShort } from "../../car/file/in-short.js";
 import { deeperThan, readJson } from "../../car/file/json.js";
@@ -9,6 +11,7 @@ import { rulesShape } from "../../car/file/rules-shape.js";
 import { defined, group, optional, type ShapeOf, text } from "../../car/file/shape.js";
 import { unknownFieldsOf } from "../../car/file/unknown-fields.js";
 import { validatorOf } from "../../car/file/validate.js";
+import { type ClassFact, classFactsOf, tyreFactsOf } from "../../statics/class-check.js";
 import type { Venue } from "../plan/venue.js";
 import { faultsOfVenue, venueShape } from "../plan/venue-file.js";
 
@@ -123,12 +126,22 @@ export function formatClass(carClass: CarClass): string {
 }
 
 /**
- * The car as it runs in a class: its rules take the place of those that it ran by before.
+ * The car as it runs in a class: its rules take the place of those that it ran by before, and it
+ * stands on the control tyre that the class brings along.
  *
  * @example
  * carInClass(demoCar, { name: "Club", rules: [] }).wheelbase // → 2.4, as it was
  */
-export const carInClass = (car: Car, { rules }: Pick<CarClass, "rules">): Car => ({
-  ...car,
-  classRules: rules,
-});
+export const carInClass = (car: Car, { rules }: Pick<CarClass, "rules">): Car =>
+  onControlTyre({ ...car, classRules: rules });
+
+/**
+ * A car against a class: its limits as it runs there, and the control tyre as its own file has it.
+ *
+ * @throws Refusal when it cannot stand on its springs
+ */
+export function factsInClass(car: Car, { rules }: Pick<CarClass, "rules">): ClassFact[] {
+  const { limits: _, ...ruled } = carInClass(car, { rules }); // each rule of the class alone
+  const facts = classFactsOf(standingCar(ruled)).filter(({ code }) => code !== "tyre");
+  return [...facts, ...tyreFactsOf({ ...car, classRules: rules })];
+}

@@ -27,6 +27,7 @@ export { format, reader, spell } from "../reader.js";
 export { type Chart, type Drawing, type Panel, startValues } from "../spec.js";
 export { words } from "../words.js";
 export { announcer } from "./announce.js";
+export { chapterAddress } from "./chapter-address.js";
 export { addressCopied, copied } from "./copy.js";
 export { element, placeOf } from "./element.js";
 export { offerFrame } from "./frames.js";

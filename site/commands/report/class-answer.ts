@@ -1,8 +1,6 @@
-import { standingCar } from "../../../lib/balance/standing-car.js";
 import { parseCar } from "../../../lib/car/file/parse.js";
-import { type CarClass, carInClass, parseClass } from "../../../lib/day/class/class-file.js";
+import { type CarClass, factsInClass, parseClass } from "../../../lib/day/class/class-file.js";
 import { Refusal } from "../../../lib/refusal.js";
-import { classFactsOf } from "../../../lib/statics/class-check.js";
 import { CourseError } from "../../build/notebook.js";
 import { type CheckedCar, classTable } from "../../report/class-table.js";
 import { readerWith, spelt } from "../../say/reader.js";
@@ -44,9 +42,8 @@ function checked(file: string, text: string, carClass: CarClass, us: boolean): C
   const { car, notes = [], faults = [] } = { notes: [], ...parseCar(text) };
   if (car === undefined) return { file, faults: faults.map(inOneLine) };
   const named = { file, car: inOneLine(car.name) };
-  const { limits: _, ...ruled } = carInClass(car, carClass); // a column a rule of the class alone
   try {
-    return { ...named, notes, facts: classFactsOf(standingCar(ruled)) };
+    return { ...named, notes, facts: factsInClass(car, carClass) };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     return { ...named, faults: [refusalInWords(error, readerWith(us ? "us" : "metric"))] };

@@ -19,6 +19,8 @@ export const classWords = {
   begin: (car: string) => `Start from its ${car}`,
   venue: "Venue",
   briefing: "Briefing",
+  briefingOf: (name: string) => `What ${name} says before the first run`,
+  lines: (text: string): string[] => text.split("\n").filter((line) => line.trim() !== ""),
   course: "The club’s own course",
   caution:
     "The rule book and its scrutineers come first: this is what the course goes by when it proposes something.",

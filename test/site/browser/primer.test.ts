@@ -43,7 +43,7 @@ describe("a primer for a car and its class, in US units", () => {
     const parts = await partsOfCourse(["01"], () => {}, madeFor);
     const to = { ...parts, name: "", date: "25 November 2026", url: "https://club.example/c/" };
     const scripts = await scriptsOf(parts.chapters);
-    writeFileSync(own, primerHtml({ ...to, madeFor, carClass, scripts }));
+    writeFileSync(own, primerHtml({ ...to, madeFor, carClass, filed: stiff, scripts }));
   });
 
   const numbers = (page: Page) =>

@@ -7,6 +7,7 @@ import { addressOf } from "../../../say/figure-state.js";
 import { whyOf } from "../../../say/practice/why.js";
 import { words } from "../../../say/practice/words.js";
 import { surerWords } from "../../../say/surer.js";
+import { ChapterLink } from "../../../ui/chapter-link.js";
 import { type SureShifts, shiftWithin } from "../../../ui/shift-bars.js";
 import { type Round, totalScore } from "../state.js";
 import { Part } from "./part.js";
@@ -52,7 +53,10 @@ function Why({ change }: { readonly change: Change }) {
   return (
     <p class="why">
       <b>{words.why}</b> {spell(because)}{" "}
-      <a href={addressOf(shownBy)}>{words.seeIt(Number.parseInt(shownBy.chapter, 10))}</a>.
+      <ChapterLink to={addressOf(shownBy)}>
+        {words.seeIt(Number.parseInt(shownBy.chapter, 10))}
+      </ChapterLink>
+      .
     </p>
   );
 }

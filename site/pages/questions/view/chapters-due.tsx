@@ -3,6 +3,7 @@ import { today } from "@rollbook/lib";
 import { answeredTo, type DuePlace, dueWork, predictionOf, seenAfter } from "@rollbook/page";
 import { words } from "../../../say/questions/words.js";
 import { Button } from "../../../ui/button.js";
+import { ChapterLink } from "../../../ui/chapter-link.js";
 import { work } from "../work.js";
 
 const addressOf = ({ chapter, id }: DuePlace): string => `${chapter}.html#${id}`;
@@ -33,7 +34,8 @@ function Recall({ place }: { readonly place: DuePlace }) {
           <p>{words.predicted(inWords?.said ?? "")}</p>
           <p>{words.saw(seen.now.value.saw)}</p>
           <p>
-            {words.modelSaid(inWords?.model ?? "")} <a href={addressOf(place)}>{words.atPlace}</a>
+            {words.modelSaid(inWords?.model ?? "")}{" "}
+            <ChapterLink to={addressOf(place)}>{words.atPlace}</ChapterLink>
           </p>
           <p class="doing">
             <Button work={() => file(true)}>{words.remembered}</Button>{" "}
@@ -60,7 +62,9 @@ export function ChaptersDue() {
       <ul>
         {exercises.map((place) => (
           <li key={addressOf(place)}>
-            <a href={addressOf(place)}>{answeredTo(place.id, place.chapter).now.value.ask}</a>
+            <ChapterLink to={addressOf(place)}>
+              {answeredTo(place.id, place.chapter).now.value.ask}
+            </ChapterLink>
           </li>
         ))}
       </ul>

@@ -4,6 +4,7 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import { words } from "../../../say/questions/words.js";
 import { answers, keepAnswers } from "../../../store/answers.js";
 import { Button } from "../../../ui/button.js";
+import { ChapterLink } from "../../../ui/chapter-link.js";
 import { type Check, checkOf } from "../state.js";
 import { Card } from "./card.js";
 import { GainList } from "./gain-list.js";
@@ -82,7 +83,7 @@ function WhereToRead({ given }: Pick<Done, "given">) {
       <ul>
         {[...new Set(chapters)].sort().map((chapter) => (
           <li key={chapter}>
-            <a href={`${chapter}.html`}>{words.chapter(chapter.slice(0, 2))}</a>:{" "}
+            <ChapterLink to={`${chapter}.html`}>{words.chapter(chapter.slice(0, 2))}</ChapterLink>:{" "}
             {words.countOf(chapters.filter((one) => one === chapter).length)}
           </li>
         ))}

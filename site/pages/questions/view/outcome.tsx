@@ -3,6 +3,7 @@ import { spell } from "@rollbook/page";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import { type Asked, refutation } from "../../../say/questions/asked.js";
 import { words } from "../../../say/questions/words.js";
+import { ChapterLink } from "../../../ui/chapter-link.js";
 import { letterOf } from "./ask.js";
 
 /** A link to where an idea can be seen to fail, with what to look at. */
@@ -11,7 +12,7 @@ function ShownBy({ idea }: { readonly idea: IdeaName | undefined }) {
   const { href, shownBy } = refutation(idea);
   return (
     <span class="shown-by">
-      <a href={href}>{words.seeIt}</a>: {spell(shownBy.look)}
+      <ChapterLink to={href}>{words.seeIt}</ChapterLink>: {spell(shownBy.look)}
     </span>
   );
 }

@@ -1,5 +1,6 @@
 import { List } from "../../../ui/list.js";
 import { words } from "../words.js";
+import { ClassBriefing } from "./class-briefing.js";
 import { Blank, type OfDay, Paper } from "./paper.js";
 
 const { sheets: said } = words;
@@ -10,6 +11,7 @@ export function Briefing({ day }: OfDay) {
     <Paper day={day} title={said.kinds.briefing}>
       <p>{said.briefingFirst}</p>
       <List texts={said.briefingLines} />
+      <ClassBriefing />
       {said.briefingBlanks.map((label) => (
         <Blank key={label} label={label} />
       ))}

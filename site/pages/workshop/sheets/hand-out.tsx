@@ -6,6 +6,7 @@ import { Table } from "../../../ui/table.js";
 import { carTitle } from "../day/car-names.js";
 import type { Draft } from "../day/draft.js";
 import { words } from "../words.js";
+import { ClassBriefing } from "./class-briefing.js";
 import { type CarRun, carsIn, type OfDay, Paper } from "./paper.js";
 
 const { sheets: said, safety } = words;
@@ -34,6 +35,7 @@ export function HandOut({ day, rows, sheets }: OfDay) {
       />
       <h4>{said.howToReport}</h4>
       <List texts={said.reportLines} />
+      <ClassBriefing />
       <h4>{said.safety}</h4>
       <List texts={[safety.first, safety.stop, safety.rules]} />
     </Paper>

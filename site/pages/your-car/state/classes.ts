@@ -2,11 +2,9 @@ import {
   type Car,
   type CarClass,
   type ClassFact,
-  carInClass,
-  classFactsOf,
+  factsInClass,
   formatClass,
   orUndefined,
-  standingCar,
 } from "@rollbook/lib";
 import { forFileName, saveFile } from "@rollbook/page";
 import { classWords as words } from "../../../say/your-car/classes.js";
@@ -50,4 +48,4 @@ export const beginFromBase = (car: Car): void =>
 
 /** What of a car holds and what does not; nothing where it cannot stand. */
 export const factsIn = (car: Car, carClass: CarClass): readonly ClassFact[] | undefined =>
-  orUndefined(() => classFactsOf(standingCar(carInClass(car, carClass))));
+  orUndefined(() => factsInClass(car, carClass));

@@ -5,10 +5,13 @@ import {
   type CarClass,
   carInClass,
   classFromJson,
+  factsInClass,
   formatClass,
   parseClass,
 } from "../../../../lib/day/class/class-file.js";
 import { exampleVenue } from "../../../../lib/day/example/example-venue.js";
+import { referenceTyreCoefficients } from "../../../../lib/tyre/reference-tyre.js";
+import { dataOfTyre } from "../../../../lib/tyre/tyre-data.js";
 
 const club: CarClass = {
   name: "Club, winter rules",
@@ -37,6 +40,30 @@ describe("a class file", () => {
         "baseCar: stripe is not a field this workbook knows: it is kept as it is.",
       ],
     });
+  });
+
+  it("brings along a control tyre, on which a car runs and against which its own is held", () => {
+    const own = { name: "Club control", coefficients: dataOfTyre(referenceTyreCoefficients) };
+    const rules = [{ kind: "tyre", name: "4.4", tyre: "own", own }] as const;
+    expect(parseClass(formatClass({ ...club, rules })).carClass?.rules).toEqual(rules);
+    const ran = carInClass(demoCar, { rules });
+    expect(ran.front.tyre).toEqual({
+      ...{ name: "own", data: own.coefficients },
+      pressure: demoCar.front.tyre.pressure,
+    });
+    const standing = (car: typeof demoCar) => factsInClass(car, { rules }).map(({ held }) => held);
+    expect(factsInClass(demoCar, { rules })[1]).toEqual({
+      ...{ code: "tyre", rule: "4.4", where: "rear", value: "club", limit: "Club control" },
+      held: false,
+    });
+    expect(standing(ran)).toEqual([true, true]);
+    const { PKY1: _, ...lacking } = own.coefficients;
+    expect(faults({ rules: [{ kind: "tyre", tyre: "own" }] })).toEqual([
+      'rules.0.own is missing but must be given where tyre is "own".',
+    ]);
+    expect(faults({ rules: [{ ...rules[0], own: { ...own, coefficients: lacking } }] })).toEqual([
+      "rules.0.own.coefficients: missing, and a tyre cannot do without: PKY1.",
+    ]);
   });
 
   it("is refused with all that is wrong, each with field, value and what is allowed", () => {
