@@ -26,7 +26,7 @@ function told(warning: PlanWarning, reader: Reader): string {
     case "too-small":
       return `It moves balance by at most ${acceleration(warning.most, reader)}, less than the ${acceleration(warning.least, reader)} that is likely to be felt: make a larger change.`;
     case "limit":
-      return `It breaks the class limit of ${brokenBy(warning, shownTo(reader))}.`;
+      return `It breaks the class limit of ${brokenBy(warning, shownTo(reader))}${warning.kept ? ", which the organiser keeps knowingly" : ""}.`;
     case "towards-the-rear":
       return `The rear slides earlier than in the run before (${warning.phases.join(", ")}): first lap slowly.`;
     case "brakes-rearwards":

@@ -70,6 +70,7 @@ const step = group("One run of the plan", {
   kind: text("What is done before it", ["baseline", "change", "return", "no change"]),
   change: optional(change),
   putBack: optional(text("Whether the seats are turned back", ["seats", "nothing"])),
+  outsideClass: optional(text("Kept though it breaks the class", ["kept"])),
   minutes: optional(minutes),
   note: optional(text("Anything worth knowing")),
   on: optional(text("Where it is driven; left out: at the corners of the venue", ["circle"])),

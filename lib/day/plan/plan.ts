@@ -26,6 +26,8 @@ export type PlanStep = {
       readonly change: Change;
       /** Turn the seats so that the car stands as before; "seats" when left out. */
       readonly putBack?: "seats" | "nothing";
+      /** The organiser keeps it though it breaks the class. */
+      readonly outsideClass?: "kept";
     }
 );
 

@@ -21,8 +21,8 @@ export type PlanWarning =
   | { readonly code: "tips-over"; readonly phases: readonly PhaseName[] }
   /** m/s² that the change moves balance at most, and what is likely to be felt */
   | { readonly code: "too-small"; readonly most: number; readonly least: number }
-  /** Outside a limit of the class. */
-  | ({ readonly code: "limit" } & Omit<Margin, "value">)
+  /** Outside a limit of the class; kept: by the organiser, knowingly. */
+  | ({ readonly code: "limit"; readonly kept?: true } & Omit<Margin, "value">)
   /** The rear slides earlier than in the run before, in these parts of a corner. */
   | { readonly code: "towards-the-rear"; readonly phases: readonly PhaseName[] }
   | { readonly code: "brakes-rearwards" }

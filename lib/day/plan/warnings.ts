@@ -2,7 +2,6 @@ import { type PhaseName, phaseNames } from "../../balance/phases.js";
 import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import type { Change } from "../../change/change.js";
-import type { Margin } from "../../statics/margins.js";
 import { LEAST_FELT_SHIFT } from "../debrief/feel.js";
 import type { Plan } from "./plan.js";
 import type { PlanWarning, SheetRow } from "./sheet-row.js";
@@ -17,7 +16,7 @@ export function warningsOf(row: Row, plan: Plan): PlanWarning[] {
     ...refused(row),
     ...tipsOver(row),
     ...tooSmall(row, plan.leastFelt ?? LEAST_FELT_SHIFT),
-    ...brokenLimits(row.margins),
+    ...brokenLimits(row),
     ...towardsTheRear(row, plan.leastFelt ?? LEAST_FELT_SHIFT),
     ...brakesToTheRear(row, plan.car),
     ...severalChanges(row, plan),
@@ -42,10 +41,11 @@ function tooSmall({ step, phases, refused, tips }: Row, least: number): PlanWarn
   return most >= least ? [] : [{ code: "too-small", most, least }];
 }
 
-function brokenLimits(margins: readonly Margin[]): PlanWarning[] {
+function brokenLimits({ step, margins }: Row): PlanWarning[] {
+  const kept = step.kind === "change" && step.outsideClass === "kept";
   return margins
     .filter(({ margin }) => margin < 0)
-    .map(({ value: _, ...limit }) => ({ code: "limit", ...limit }));
+    .map(({ value: _, ...limit }) => ({ code: "limit", ...limit, ...(kept && { kept }) }));
 }
 
 /** Said only where it may surprise: the rear comes earlier than in the run before. */

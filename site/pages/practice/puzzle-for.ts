@@ -1,26 +1,34 @@
 import { type Car, demoCar, freshSeed, type Puzzle, practiceCorners, rungs } from "@rollbook/lib";
 import { chosenCar, ownCars } from "@rollbook/page";
 import { words } from "../../say/practice/words.js";
+import { inChosenClass } from "../../store/classes.js";
 import { markOf } from "./car-mark.js";
 import { puzzleFrom } from "./puzzle-link.js";
 import { onRung, openNow } from "./rounds.js";
 
-/** A puzzle for this learner: the car that the course is about, if it is one of their own. */
+/** Cars that a puzzle may be about, as they run in the chosen class. */
+export const carsAtHand = (): readonly Car[] =>
+  [demoCar, ...ownCars.now.value.cars].map(inChosenClass);
+
+/** What tells a car in a link to its puzzle; nothing for the workbook's own as it is. */
+export const markIn = (car: Car): string | undefined => (car === demoCar ? undefined : markOf(car));
+
+/** A puzzle for this learner: the car that the course is about, in its class. */
 function freshPuzzle(): Puzzle {
-  const car = chosenCar();
-  const own = ownCars.now.value.cars.includes(car) || car.name !== demoCar.name;
+  const car = markIn(inChosenClass(chosenCar()));
   const first = rungs[openNow() - 1];
   const puzzle = onRung(
     { seed: freshSeed(), level: 1, place: practiceCorners.practice },
     first ?? { level: 1, worked: 0 },
   );
-  return own ? { ...puzzle, car: markOf(car) } : puzzle;
+  return car === undefined ? puzzle : { ...puzzle, car };
 }
 
 /** The car that a puzzle was made with; nothing where it is not here. */
 function carIn({ car }: Puzzle): Car | undefined {
   if (car === undefined) return demoCar;
-  return ownCars.now.value.cars.find((one) => markOf(one) === car);
+  const asFiled = [demoCar, ...ownCars.now.value.cars]; // a link from where no class was chosen
+  return [...carsAtHand(), ...asFiled].find((one) => markOf(one) === car);
 }
 
 /** The car that a puzzle was made with, or the workbook's own where it is not here. */

@@ -115,6 +115,12 @@ export const plan = {
   toDo: "To do",
   nothingToDo: "Nothing to do to the car.",
   shifts: "Predicted shift of balance against the run before",
+  outside: (count: number, runs: string) =>
+    count === 1
+      ? `Run ${runs} breaks the class, as it says below: mend it, or keep it knowingly.`
+      : `Runs ${runs} break the class, as they say below: mend them, or keep them knowingly.`,
+  keepOutside: "Keep it knowingly",
+  notOutside: "It is not to stay outside the class",
   margins: "Inside the limits of the class",
   noLimits: "The car’s file gives no class limits.",
   margin: (limit: string, standing: string) => `${limit}: ${standing}`,

@@ -16,14 +16,14 @@ import {
   SURE_ROUNDS,
   type UnnamedCorner,
 } from "@rollbook/lib";
-import { ownCars } from "@rollbook/page";
 import { words } from "../../../say/practice/words.js";
 import { fromShown } from "../../../say/units.js";
 import { Button } from "../../../ui/button.js";
 import { Chips } from "../../../ui/chips.js";
 import { ChoiceField } from "../../../ui/field.js";
+import { Forbidden } from "../../../ui/forbidden.js";
 import { SliderRow } from "../../../ui/slider-row.js";
-import { markOf } from "../car-mark.js";
+import { carFor, carsAtHand, markIn } from "../puzzle-for.js";
 import { allOpen, onRung, openNow } from "../rounds.js";
 import { Part } from "./part.js";
 
@@ -181,23 +181,26 @@ function OwnCorner({ value: place, set }: Choosing<UnnamedCorner>) {
 
 /** The workbook's own car, or one of the learner's. */
 function CarChoice({ value: puzzle, set }: Choosing<Puzzle>) {
-  const { cars } = ownCars.now.value;
-  if (cars.length === 0) return null;
+  const [first = demoCar, ...own] = carsAtHand();
+  if (own.length === 0 && first === demoCar) return null;
   const choose = (mark: string) => {
     const { car: _, ...others } = puzzle;
     set(mark === "" ? others : { ...others, car: mark });
   };
   const choices = [
-    ["", words.workbooksCar(demoCar.name)] as const,
-    ...cars.map((car) => [markOf(car), car.name] as const),
+    [markIn(first) ?? "", words.workbooksCar(first.name)] as const,
+    ...own.map((car) => [markIn(car) ?? "", car.name] as const),
   ];
   return (
-    <ChoiceField
-      id="car"
-      label={words.car}
-      choices={choices}
-      value={puzzle.car ?? ""}
-      choose={choose}
-    />
+    <>
+      <ChoiceField
+        id="car"
+        label={words.car}
+        choices={choices}
+        value={puzzle.car ?? ""}
+        choose={choose}
+      />
+      <Forbidden car={carFor(puzzle)} />
+    </>
   );
 }

@@ -11,6 +11,7 @@ import { saveFile } from "@rollbook/page";
 import { words } from "../../../say/questions/words.js";
 import { answers, keepAnswers } from "../../../store/answers.js";
 import { Button } from "../../../ui/button.js";
+import { FileInput } from "../../../ui/file-input.js";
 import { topicOf } from "./ask.js";
 
 const save = (): void => saveFile(words.fileName, answersToFile(answers.now.value));
@@ -76,24 +77,20 @@ function GroupCounts({ members, faults }: Group) {
   );
 }
 
-function FileInput({
+function Chooser({
+  id,
   label,
   multiple = false,
   take,
 }: {
+  readonly id: string;
   readonly label: string;
   readonly multiple?: boolean;
   readonly take: (files: readonly File[]) => Promise<void>;
 }) {
   return (
-    <label class="choose">
-      {label}{" "}
-      <input
-        type="file"
-        accept=".json,application/json"
-        multiple={multiple}
-        onChange={({ currentTarget }) => void take([...(currentTarget.files ?? [])])}
-      />
+    <label class="choose" for={id}>
+      {label} <FileInput id={id} accept=".json,application/json" multiple={multiple} take={take} />
     </label>
   );
 }
@@ -119,14 +116,14 @@ export function FilePart() {
       <p class="doing">
         <Button work={save}>{words.save}</Button>
       </p>
-      <FileInput label={words.read} take={read} />
+      <Chooser id="answers-file" label={words.read} take={read} />
       <p class="doing">
         <Button work={forget}>{words.forget}</Button>
       </p>
       <p role="status">{told.value}</p>
       <h3>{words.group}</h3>
       <p>{words.groupIntro}</p>
-      <FileInput label={words.groupFiles} multiple take={count} />
+      <Chooser id="group-files" label={words.groupFiles} multiple take={count} />
       <div role="status">{group.value && <GroupCounts {...group.value} />}</div>
     </>
   );

@@ -2,6 +2,7 @@ import { signal } from "@preact/signals";
 import { words } from "../../../say/measure/ride.js";
 import { Button } from "../../../ui/button.js";
 import { ChoiceField } from "../../../ui/field.js";
+import { FileInput } from "../../../ui/file-input.js";
 import { say } from "../../../ui/notice.js";
 import { carAtHand, keepWhole, lookAt } from "../state.js";
 import { workedOut } from "../work/beside.js";
@@ -25,8 +26,7 @@ const table = signal<Chosen | undefined>(undefined);
 const fault = signal<string | undefined>(undefined);
 const LARGEST = 50e6; // bytes
 
-async function choose(input: HTMLInputElement): Promise<void> {
-  const [file] = input.files ?? [];
+async function choose([file]: readonly File[]): Promise<void> {
   if (file === undefined) return;
   table.value = undefined;
   fault.value = undefined;
@@ -105,12 +105,7 @@ export function TakeIn() {
       <p>{words.tableLead}</p>
       <p class="field">
         <label for="ride-table">{words.choose}</label>
-        <input
-          type="file"
-          id="ride-table"
-          accept=".csv,.txt,text/csv"
-          onChange={({ currentTarget }) => void choose(currentTarget)}
-        />
+        <FileInput id="ride-table" accept=".csv,.txt,text/csv" take={choose} />
       </p>
       {now && <Columns {...now} />}
       <p class="fault" role="alert" id="ride-table-fault">

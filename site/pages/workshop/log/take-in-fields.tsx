@@ -2,6 +2,7 @@ import { useSignal } from "@preact/signals";
 import { log as said } from "../../../say/workshop/log.js";
 import { Button } from "../../../ui/button.js";
 import { Field, LinesField } from "../../../ui/field.js";
+import { FileInput } from "../../../ui/file-input.js";
 import { pasted } from "./drafts.js";
 import { ReportTableHelp } from "./report-table-help.js";
 import { LARGEST_FILE } from "./take-in.js";
@@ -36,21 +37,14 @@ interface Taking {
 }
 
 function Files({ tell }: Taking) {
-  const take = async (input: HTMLInputElement) => {
+  const take = async (files: readonly File[]) => {
     const told: TakenIn[] = [];
-    for (const file of input.files ?? []) told.push(await takeFile(file));
+    for (const file of files) told.push(await takeFile(file));
     tell(told);
-    input.value = "";
   };
   return (
     <Field id="take-in" label={said.files}>
-      <input
-        type="file"
-        id="take-in"
-        multiple
-        accept={accepted}
-        onChange={({ currentTarget }) => void take(currentTarget)}
-      />
+      <FileInput id="take-in" multiple accept={accepted} take={take} />
     </Field>
   );
 }

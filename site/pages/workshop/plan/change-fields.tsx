@@ -28,7 +28,11 @@ interface Asked {
 
 /** Exchanges a step that still changes something. */
 const setChange = (index: number, with_: (step: ChangeStep) => ChangeStep): void =>
-  changeStep(index, (step) => (step.kind === "change" ? with_(step) : step));
+  changeStep(index, (step) => {
+    if (step.kind !== "change") return step;
+    const { outsideClass: _, ...asked } = step; // another change is another question
+    return with_(asked);
+  });
 
 /** What is changed, how far, and whether the car is put back. */
 export function ChangeFields({ step, index, car }: Asked) {

@@ -11,6 +11,7 @@ import { useWorked } from "../day/use-worked.js";
 import type { Worked } from "../day/worked.js";
 import { words } from "../words.js";
 import { Outcome } from "./outcome.js";
+import { KeepOutside, NotKept } from "./outside-class.js";
 import { StepFields } from "./step.js";
 import { addRun, editedCar, forbidding, propose, proposeWith, stepsOf } from "./steps.js";
 
@@ -39,6 +40,7 @@ export function Sequence({ day, open }: { readonly day: Draft; readonly open: bo
       <p role="status" class="quiet" id="worked-out">
         {output !== undefined && current ? summary(output) : plan.working}
       </p>
+      <NotKept runs={steps.map((step, i) => ({ step, row: rows[i] }))} />
       <ol class="steps" id="steps">
         {steps.map((step, i) => (
           <li key={i} id={`step-${i}`}>
@@ -47,6 +49,7 @@ export function Sequence({ day, open }: { readonly day: Draft; readonly open: bo
             <div class="outcome" id={`step-${i}-outcome`} aria-busy={!current}>
               {isAbout(rows[i]?.step, step) && outcomes[i]}
             </div>
+            <KeepOutside index={i} step={step} row={rows[i]} />
           </li>
         ))}
       </ol>

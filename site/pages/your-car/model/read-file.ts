@@ -1,4 +1,5 @@
 import { type Car, type CarClass, classFromJson, readJson, saysItIsClass } from "@rollbook/lib";
+import { fileFaultInWords } from "../../../say/file-fault.js";
 import type { UnitSystem } from "../../../say/units.js";
 import { type TakenIn, takeIn } from "./take-in.js";
 
@@ -15,7 +16,9 @@ export function readFile(
   const { json } = readJson(text);
   if (!saysItIsClass(json)) return takeIn(text, taken, id, units);
   const { carClass, faults = [], notes = [] } = { notes: [], ...classFromJson(json) };
-  return carClass === undefined ? { faults } : { carClass, notes };
+  return carClass === undefined
+    ? { faults: faults.map((fault) => fileFaultInWords(fault, units)) }
+    : { carClass, notes };
 }
 
 /** A car or a class that was read. */

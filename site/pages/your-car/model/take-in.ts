@@ -1,4 +1,5 @@
 import { type Car, LONGEST_CAR_FILE, migrate, parseCar, readJson } from "@rollbook/lib";
+import { fileFaultInWords } from "../../../say/file-fault.js";
 import type { UnitSystem } from "../../../say/units.js";
 import { carWords as words } from "../../../say/your-car/cars.js";
 import { type Draft, draftOf } from "./draft.js";
@@ -29,7 +30,7 @@ export function takeIn(
     return named(wide.content as unknown as Car, [...notes, ...wide.notes], taken);
   }
   const content = contentOfFile(text);
-  const all = faults ?? [];
+  const all = (faults ?? []).map((fault) => fileFaultInWords(fault, units));
   return content ? { faults: all, mend: draftOf(id, mended(content)) } : { faults: all };
 }
 

@@ -54,7 +54,8 @@ function fitOf(readings: readonly TyreReading[]): TyreFound {
 }
 
 /** Takes the text of a file in place of what was pasted. */
-export async function fromFile(file: File): Promise<void> {
+export async function fromFile([file]: readonly File[]): Promise<void> {
+  if (file === undefined) return;
   const text = file.size > 4 * LONGEST_TYRE ? undefined : await file.text().catch(() => undefined);
   if (text === undefined)
     found.value = { faults: [`${file.name}: ${LONGEST_TYRE} letters at most.`] };

@@ -5,6 +5,7 @@ import { carWords as words } from "../../../say/your-car/cars.js";
 import { classWords } from "../../../say/your-car/classes.js";
 import { drafts } from "../../../store/car-drafts.js";
 import { Button } from "../../../ui/button.js";
+import { FileInput } from "../../../ui/file-input.js";
 import type { Draft } from "../model/draft.js";
 import { asFile, copy, edit, remove, show, startFromDemo } from "../state/doing.js";
 import { handOn } from "../state/hand-on.js";
@@ -138,20 +139,10 @@ function FreshLine({ draft }: { readonly draft: Draft }) {
 }
 
 function FileChooser() {
-  const take = (input: HTMLInputElement) => {
-    void takeInFiles([...(input.files ?? [])]);
-    input.value = "";
-  };
   return (
-    <label class="choose">
+    <label class="choose" for="files">
       {`${words.open} `}
-      <input
-        type="file"
-        id="files"
-        accept=".json,application/json"
-        multiple
-        onChange={({ currentTarget }) => take(currentTarget)}
-      />
+      <FileInput id="files" accept=".json,application/json" multiple take={takeInFiles} />
     </label>
   );
 }

@@ -3,6 +3,7 @@ import { format } from "@rollbook/page";
 import { tyreWords as words } from "../../../say/your-car/tyre.js";
 import { Button } from "../../../ui/button.js";
 import { LinesField } from "../../../ui/field.js";
+import { FileInput } from "../../../ui/file-input.js";
 import { LateFold } from "../../../ui/fold.js";
 import { List } from "../../../ui/list.js";
 import {
@@ -31,18 +32,9 @@ export function TyreTool() {
         value={pasted.now.value}
         type={(text) => void pasted.setTyped(text)}
       />
-      <label class="choose">
+      <label class="choose" for="tyre-file">
         {`${words.file} `}
-        <input
-          type="file"
-          id="tyre-file"
-          accept=".json,.txt,.csv,text/plain"
-          onChange={({ currentTarget }) => {
-            const [file] = currentTarget.files ?? [];
-            if (file) void fromFile(file);
-            currentTarget.value = "";
-          }}
-        />
+        <FileInput id="tyre-file" accept=".json,.txt,.csv,text/plain" take={fromFile} />
       </label>
       <p class="doing">
         <Button id="tyre-coefficients" work={takeCoefficients}>
