@@ -26,6 +26,11 @@ interface KeptClasses {
   readonly current?: string;
 }
 
+const asKept = ({ classes, ...rest }: Classes): KeptClasses => ({
+  classes: classes.map((one) => JSON.parse(formatClass(one)) as unknown),
+  ...rest,
+});
+
 const kept = documentOf<KeptClasses>({
   key: "classes",
   empty: { classes: [] },
@@ -33,11 +38,6 @@ const kept = documentOf<KeptClasses>({
     const read = asClasses(value, aside);
     return read && asKept(read);
   },
-});
-
-const asKept = ({ classes, ...rest }: Classes): KeptClasses => ({
-  classes: classes.map((one) => JSON.parse(formatClass(one)) as unknown),
-  ...rest,
 });
 
 const sound = computed(() => asClasses(kept.now.value, () => {}) ?? { classes: [] });

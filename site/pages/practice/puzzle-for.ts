@@ -11,7 +11,10 @@ export const carsAtHand = (): readonly Car[] =>
   [demoCar, ...ownCars.now.value.cars].map(inChosenClass);
 
 /** What tells a car in a link to its puzzle; nothing for the workbook's own as it is. */
-export const markIn = (car: Car): string | undefined => (car === demoCar ? undefined : markOf(car));
+export function markIn(car: Car): string | undefined {
+  const mark = markOf(car);
+  return mark === markOf(demoCar) ? undefined : mark;
+}
 
 /** A puzzle for this learner: the car that the course is about, in its class. */
 function freshPuzzle(): Puzzle {

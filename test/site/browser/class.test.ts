@@ -87,4 +87,34 @@ describe("a class on a phone", () => {
     const proposed = await page.locator("#diagnosis .proposals h4").allTextContents();
     for (const name of proposed) expect(name).not.toContain("brake share");
   });
+
+  it("is named by a plan that breaks it until that is kept, stands on the briefing, and in Practice", async () => {
+    const { page, errors } = await open("your-car", { silentWorkers: true });
+    const buffer = Buffer.from(formatClass(club));
+    const file = { name: "winter.json", mimeType: "application/json", buffer };
+    await page.locator("#files").setInputFiles(file);
+    await page.locator(".against").first().waitFor();
+    const at = (name: string) => page.url().replace(/your-car\.html.*/, `${name}.html`);
+    const [workshop, practice] = [at("workshop"), at("practice")];
+    await page.goto(workshop);
+    await goTo(page, "plan");
+    await page.locator("#new-day").click();
+    await page.locator("#step-add").click();
+    await page.locator("#step-0-kind").selectOption("baseline");
+    await page.locator("#step-add").click();
+    await page.locator("#step-1-kind").selectOption("change");
+    const open_ = page.locator("#outside-class");
+    await open_.waitFor();
+    expect(await open_.textContent()).toContain("Run 2 breaks the class");
+    await page.locator("#step-1-outside").click();
+    await open_.waitFor({ state: "detached" });
+    const beware = page.locator("#step-1-outcome .beware", { hasText: "rule 4.1" }).first();
+    await expect.poll(() => beware.textContent()).toContain("which the organiser keeps knowingly");
+    await goTo(page, "sheets");
+    await page.locator("#sheets").getByLabel("Briefing", { exact: true }).check();
+    await page.locator("#sheets .paper", { hasText: club.briefing }).first().waitFor();
+    await page.goto(practice);
+    await page.locator("#choose").getByText("Not offered: rule 4.3").waitFor({ state: "attached" });
+    expect(errors).toEqual([]);
+  });
 });

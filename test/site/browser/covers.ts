@@ -3,7 +3,7 @@
  * that opens another fails, and `npm test -- --changed` takes from here what a page's change concerns.
  */
 export const covers: Readonly<Record<string, readonly string[]>> = {
-  "class.test.ts": ["your-car", "workshop"],
+  "class.test.ts": ["your-car", "workshop", "practice"],
   "by-touch.test.ts": ["index", "00-start-here"],
   "by-keys.test.ts": ["01-load-transfer"],
   "figure-links.test.ts": ["00-start-here", "01-load-transfer", "09-your-workshop"],

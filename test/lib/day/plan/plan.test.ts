@@ -231,6 +231,11 @@ describe("warnings", () => {
         limit: demoCar.limits?.leastRideHeight,
       }),
     );
+    const kept = { ...low, outsideClass: "kept" } as const;
+    const [, knowingly] = sheetOf(planOf({ kind: "baseline" }, kept));
+    const limits = knowingly?.warnings.filter(({ code }) => code === "limit") ?? [];
+    expect(limits.length).toBeGreaterThan(0);
+    for (const warning of limits) expect(warning).toMatchObject({ kept: true });
   });
 
   test("a change that the car does not have is refused, and the car stays as it was", () => {
