@@ -1,5 +1,5 @@
 /** Answers and files every prediction that is open, or all but the last of a page. Runs in the page. */
-export function fileEvery(butLast = false): void {
+export function fileEvery(butLast: boolean): void {
   const forms = () => [...document.querySelectorAll<HTMLFormElement>("form.filing")];
   const next = () => forms().find((form) => form.getClientRects().length > 0);
   const last = butLast ? forms().at(-1) : undefined;

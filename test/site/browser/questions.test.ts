@@ -63,7 +63,7 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
     expect(await locked.count()).toBe(before);
     await fileByHand(page);
     expect(await locked.count()).toBeLessThan(before);
-    await page.evaluate(fileEvery);
+    await page.evaluate(fileEvery, false);
     expect(await locked.count()).toBe(0);
 
     // the filed prediction stands beside the model's answer, also after a reload, and is given back
@@ -84,7 +84,7 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
     }
 
     // a number out of range is refused in one sentence, and what was typed is kept
-    await page.evaluate(fileEvery);
+    await page.evaluate(fileEvery, false);
     const row = page.locator(".controls .slider:not(.named)").first();
     await row.locator("input[type=number]").fill("99999");
     const max = await row.locator("input[type=number]").getAttribute("max");
