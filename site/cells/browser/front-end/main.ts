@@ -35,8 +35,8 @@ function look(): void {
   }
 }
 
-function take({ run, notebook, cells }: Run): void {
-  if (cells && !done.has(run)) done.set(run, replay(cells));
+function take({ run, notebook, kernel = run, cells }: Run): void {
+  if (cells && !done.has(run)) done.set(run, replay(kernel, cells));
   awaited.set(run, notebook);
   look();
 }

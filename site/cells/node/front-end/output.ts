@@ -4,7 +4,7 @@ import { escapeHtml } from "../../escape.js";
 import { frontEndWords } from "../../front-end-words.js";
 import { words } from "../../words.js";
 import { document as kernelDocument } from "../document.js";
-import { functionsFor } from "./pieces.js";
+import { cellsFor, type Piece } from "./pieces.js";
 import { presentRun } from "./session.js";
 
 const document = kernelDocument as unknown as Document;
@@ -70,17 +70,23 @@ const notebookName = (): string =>
 
 const script = (text: string): string => `<script>${text}</script>`;
 
-/** What a cell left, with the cells that made it so that it can live; each run carries them once. */
+/** What tells a front end of a run: its cells go along once. */
+function toldOf(key: string, pieces: readonly Piece[]): string {
+  const notebook = JSON.stringify(notebookName());
+  if (carried.has(key)) return `{ run: "${key}", notebook: ${notebook} }`;
+  carried.add(key);
+  const { cells, isPlain } = cellsFor(pieces);
+  return `{ run: "${key}", notebook: ${notebook}, kernel: "${isPlain ? kernel : key}", cells: ${cells} }`;
+}
+
+/** What a cell left, with the cells that made it so that it can live. */
 export function liveOutput(html: string): string {
   const { run, pieces } = presentRun();
   const key = `${kernel}-${run}`;
-  const cells = carried.has(key) ? "" : `, cells: [${functionsFor(pieces).join(",\n")}]`;
-  carried.add(key);
-  const told = `{ run: "${key}", notebook: ${JSON.stringify(notebookName())}${cells} }`;
   return (
     `<div class="rollbook" data-rollbook="${key}" data-lm-suppress-shortcuts="true">${stillFor(html)}` +
     `<p data-still><small>${escapeHtml(frontEndWords.stillHere)}</small></p></div>` +
-    script(`(globalThis.rollbookRuns ??= []).push(${told.replaceAll("</s", "<\\/s")});`)
+    script(`(globalThis.rollbookRuns ??= []).push(${toldOf(key, pieces)});`)
   );
 }
 
