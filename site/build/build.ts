@@ -11,12 +11,12 @@ import {
 import { type Api, currentApi } from "../api/kept.js";
 import type { Outputs, Progress } from "../kernel/run.js";
 import { pages } from "../pages/pages.js";
-import { bundleChapters, bundleFrame, bundleFront, bundleShared } from "./bundle.js";
+import { bundleCourse, bundleFrame } from "./bundle.js";
 import { cachedOutputs } from "./cache.js";
 import { type Chapter, chapterOf, codePage } from "./chapter.js";
 import { chapterPage } from "./chapter-page.js";
 import { contentsPage } from "./contents-page.js";
-import { formulaStyles } from "./fonts.js";
+import { formulaStyles, shortStyles } from "./fonts.js";
 import { listingPage } from "./listing-page.js";
 import { notFoundPage } from "./not-found.js";
 import { CourseError, type Notebook, readNotebook } from "./notebook.js";
@@ -69,7 +69,7 @@ async function writeStyles(out: string): Promise<void> {
   );
   const formulas = await formulaStyles(bodies.join(""));
   const styles = readFileSync(inRoot("site/styles/course.css"), "utf8");
-  writeFileSync(`${out}/course.css`, formulas + styles);
+  writeFileSync(`${out}/course.css`, formulas + (await shortStyles(styles)));
 }
 
 /** Puts a finished folder in place of the old one; until then the old one stays whole. */
@@ -97,10 +97,8 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
   mkdirSync(next, { recursive: true });
   try {
     await typecheck(notebooks, joined);
-    await bundleShared(notebooks, `${next}/course.js`);
     await bundleFrame(`${next}/frame.js`);
-    await bundleFront(`${next}/front.js`);
-    await bundleChapters(notebooks, joined, next);
+    await bundleCourse(notebooks, joined, next);
     const outputs = await cachedOutputs(notebooks, progress);
     const chapters = notebooks.map((notebook) =>
       chapterOf(notebook, outputs.get(notebook.name) ?? {}),

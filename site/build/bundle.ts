@@ -1,9 +1,9 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { basename } from "node:path";
-import type { BuildFailure, Plugin } from "esbuild";
-import { cellAt, join, namesFromLib } from "./join.js";
+import type { BuildFailure, Metafile, Plugin } from "esbuild";
+import { cellAt, join } from "./join.js";
 import { CourseError, type Notebook, placeIn } from "./notebook.js";
-import { inRoot } from "./paths.js";
+import { filesOfOpening, giving, takenFrom } from "./opening-physics.js";
+import { inRoot, root } from "./paths.js";
 import { bundle } from "./shipped.js";
 
 type Places = Readonly<Record<string, string>>;
@@ -14,10 +14,8 @@ const fromCourse: Places = {
   "@rollbook/page": "rollbook.page",
   "@preact/signals-core": "rollbook.signals",
 };
-const forChapters: Places = {
-  "@rollbook/lib": "rollbook.lib",
-  "@rollbook/cells": "rollbook.cells",
-};
+const forChapters: Places = { "@rollbook/cells": "rollbook.cells" };
+const cellsMayImport = ["@rollbook/lib", "@rollbook/cells"];
 const forPages: Places = {
   ...fromCourse,
   "@rollbook/lib": "rollbook.physics",
@@ -39,50 +37,38 @@ const loadedBefore = (places: Places): Plugin => ({
   },
 });
 
-const FRONT = inRoot("site/pages/front");
-const frontSources = (): string[] =>
-  readdirSync(FRONT).map((file) => readFileSync(`${FRONT}/${file}`, "utf8"));
-
-/** Names that the chapters' cells, and the picture of the first page, import from the physics; types among them cost nothing. */
-function namesUsed(notebooks: readonly Notebook[]): string[] {
-  const sources = [...notebooks.map((notebook) => join(notebook).source), ...frontSources()];
-  return [...new Set(sources.flatMap(namesFromLib))].sort();
-}
-
-/** The part of the physics that chapters use, as one module. */
-const usedByChapters = (notebooks: readonly Notebook[]): Plugin => ({
+/** What the chapters and the first page take of the physics from the script before them. */
+const usedByChapters = (taking: readonly Metafile[]): Plugin => ({
   name: "used-by-chapters",
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /^@rollbook\/chapters$/ }, ({ path }) => ({ path, namespace: "used" }));
     onLoad({ filter: /.*/, namespace: "used" }, () => ({
-      contents: `export { ${namesUsed(notebooks).join(", ")} } from "@rollbook/lib";`,
-      resolveDir: inRoot("."),
+      contents: giving(taking),
+      resolveDir: root,
     }));
   },
 });
 
-const cellsImportNothingElse: Plugin = {
+const cellsImportNothingElse = (joined: string): Plugin => ({
   name: "cells-import-nothing-else",
   setup({ onResolve }) {
-    onResolve({ filter: /.*/ }, ({ path, kind }) => {
-      if (kind === "entry-point" || path in forChapters) return undefined;
+    onResolve({ filter: /.*/ }, ({ path, importer }) => {
+      if (!importer.startsWith(joined) || cellsMayImport.includes(path)) return undefined;
       return {
-        errors: [
-          { text: `a cell may import ${Object.keys(forChapters).join(" and ")}, not ${path}` },
-        ],
+        errors: [{ text: `a cell may import ${cellsMayImport.join(" and ")}, not ${path}` }],
       };
     });
   },
-};
+});
 
 const common = { bundle: true, minify: true, format: "iife", target: "es2022" } as const;
 
 const physics = { "@rollbook/lib": inRoot("lib/index.ts") };
 
-/** Writes the script that every page loads first, with the physics that the chapters use. */
-export async function bundleShared(notebooks: readonly Notebook[], outfile: string): Promise<void> {
+/** Writes the script that every page loads first, with what these bundles take of the physics. */
+async function bundleShared(taking: readonly Metafile[], outfile: string): Promise<void> {
   const entryPoints = [inRoot("site/cells/browser/shared.ts")];
-  const plugins = [usedByChapters(notebooks)];
+  const plugins = [usedByChapters(taking)];
   await bundle({ ...common, outfile, alias: physics, plugins, entryPoints });
 }
 
@@ -97,9 +83,11 @@ const cellsFromCourse: Plugin = {
 };
 
 /** Writes the script of the first page, which takes physics and cells from the shared one, as chapters do. */
-export async function bundleFront(outfile: string): Promise<void> {
-  const plugins = [cellsFromCourse, loadedBefore({ ...fromCourse, ...forChapters })];
-  await bundle({ ...common, outfile, plugins, entryPoints: [`${FRONT}/main.ts`] });
+async function bundleFront(opening: Plugin, outfile: string): Promise<Metafile> {
+  const before = loadedBefore({ ...fromCourse, ...forChapters });
+  const plugins = [opening, cellsFromCourse, before];
+  const entryPoints = [inRoot("site/pages/front/main.ts")];
+  return (await bundle({ ...common, outfile, alias: physics, plugins, entryPoints })).metafile;
 }
 
 /** Writes the script that draws axes in the page, which only loads it where it needs its own. */
@@ -119,24 +107,35 @@ function told(failure: BuildFailure, notebooks: readonly Notebook[]): CourseErro
   return new CourseError(faults.join("\n"));
 }
 
-/** Writes each chapter's own script from its joined module; classic scripts, so that a page opened as a file is live too. */
-export async function bundleChapters(
+/** Writes each chapter's own script from its joined module, with the physics that the opening of the course does not need. */
+async function bundleChapters(
   notebooks: readonly Notebook[],
   joined: string,
+  opening: Plugin,
   outdir: string,
-): Promise<void> {
+): Promise<Metafile> {
   const entryPoints = notebooks.map(({ name }) => `${joined}/${name}.ts`);
-  const options = {
-    ...common,
-    outdir,
-    plugins: [cellsImportNothingElse, loadedBefore(forChapters)],
-    entryPoints,
-  };
+  const plugins = [cellsImportNothingElse(joined), opening, loadedBefore(forChapters)];
+  const options = { ...common, outdir, alias: physics, plugins, entryPoints };
   try {
-    await bundle({ ...options, logLevel: "silent" });
+    return (await bundle({ ...options, logLevel: "silent" })).metafile;
   } catch (failure) {
     throw told(failure as BuildFailure, notebooks);
   }
+}
+
+/** Writes the scripts of chapters and first page, and the one that all pages load before their own; classic scripts, so that a page opened as a file is live too. */
+export async function bundleCourse(
+  notebooks: readonly Notebook[],
+  joined: string,
+  out: string,
+): Promise<void> {
+  const opening = takenFrom(
+    await filesOfOpening(notebooks.map(({ name }) => `${joined}/${name}.ts`)),
+  );
+  const chapters = await bundleChapters(notebooks, joined, opening, out);
+  const front = await bundleFront(opening, `${out}/front.js`);
+  await bundleShared([chapters, front], `${out}/course.js`);
 }
 
 /** Names of pages whose script takes something from a script that is loaded before it. */

@@ -1,95 +1,120 @@
 import { readFileSync } from "node:fs";
+import { transform } from "esbuild";
 import { parseHTML } from "linkedom";
 import subsetFont from "subset-font";
 import { withoutDrawings } from "./drawings.js";
 import { inRoot } from "./paths.js";
 
-/** Each of KaTeX's fonts, and what in the HTML calls for it. */
-const faces = [
-  {
-    file: "KaTeX_Main-Regular",
-    family: "KaTeX_Main",
-    style: "normal",
-    weight: 400,
-    calls: /katex-html/,
-  },
+/** A KaTeX font, and what sets text in it. */
+interface Face {
+  readonly file: string;
+  readonly family: string;
+  readonly style?: "italic";
+  readonly weight?: 700;
+  /** Selects the innermost elements whose text it sets, as KaTeX's own style sheet does. */
+  readonly sets: string;
+}
+
+const faces: readonly Face[] = [
   {
     file: "KaTeX_Main-Bold",
     family: "KaTeX_Main",
-    style: "normal",
     weight: 700,
-    calls: /mathbf|textbf/,
+    sets: ".mathbf, .textbf",
   },
   {
     file: "KaTeX_Main-Italic",
     family: "KaTeX_Main",
     style: "italic",
-    weight: 400,
-    calls: /mathit|textit/,
+    sets: ".mathit, .textit",
   },
   {
     file: "KaTeX_Math-Italic",
     family: "KaTeX_Math",
     style: "italic",
-    weight: 400,
-    calls: /mathnormal/,
+    sets: ".mathnormal",
   },
-  { file: "KaTeX_AMS-Regular", family: "KaTeX_AMS", style: "normal", weight: 400, calls: /amsrm/ },
+  {
+    file: "KaTeX_AMS-Regular",
+    family: "KaTeX_AMS",
+    sets: ".amsrm, .mathbb, .textbb",
+  },
   {
     file: "KaTeX_Size1-Regular",
     family: "KaTeX_Size1",
-    style: "normal",
-    weight: 400,
-    calls: /size1|small-op/,
+    sets: ".delimsizing.size1, .delim-size1, .small-op",
   },
   {
     file: "KaTeX_Size2-Regular",
     family: "KaTeX_Size2",
-    style: "normal",
-    weight: 400,
-    calls: /size2|large-op/,
+    sets: ".delimsizing.size2, .large-op",
   },
   {
     file: "KaTeX_Size3-Regular",
     family: "KaTeX_Size3",
-    style: "normal",
-    weight: 400,
-    calls: /size3/,
+    sets: ".delimsizing.size3",
   },
   {
     file: "KaTeX_Size4-Regular",
     family: "KaTeX_Size4",
-    style: "normal",
-    weight: 400,
-    calls: /size4|delimsizinginner/,
+    sets: ".delimsizing.size4, .delim-size4",
   },
+  { file: "KaTeX_Main-Regular", family: "KaTeX_Main", sets: ".katex-html" },
 ];
 
 const katexFile = (path: string) => readFileSync(inRoot(`node_modules/katex/dist/${path}`));
 
-/** The letters of every formula; the rest of the text is set in the reader's own fonts. */
-function lettersIn(html: string): string {
-  const { document } = parseHTML(`<body>${withoutDrawings(html)}</body>`);
-  const formulas = [...document.querySelectorAll(".katex-html")];
-  return [...new Set(formulas.map(({ textContent }) => textContent).join(""))].join("");
+/** The letters that each face sets; the rest of the text is set in the reader's own fonts. */
+function lettersOf(formulas: Iterable<Element>): Map<Face, string> {
+  const letters = new Map<Face, string>();
+  const take = (element: Element, around?: Face) => {
+    const face = faces.find(({ sets }) => element.matches(sets)) ?? around;
+    for (const node of element.childNodes) {
+      if (node.nodeType === 1) take(node as Element, face);
+      else if (face) letters.set(face, (letters.get(face) ?? "") + node.textContent);
+    }
+  };
+  for (const formula of formulas) take(formula);
+  return letters;
 }
 
-/** KaTeX's style sheet with just the fonts and letters that the course uses, held inside it. */
-export async function formulaStyles(html: string): Promise<string> {
-  const letters = lettersIn(html);
-  if (letters === "") return "";
-  const used = faces.filter(({ calls }) => calls.test(html));
-  const rules = await Promise.all(
-    used.map(async ({ file, family, style, weight }) => {
-      const font = await subsetFont(katexFile(`fonts/${file}.woff2`), letters, {
-        targetFormat: "woff2",
-      });
-      const source = `url(data:font/woff2;base64,${font.toString("base64")}) format("woff2")`;
-      return `@font-face{font-family:${family};font-style:${style};font-weight:${weight};src:${source}}`;
-    }),
+async function ruleOf({ file, family, style, weight }: Face, letters: string) {
+  const whole = katexFile(`fonts/${file}.woff2`);
+  const font = await subsetFont(whole, [...new Set(letters)].join(""), {
+    targetFormat: "woff2",
+    noHinting: true, // for the pixels of old screens; two thirds of a face of few letters
+  });
+  const source = `url(data:font/woff2;base64,${font.toString("base64")}) format("woff2")`;
+  return `@font-face{font-family:${family};font-style:${style ?? "normal"};font-weight:${weight ?? 400};src:${source}}`;
+}
+
+/** KaTeX's style sheet without its fonts and without the rules for elements that no page has. */
+function rulesFor(html: string): string {
+  const has = new Set(
+    [...html.matchAll(/class="([^"]*)"/g)].flatMap(([, names = ""]) => names.split(" ")),
   );
-  const sheet = katexFile("katex.min.css")
+  const isUsed = (selector: string) =>
+    [...selector.matchAll(/\.([a-zA-Z][\w-]*)/g)].every(([, name = ""]) => has.has(name));
+  const rules = katexFile("katex.min.css")
     .toString("utf8")
-    .replace(/@font-face\{[^}]*\}/g, "");
-  return rules.join("\n") + sheet;
+    .matchAll(/([^{}]+)(\{[^{}]*\})/g);
+  return [...rules]
+    .map(([, selectors = "", body = ""]) => [selectors.split(",").filter(isUsed).join(","), body])
+    .filter(([selectors]) => selectors !== "" && !selectors?.startsWith("@font-face"))
+    .map((rule) => rule.join(""))
+    .join("");
+}
+
+/** The rules by which the formulas in these pages are set, with just the fonts and letters that they use inside. */
+export async function formulaStyles(html: string): Promise<string> {
+  const { document } = parseHTML(`<body>${withoutDrawings(html)}</body>`);
+  const letters = lettersOf(document.querySelectorAll(".katex-html"));
+  if (letters.size === 0) return "";
+  const fonts = await Promise.all([...letters].map(([face, used]) => ruleOf(face, used)));
+  return `${fonts.join("\n")}\n${rulesFor(html)}`;
+}
+
+/** A style sheet without what only its writers read. */
+export async function shortStyles(sheet: string): Promise<string> {
+  return (await transform(sheet, { loader: "css", minify: true })).code;
 }

@@ -25,7 +25,8 @@ export interface Looks<Values> {
   at(values: Values): void;
 }
 
-function seeingForm(prediction: string): HTMLFormElement {
+/** What was seen, to be written; `kept` is called when it was. */
+function seeingForm(prediction: string, kept: () => void): HTMLFormElement {
   const box = element("textarea", {
     rows: 2,
     required: true,
@@ -45,6 +46,7 @@ function seeingForm(prediction: string): HTMLFormElement {
     else {
       const { looked } = seenAfter(prediction).now.value;
       void seenAfter(prediction).set({ looked, saw, times: [{ day: today(), isRight: true }] });
+      kept();
     }
   });
   return form;
@@ -62,15 +64,15 @@ export function looksOf<const I extends Inputs>(
     const aloud = element("span", { class: "aloud" });
     return { item: element("li", {}, `${spell(ask)} `, aloud), aloud };
   });
+  const said = element("p", { class: "saw", tabindex: -1 });
   const list = element(
     "div",
     { class: "looks" },
     element("p", {}, words.doThese),
     element("ol", {}, ...items.map(({ item }) => item)),
-    hurryButton(),
+    hurryButton(() => said.focus()),
   );
-  const form = seeingForm(prediction);
-  const said = element("p", { class: "saw" });
+  const form = seeingForm(prediction, () => said.focus());
   effect(() => {
     const { looked, saw } = seen.now.value;
     const isFiled = predictionOf(prediction).now.value !== undefined;

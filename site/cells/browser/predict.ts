@@ -30,7 +30,8 @@ function inWords({ ask, choices, answer }: PredictSpec, choice: number): InWords
   return { ask: spell(ask), said: said(choice), model: said(answer) };
 }
 
-function answerForm(spec: PredictSpec): HTMLFormElement {
+/** What to predict with; `done` is called when it was, or was passed by. */
+function answerForm(spec: PredictSpec, done: () => void): HTMLFormElement {
   const { id, choices } = spec;
   const options = choices.map(({ text }, i) =>
     radio(`${id}-choice`, String(i), `${letters[i]}. ${spell(text)}`),
@@ -51,7 +52,7 @@ function answerForm(spec: PredictSpec): HTMLFormElement {
     ...(sketch ? [sketch.place] : []),
     element("label", {}, words.because, reason),
     element("fieldset", { class: "inline" }, element("legend", {}, words.sure), ...sure),
-    element("p", {}, element("button", { type: "submit" }, words.fileIt), " ", hurryButton()),
+    element("p", {}, element("button", { type: "submit" }, words.fileIt), " ", hurryButton(done)),
   );
   form.addEventListener("submit", (event) => {
     event.preventDefault();
@@ -70,6 +71,7 @@ function answerForm(spec: PredictSpec): HTMLFormElement {
       inWords: inWords(spec, choice),
       ...(drawn !== undefined && { drawn }),
     });
+    done();
   });
   return form;
 }
@@ -117,13 +119,14 @@ export function predict(spec: PredictSpec): void {
   const list = place.querySelector<HTMLElement>("ol.choices");
   const reasons = place.querySelector("details");
   if (!list || !reasons) return;
-  const form = answerForm(spec);
-  const outcome = element("p", { class: "outcome", role: "status" });
+  const outcome = element("p", { class: "outcome", role: "status", tabindex: -1 });
+  const form = answerForm(spec, () => outcome.focus());
   const undo = element("button", { type: "button" });
   undo.addEventListener("click", () => {
     predictionOf(spec.id).clear();
     seenAfter(spec.id).clear();
     openUnasked().clear();
+    form.querySelector("input")?.focus();
   });
   list.before(form, outcome, undo);
   const fold = reasons.querySelector("summary");

@@ -5,6 +5,7 @@
 export const covers: Readonly<Record<string, readonly string[]>> = {
   "class.test.ts": ["your-car", "workshop"],
   "by-touch.test.ts": ["index", "00-start-here"],
+  "by-keys.test.ts": ["01-load-transfer"],
   "figure-links.test.ts": ["00-start-here", "01-load-transfer", "09-your-workshop"],
   "figures.test.ts": ["every chapter"],
   "firefox.test.ts": ["every chapter", "index", "your-car", "workshop"],
