@@ -1,6 +1,6 @@
 // Writes dist/front-end.js, which a notebook carries into a Jupyter front end. Plain JavaScript, since
 // the packages are compiled before anything else can run.
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
@@ -28,11 +28,33 @@ function stylesInside(css) {
 .output > * { margin-block: 0; }`;
 }
 
+/** The notices of the packages of which something came in, as they ask. */
+function noticesOf({ outputs }) {
+  const inputs = Object.values(outputs).flatMap((output) => Object.entries(output.inputs));
+  const came = inputs.flatMap(([file, { bytesInOutput }]) => {
+    const [folder] = /^.*\bnode_modules\/(?:@[^/]+\/)?[^/]+/.exec(file) ?? [];
+    return folder && bytesInOutput > 0 ? [folder] : [];
+  });
+  return [...new Set(came)].sort().map((folder) => {
+    const text = readdirSync(folder).find((file) => /^licen[cs]e/i.test(file));
+    if (!text) throw new Error(`${folder} is carried, but no file says under which licence.`);
+    const { name, version } = JSON.parse(readFileSync(`${folder}/package.json`, "utf8"));
+    return `${name} ${version}\n\n${readFileSync(`${folder}/${text}`, "utf8").trim()}`;
+  });
+}
+
 const css = readFileSync(here("../styles/course.css"), "utf8");
-await build({
+const { outputFiles, metafile } = await build({
   ...{ bundle: true, minify: true, format: "iife", target: "es2022", charset: "utf8" },
+  ...{ write: false, metafile: true, absWorkingDir: here("../..") },
   entryPoints: [here("browser/front-end/main.ts")],
   outfile: here("dist/front-end.js"),
   alias: { "@rollbook/lib": here("../../lib/index.ts") },
   define: { STYLES: JSON.stringify(stylesInside(css)), "window.devicePixelRatio": "2" },
 });
+process.chdir(here("../.."));
+const notices = noticesOf(metafile).join("\n\n").replaceAll("*/", "* /");
+writeFileSync(
+  here("dist/front-end.js"),
+  `/*! Holds parts of:\n\n${notices}\n*/\n${outputFiles[0].text}`,
+);
