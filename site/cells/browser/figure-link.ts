@@ -2,7 +2,7 @@ import { linkToFigure, wantedFrom } from "../figure-link.js";
 import { reader, spell } from "../reader.js";
 import type { FigureSpec, Inputs, ValuesOf } from "../spec.js";
 import { words } from "../words.js";
-import { element } from "./element.js";
+import { element, isInPage } from "./element.js";
 import { canShare, pageFile, shareAddress } from "./share-link.js";
 import { stateCopied } from "./state-link.js";
 
@@ -27,6 +27,7 @@ export function linkFigure<I extends Inputs>(
   controls: HTMLElement,
   take: (values: Readonly<Record<string, number>>) => void,
 ): (values: ValuesOf<I>) => void {
+  if (!isInPage()) return () => {};
   const button = element("button", { type: "button", class: "link", hidden: true }, words.link);
   const told = element("span", { class: "told", role: "status" });
   const fault = element("p", { class: "fault", role: "alert", hidden: true });

@@ -112,7 +112,10 @@ describe("a class on a phone", () => {
     await expect.poll(() => beware.textContent()).toContain("which the organiser keeps knowingly");
     await goTo(page, "sheets");
     await page.locator("#sheets").getByLabel("Briefing", { exact: true }).check();
-    await page.locator("#sheets .paper", { hasText: club.briefing }).first().waitFor();
+    await page
+      .locator("#sheets .paper", { hasText: "Helmets on before the engine starts." })
+      .first()
+      .waitFor();
     await page.goto(practice);
     await page.locator("#choose").getByText("Not offered: rule 4.3").waitFor({ state: "attached" });
     expect(errors).toEqual([]);
