@@ -14,6 +14,11 @@ export function element<K extends keyof HTMLElementTagNameMap>(
   return made;
 }
 
+/** Hides an element, or lets it be seen, and touches none that is so already: a picture that plays asks in every frame. */
+export function hide(one: HTMLElement, isHidden: boolean): void {
+  if (one.hidden !== isHidden) one.hidden = isHidden;
+}
+
 /** The element that the kernel left for this cell, now the page's own; undefined on a page without it. */
 export function placeOf(id: string): HTMLElement | undefined {
   const place = document.getElementById(id);

@@ -3,7 +3,7 @@ import { reader, spell } from "../reader.js";
 import type { FigureSpec, Inputs, ValuesOf } from "../spec.js";
 import { words } from "../words.js";
 import { addressCopied } from "./copy.js";
-import { element } from "./element.js";
+import { element, hide } from "./element.js";
 import { canShare, pageFile, shareAddress } from "./share-link.js";
 
 const copy = async (address: string): Promise<string> =>
@@ -47,8 +47,8 @@ export function linkFigure<I extends Inputs>(
 
   return (values) => {
     end = linkToFigure(id, inputs, values);
-    button.hidden = end === undefined;
+    hide(button, end === undefined);
     told.textContent = "";
-    fault.hidden = true;
+    hide(fault, true);
   };
 }
