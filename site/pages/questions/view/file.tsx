@@ -10,7 +10,9 @@ import {
 import { saveFile } from "@rollbook/page";
 import { words } from "../../../say/questions/words.js";
 import { answers, keepAnswers } from "../../../store/answers.js";
+import { pathFromFile, pathToFile } from "../../../store/path-file.js";
 import { Button } from "../../../ui/button.js";
+import { addPath, pathDone } from "../path-done.js";
 import { topicOf } from "./ask.js";
 
 const save = (): void => saveFile(words.fileName, answersToFile(answers.now.value));
@@ -98,7 +100,38 @@ function FileInput({
   );
 }
 
-/** Answers as a file: save, add, forget; and a group counted from its files. */
+const savePath = (): void => saveFile(words.pathFileName, pathToFile(pathDone()));
+
+async function takePath([file]: readonly File[]): Promise<string> {
+  if (!file) return "";
+  const read = pathFromFile(await textOf(file));
+  if ("fault" in read) return words.pathFault[read.fault];
+  const { count, isKept } = await addPath(read.places);
+  return words.pathAdded(count) + (isKept ? "" : ` ${words.notKept}`);
+}
+
+/** What was done in the chapters as a file, to go on with on another device. */
+function PathFile() {
+  const told = useSignal("");
+  return (
+    <>
+      <h3>{words.path}</h3>
+      <p>{words.pathKept(pathDone().length)}</p>
+      <p class="doing">
+        <Button work={savePath}>{words.pathSave}</Button>
+      </p>
+      <FileInput
+        label={words.pathRead}
+        take={async (files) => {
+          told.value = await takePath(files);
+        }}
+      />
+      <p role="status">{told.value}</p>
+    </>
+  );
+}
+
+/** Answers as a file: save, add, forget; the path as a file; and a group counted from its files. */
 export function FilePart() {
   const told = useSignal("");
   const group = useSignal<Group | undefined>(undefined);
@@ -124,6 +157,7 @@ export function FilePart() {
         <Button work={forget}>{words.forget}</Button>
       </p>
       <p role="status">{told.value}</p>
+      <PathFile />
       <h3>{words.group}</h3>
       <p>{words.groupIntro}</p>
       <FileInput label={words.groupFiles} multiple take={count} />
