@@ -44,6 +44,8 @@ function compilePackages() {
   const tsc = `${root}node_modules/typescript/bin/tsc`;
   const failed = "lib and site/cells do not compile; the lines above say where.";
   if (run(process.execPath, [tsc, "-b", "lib", "site/cells"], failed) !== 0) stop(failed);
+  const notBundled = "What notebooks carry was not bundled; the lines above say why.";
+  if (run(process.execPath, [`${root}site/cells/bundle.mjs`], notBundled) !== 0) stop(notBundled);
 }
 
 needNode();

@@ -1,11 +1,13 @@
 import type { PhaseName } from "../balance/phases.js";
 import { type StandingCar, standingCar } from "../balance/standing-car.js";
+import { meanOf } from "../car/axle.js";
 import type { Car } from "../car/car.js";
 import { type FixedRule, ruleAgainst } from "../car/class-rules.js";
 import { eachAxle, type Wheels } from "../load/wheels.js";
 import { orUndefined } from "../refusal.js";
 import { type Margin, marginsOf } from "../statics/margins.js";
 import { turnsBack } from "../statics/put-back.js";
+import type { Rest } from "../statics/rest.js";
 import { withTurns } from "../statics/seat-turns.js";
 import { seatRange } from "./adjuster.js";
 import { applyChange } from "./apply.js";
@@ -110,6 +112,16 @@ function baselineFrom(standing: StandingCar, speed: number, start: BothCorners):
  * // → true, common practice: towards understeer
  */
 export function effectOf(change: Change, before: Baseline): EffectWithPutBack {
+  const effect = standingEffectOf(change, before);
+  for (const one of [effect, effect.putBack]) void one?.moved; // refused here, not later
+  return effect;
+}
+
+/**
+ * The same, whose corners are driven once something of them is asked for: `moved`, `tips` and all
+ * others but `broken` may be refused then.
+ */
+export function standingEffectOf(change: Change, before: Baseline): EffectWithPutBack {
   const known = effects.get(before) ?? new Map<string, EffectWithPutBack>();
   effects.set(before, known);
   const key = JSON.stringify(change);
@@ -124,23 +136,64 @@ const effects = new WeakMap<Baseline, Map<string, EffectWithPutBack>>();
 function workOut(change: Change, before: Baseline): EffectWithPutBack {
   const changed = standingCar(applyChange(before.car, change), before.measured);
   const effect = effectOn(changed, before);
-  if (change.lever === "seatTurns" || !stanceMoved(effect.moved)) return effect;
-  const rule = ruleAgainst(changed.car, "seatTurns");
-  if (rule !== undefined) return { ...effect, keptFromPutBack: { code: "fixed", rule } };
-  const back = putBackEffect(changed, before);
-  if (back === undefined) return effect;
-  const margin = back.broken.find(({ parameter }) => parameter === "seatTurns");
-  if (margin !== undefined) return { ...effect, keptFromPutBack: { code: "limit", margin } };
-  return { ...effect, putBack: back };
+  if (change.lever === "seatTurns" || !stanceMoved(changed.rest, before.rest)) return effect;
+  return Object.assign(effect, putBackOf(changed, before));
 }
 
+function putBackOf(
+  changed: StandingCar,
+  before: Baseline,
+): Pick<EffectWithPutBack, "putBack" | "keptFromPutBack"> {
+  const rule = ruleAgainst(changed.car, "seatTurns");
+  if (rule !== undefined) return { keptFromPutBack: { code: "fixed", rule } };
+  const putBack = putBackEffect(changed, before);
+  const margin = putBack?.broken.find(({ parameter }) => parameter === "seatTurns");
+  if (margin !== undefined) return { keptFromPutBack: { code: "limit", margin } };
+  return putBack === undefined ? {} : { putBack };
+}
+
+/**
+ * How the changed car stands, at once; what it does in corners is worked out when it is first asked
+ * for: a search through many changes asks that of few.
+ */
 function effectOn(changed: StandingCar, before: Baseline): Effect {
-  const after = baselineFrom(changed, before.speed, before.corners);
-  const { car, measured, rest, handling, tips, nearTipping, eased } = after;
+  const { car, measured, rest, handling } = changed;
+  const broken = newlyBroken(marginsOf(changed), before);
+  let driven: ReturnType<typeof inCorners> | undefined;
+  const known = () => {
+    driven ??= inCorners(changed, before);
+    return driven;
+  };
   return {
-    ...{ car, measured, rest, handling, tips, nearTipping, eased },
+    ...{ car, measured, rest, handling, broken },
+    get moved() {
+      return known().moved;
+    },
+    get tips() {
+      return known().tips;
+    },
+    get nearTipping() {
+      return known().nearTipping;
+    },
+    get trades() {
+      return known().trades;
+    },
+    get onStops() {
+      return known().onStops;
+    },
+    get eased() {
+      return known().eased;
+    },
+  };
+}
+
+/** What the changed car does in corners, and what the change did to it there. */
+function inCorners(changed: StandingCar, before: Baseline) {
+  const after = baselineFrom(changed, before.speed, before.corners);
+  const { tips, nearTipping, eased } = after;
+  return {
+    ...{ tips, nearTipping, eased },
     moved: differenceOf(after.behaviour, before.behaviour),
-    broken: newlyBroken(after.margins, before),
     trades: tradesOf(before.behaviour, after.behaviour, [...before.tips, ...tips]),
     onStops: newlyOnStops(after.onStops, before.onStops),
   };
@@ -149,14 +202,17 @@ function effectOn(changed: StandingCar, before: Baseline): Effect {
 const SEEN_HEIGHT = 0.5e-3; // m
 const SEEN_CROSS_WEIGHT = 1e-3; // share
 
-function stanceMoved({ figures: { rideHeight, crossWeightShare } }: Behaviour): boolean {
-  const height = Math.max(Math.abs(rideHeight.front), Math.abs(rideHeight.rear));
-  return height > SEEN_HEIGHT || Math.abs(crossWeightShare) > SEEN_CROSS_WEIGHT;
+function stanceMoved(after: Rest, before: Rest): boolean {
+  const height = eachAxle(after.rideHeight, (now, end) =>
+    Math.abs(meanOf(now) - meanOf(before.rideHeight[end])),
+  );
+  const most = Math.max(height.front, height.rear);
+  return most > SEEN_HEIGHT || Math.abs(after.crossShare - before.crossShare) > SEEN_CROSS_WEIGHT;
 }
 
 function putBackEffect(changed: StandingCar, before: Baseline): EffectWithPutBack["putBack"] {
   const back = carPutBack(changed, before);
-  return back && { ...effectOn(back.standing, before), turns: back.turns };
+  return back && Object.assign(effectOn(back.standing, before), { turns: back.turns });
 }
 
 /** The car with its seats turned back to where another stood, if it has seats that reach that far. */

@@ -12,7 +12,8 @@ function surroundings(): string {
   const lock = readFileSync(inRoot("package-lock.json"));
   const packages = hashFiles([
     inRoot("lib/dist"),
-    inRoot("site/cells/dist"),
+    inRoot("site/cells/dist/cells"),
+    inRoot("site/cells/dist/say"),
     inRoot("site/kernel"),
   ]);
   return createHash("sha256").update(lock).update(packages).update(process.version).digest("hex");

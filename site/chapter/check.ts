@@ -10,7 +10,7 @@ import { compiled } from "./on-car.js";
 import { carFaults } from "./on-cars.js";
 import { physicsFaults, unusedFaults } from "./own-physics.js";
 import { figuresIn, pinFaults } from "./pins.js";
-import { chapterOf, resultFaults, shapeFaults } from "./shape.js";
+import { answerFaults, chapterOf, resultFaults, shapeFaults } from "./shape.js";
 
 /** What of a chapter is to be mended, in sentences. */
 export interface Checked {
@@ -53,7 +53,7 @@ export async function checkChapter(
   const notebook = chapterOf(readNotebooks(notebooks), number);
   const text = readFileSync(`${notebooks}/${notebook.name}.ipynb`, "utf8");
   const written = [shapeFaults, unusedFaults, physicsFaults].flatMap((rule) => rule(notebook));
-  const faults = [...resultFaults(notebook, text), ...written];
+  const faults = [...resultFaults(notebook, text), ...answerFaults(notebook, text), ...written];
   const outputs = await orSentences(() => outputsOf(notebook, progress));
   if (Array.isArray(outputs)) return { notebook, faults: [...faults, ...outputs], pinned: 0 };
   const figures = figuresIn(outputs);

@@ -146,6 +146,23 @@ export function resultFaults(notebook: Notebook, text: string): string[] {
     );
 }
 
+/** Cells whose source shows the answer of what they ask, in front ends that show it. */
+export function answerFaults(notebook: Notebook, text: string): string[] {
+  const { cells } = JSON.parse(text) as {
+    cells: { id: string; metadata?: { jupyter?: { source_hidden?: boolean }; tags?: string[] } }[];
+  };
+  const isHidden = (id: string): boolean => {
+    const { jupyter, tags = [] } = cells.find((cell) => cell.id === id)?.metadata ?? {};
+    return jupyter?.source_hidden === true && tags.includes("hide-input");
+  };
+  return codeCells(notebook)
+    .filter(({ id, source }) => /^(predict|exercise)\(/m.test(source) && !isHidden(id))
+    .map(
+      ({ id }) =>
+        `${placeIn(notebook, id)}: its source holds an answer; give it the metadata "jupyter": {"source_hidden": true}, "tags": ["hide-input"].`,
+    );
+}
+
 /** The chapter of a number, such as "10". */
 export function chapterOf(notebooks: readonly Notebook[], number: string): Notebook {
   const found = notebooks.find(({ name }) => name.startsWith(`${number.padStart(2, "0")}-`));

@@ -38,6 +38,10 @@ export const firefoxPath = (): string | undefined =>
 const hasJupyterClient = (): boolean =>
   spawnSync(debianPython, ["-c", "import nbclient, jupyter_core"]).status === 0;
 
+/** Whether Debian's classic notebook is there, the front end that the tests start. */
+export const hasClassicNotebook = (): boolean =>
+  spawnSync(debianPython, ["-c", "import notebook.notebookapp, nbconvert"]).status === 0;
+
 const hasScipy = (): boolean =>
   spawnSync(debianPython, ["-c", "import scipy.optimize"]).status === 0;
 
@@ -65,6 +69,11 @@ const forTests: readonly Tool[] = [
     without: "the course is tried in Chromium alone",
   },
   { packages: ["jupyter-core", "python3-nbclient"], there: hasJupyterClient },
+  {
+    packages: ["python3-notebook"],
+    there: hasClassicNotebook,
+    without: "notebooks are tried in JupyterLab's renderer alone, not in the classic front end",
+  },
   { packages: ["python3-scipy"], there: hasScipy },
   {
     packages: ["nginx"],

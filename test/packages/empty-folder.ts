@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { inRoot } from "../../site/build/paths.js";
@@ -36,9 +36,7 @@ export function installPacked(): EmptyFolder {
   const listed: { name: string; files: { path: string }[] }[] = Object.values(JSON.parse(told));
   writeFileSync(join(path, "package.json"), JSON.stringify({ private: true, type: "module" }));
   const files = readdirSync(tarballs).map((file) => join(tarballs, file));
-  npm(path, "install", "--prefer-offline", "--legacy-peer-deps", ...files);
-  // The kernel is a peer of the cells, and large: the repository's stands in for it.
-  symlinkSync(inRoot("node_modules/tslab"), join(path, "node_modules/tslab"), "junction");
+  npm(path, "install", "--prefer-offline", ...files);
   return {
     path,
     packed: new Map(listed.map(({ name, files: all }) => [name, all.map((file) => file.path)])),

@@ -1,7 +1,13 @@
+import { phaseNames } from "../../balance/phases.js";
 import type { Change } from "../../change/change.js";
-import { type Baseline, type Effect, effectOf, type SeatRule } from "../../change/effect.js";
+import {
+  type Baseline,
+  type Effect,
+  type SeatRule,
+  standingEffectOf,
+} from "../../change/effect.js";
 import type { Wheels } from "../../load/wheels.js";
-import { type Cell, cellsOf } from "../debrief/cells.js";
+import { type Cell, cellIn } from "../debrief/cells.js";
 import type { Venue } from "../plan/venue.js";
 import type { NamedPlace } from "./named-places.js";
 import type { Target } from "./target.js";
@@ -52,26 +58,30 @@ export function placesOf(targets: readonly Target[]): Venue {
 }
 
 /**
- * What a change of so many steps does there.
+ * What a change of so many steps does there. Elsewhere its effect is driven once that is asked for.
  *
  * @throws Refusal when it cannot be made, or the car cannot stand
  */
 export function optionOf(change: Change, steps: number, question: Places): Option {
-  const { before, targets, places, cells } = question;
-  const whole = effectOf(change, before);
+  const { before, targets, cells } = question;
+  const whole = standingEffectOf(change, before);
   const { putBack, keptFromPutBack } = whole;
   const effect = putBack ?? whole;
-  const after = cellsOf(effect, places, cells);
-  const moved = after.map((cell, i) => cellMoved(cells[i] ?? cell, cell));
+  const after = cellsOnceAsked(effect, question);
+  const movedIn = (cell: Cell, i: number) => cellMoved(cell, after(i));
   const at = targets.map((target) => {
-    const { shift, grip } = meanMoved(moved, target);
+    const here = cells.flatMap((cell, i) => (isAt(cell, target) ? [movedIn(cell, i)] : []));
+    const shift = mean(here.map((cell) => cell.shift));
+    const grip = mean(here.map((cell) => cell.grip));
     return { ...target, shift, grip, gain: nearer(target, shift) };
   });
   return {
     change,
     steps,
     effect,
-    after,
+    get after() {
+      return cells.map((_, i) => after(i));
+    },
     ...(putBack && { putBackTurns: putBack.turns }),
     ...(keptFromPutBack && { keptFromPutBack }),
     shift: weighted(at.map(({ weight, shift }) => [weight, shift])),
@@ -80,7 +90,21 @@ export function optionOf(change: Change, steps: number, question: Places): Optio
     most: Math.max(...at.map(({ gain }) => gain)),
     reach: Math.max(...at.map(({ want, shift }) => (want === 0 ? 0 : Math.sign(want) * shift))),
     grip: weighted(at.map(({ weight, grip }) => [weight, grip])),
-    elsewhere: meanElsewhere(moved, targets),
+    get elsewhere() {
+      return meanElsewhere(cells.map(movedIn), targets);
+    },
+  };
+}
+
+/** The changed car in each cell of the question, driven there once it is first asked for. */
+function cellsOnceAsked(effect: Effect, { places, cells }: Places): (i: number) => Cell {
+  const known: Cell[] = [];
+  const corners = places.corners.flatMap((corner) => phaseNames.map(() => corner));
+  return (i) => {
+    const [before, corner] = [cells[i], corners[i]];
+    if (before === undefined || corner === undefined) throw new Error(`no cell ${i}`);
+    known[i] ??= cellIn(effect, corner, before.phase, before);
+    return known[i];
   };
 }
 
@@ -100,16 +124,8 @@ function cellMoved(before: Cell, after: Cell): Moved {
   };
 }
 
-function isAt({ corner, phase }: Moved, target: Target): boolean {
+function isAt({ corner, phase }: Pick<Moved, "corner" | "phase">, target: Target): boolean {
   return phase === target.phase && target.corners.some(({ name }) => name === corner);
-}
-
-function meanMoved(moved: readonly Moved[], target: Target): { shift: number; grip: number } {
-  const here = moved.filter((cell) => isAt(cell, target));
-  return {
-    shift: mean(here.map(({ shift }) => shift)),
-    grip: mean(here.map(({ grip }) => grip)),
-  };
 }
 
 /** How much nearer a shift brings a place to what was asked: |want| − |want − shift|. */

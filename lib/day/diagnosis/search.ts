@@ -67,13 +67,13 @@ export function searchLever(place: LeverPlace, places: Places, leastFelt: number
   const [best] = options.sort((a, b) => b.gain - a.gain);
   if (best !== undefined) return { place, option: best };
   const failed = up.reach >= down.reach ? up : down;
-  return { place, why: failed.why ?? { code: "end-of-range" } };
+  return { place, why: failed.why?.() ?? { code: "end-of-range" } };
 }
 
 interface Way {
   readonly option?: Option;
-  /** Where there is no option. */
-  readonly why?: WhyNot;
+  /** Where there is no option; of few attempts it is asked. */
+  readonly why?: () => WhyNot;
   /** How far it came the way that was asked, m/s². */
   readonly reach: number;
   /** More steps cannot be made either. */
@@ -93,17 +93,28 @@ function searchWay(place: LeverPlace, step: number, places: Places, leastFelt: n
 }
 
 function attemptAt(one: Change, steps: number, places: Places, leastFelt: number): Way {
+  return orRefused<Way>(
+    () => {
+      const option = optionOf(timesSteps(one, steps), steps, places);
+      const { reach, effect } = option;
+      const [broken] = effect.broken;
+      if (broken !== undefined)
+        return { why: () => ({ code: "breaks-limit", margin: broken }), reach, refused: true };
+      if (!isWorthIt(option, places, leastFelt))
+        return { why: () => whyNot(option, places, leastFelt), reach };
+      void [effect.moved, option.elsewhere]; // a proposal tells of every corner: refused here, if it is
+      return { option, reach };
+    },
+    (refusal) => ({ why: () => ({ code: "refused", refusal }), reach: -Infinity, refused: true }),
+  );
+}
+
+function orRefused<T>(work: () => T, otherwise: (refusal: Refusal) => T): T {
   try {
-    const option = optionOf(timesSteps(one, steps), steps, places);
-    const { reach } = option;
-    const [broken] = option.effect.broken;
-    if (broken !== undefined)
-      return { why: { code: "breaks-limit", margin: broken }, reach, refused: true };
-    if (isWorthIt(option, places, leastFelt)) return { option, reach };
-    return { why: whyNot(option, places, leastFelt), reach };
+    return work();
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    return { why: { code: "refused", refusal: error }, reach: -Infinity, refused: true };
+    return otherwise(error);
   }
 }
 
@@ -115,7 +126,11 @@ function isWorthIt({ most, gain }: Option, { targets }: Places, leastFelt: numbe
 function whyNot(option: Option, { targets }: Places, leastFelt: number): WhyNot {
   const { reach, most } = option;
   if (reach <= 0) return { code: "wrong-way" };
-  if (reach < leastFelt) return { code: "too-small", reach, ...actsIn(option, leastFelt) };
+  if (reach < leastFelt)
+    return orRefused<WhyNot>(
+      () => ({ code: "too-small", reach, ...actsIn(option, leastFelt) }),
+      (refusal) => ({ code: "refused", refusal }),
+    );
   if (targets.length > 1 && most >= leastFelt) return { code: "takes-elsewhere" };
   return { code: "too-far", reach };
 }

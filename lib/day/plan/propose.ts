@@ -2,7 +2,7 @@ import { phaseNames } from "../../balance/phases.js";
 import type { StandingCar } from "../../balance/standing-car.js";
 import type { Car, CarLever } from "../../car/car.js";
 import type { Change, End, EndLever } from "../../change/change.js";
-import { type Baseline, baselineOf, effectOf } from "../../change/effect.js";
+import { type Baseline, baselineOf, standingEffectOf } from "../../change/effect.js";
 import { whyNotRanked } from "../../change/ranked.js";
 import { possibleChanges } from "../../change/steps.js";
 import { Refusal } from "../../refusal.js";
@@ -66,7 +66,7 @@ function smallestFelt(one: Change, before: Baseline, leastFelt: number): Candida
 /** The greatest shift in any phase with the seats put back; nothing when a limit is broken. */
 function shiftOf(change: Change, before: Baseline): number | undefined {
   try {
-    const effect = effectOf(change, before);
+    const effect = standingEffectOf(change, before);
     const { moved, broken } = effect.putBack ?? effect;
     if (broken.length > 0) return undefined;
     const shifts = phaseNames.map((name) => moved.phases[name].understeerMargin);

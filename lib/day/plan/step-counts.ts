@@ -33,7 +33,8 @@ export function timesSteps(one: Change, count: number): Change {
 
 /**
  * Tries more and more steps until an attempt is final. The largest is tried second: when even that
- * falls short, those between are not worth trying.
+ * falls short, those between are not worth trying. Below a count that falls short all others are
+ * taken to do so too.
  *
  * @returns the final attempt, or the last one; nothing when there is no count
  */
@@ -49,8 +50,17 @@ export function tryCounts<T>(
   if (isFinal(first) || most === undefined) return first;
   const last = attempt(most);
   if (fallsShort(last)) return last;
-  for (const count of more) {
-    const between = attempt(count);
+  let [from, to] = [0, more.length];
+  const tried = new Map<number, T>();
+  while (from < to) {
+    const half = Math.floor((from + to) / 2);
+    const between = attempt(more[half] as number);
+    tried.set(half, between);
+    if (fallsShort(between)) from = half + 1;
+    else to = half;
+  }
+  for (let i = from; i < more.length; i++) {
+    const between = tried.get(i) ?? attempt(more[i] as number);
     if (isFinal(between)) return between;
   }
   return last;

@@ -3,7 +3,7 @@ import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import { applyChange } from "../../change/apply.js";
 import type { Change } from "../../change/change.js";
-import { type Baseline, baselineOf, effectOf } from "../../change/effect.js";
+import { type Baseline, baselineOf, standingEffectOf } from "../../change/effect.js";
 import { type Cell, cellsOf } from "../debrief/cells.js";
 import type { PhaseShifts } from "../plan/sheet-row.js";
 import type { VenueCorner } from "../plan/venue.js";
@@ -51,7 +51,7 @@ export interface Made {
 export function made(change: Change, car: Car, known: Car): Made {
   applyChange(car, change); // refuses before anything is worked out
   const before = car === known ? knownBaseline(known) : baselineOf(standingCar(car, known));
-  const effect = effectOf(change, before);
+  const effect = standingEffectOf(change, before);
   const { car: after, broken } = effect.putBack ?? effect;
   return { car: after, broken: broken.length > 0 };
 }

@@ -3,7 +3,7 @@ import { reader, spell } from "../reader.js";
 import type { FigureSpec, Inputs, ValuesOf } from "../spec.js";
 import { words } from "../words.js";
 import { addressCopied } from "./copy.js";
-import { element, hide } from "./element.js";
+import { element, hide, isInPage } from "./element.js";
 import { canShare, pageFile, shareAddress } from "./share-link.js";
 
 const copy = async (address: string): Promise<string> =>
@@ -22,6 +22,7 @@ export function linkFigure<I extends Inputs>(
   controls: HTMLElement,
   take: (values: Readonly<Record<string, number>>) => void,
 ): (values: ValuesOf<I>) => void {
+  if (!isInPage()) return () => {};
   const button = element("button", { type: "button", class: "link", hidden: true }, words.link);
   const told = element("span", { class: "told", role: "status" });
   const fault = element("p", { class: "fault", role: "alert", hidden: true });

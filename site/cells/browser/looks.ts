@@ -1,4 +1,4 @@
-import { effect } from "@preact/signals-core";
+import { effect, signal } from "@preact/signals-core";
 import { today } from "@rollbook/lib";
 import { openUnasked, predictionOf, seenAfter } from "../../store/predictions.js";
 import { spell } from "../reader.js";
@@ -9,6 +9,11 @@ import { hurryButton } from "./hurry.js";
 
 const shortestSentence = 8; // letters
 const longestSentence = 300;
+
+const lookedInto = signal<ReadonlySet<string>>(new Set());
+
+/** Whether a figure that is there asks for looks after this prediction, wherever it stands. */
+export const isLookedInto = (prediction: string): boolean => lookedInto.value.has(prediction);
 
 /** What a figure asks of a reader who has filed a prediction. */
 export interface Looks<Values> {
@@ -52,6 +57,7 @@ export function looksOf<const I extends Inputs>(
   prediction: string,
   spec: FigureSpec<I>,
 ): Looks<ValuesOf<I>> {
+  lookedInto.value = new Set([...lookedInto.peek(), prediction]);
   const seen = seenAfter(prediction);
   const looks = looksLeft(spec);
   const items = looks.map(({ ask }) => {

@@ -10,8 +10,9 @@ import { predictInner } from "../inner-html.js";
 import { spell } from "../reader.js";
 import type { PredictSpec } from "../spec.js";
 import { words } from "../words.js";
-import { element, placeOf } from "./element.js";
+import { element, inRoom, placeOf } from "./element.js";
 import { hurryButton } from "./hurry.js";
+import { isLookedInto } from "./looks.js";
 import { drawnBeside, drawPrediction } from "./sketch.js";
 import { fill } from "./trusted.js";
 
@@ -93,7 +94,7 @@ function outcomeOf(spec: PredictSpec, own: Filed | undefined, isExplained: boole
 
 /** The figure that a question opens, if one belongs to it, with the reasons below it. */
 function figureWith(reasons: Element, question: string): Element | null {
-  const figure = document.querySelector(`[data-explained="${question}"]`);
+  const figure = inRoom(`[data-explained="${question}"]`);
   figure?.after(reasons);
   if (figure) reasons.classList.add("explanation");
   return figure;
@@ -139,7 +140,8 @@ export function predict(spec: PredictSpec): void {
     const own = predictionOf(spec.id).now.value;
     const unasked = openUnasked().now.value;
     const isOpen = own !== undefined || unasked;
-    const isExplained = unasked || (isOpen && (!figure || seenAfter(spec.id).now.value.saw !== ""));
+    const waits = figure !== null || isLookedInto(spec.id);
+    const isExplained = unasked || (isOpen && (!waits || seenAfter(spec.id).now.value.saw !== ""));
     form.hidden = isOpen;
     undo.hidden = !isOpen;
     undo.textContent = own === undefined ? words.askMe : words.takeBack;

@@ -12,7 +12,7 @@ import { beam, strutCorner, wishbones } from "../linkage/reference-corners.js";
 const MOST_ASIDE = 0.05; // m of a joint from where the tests of linkages have it
 
 /** How many cars a law is tried on: more in the nightly run. */
-export const RUNS = Number(process.env.LAW_RUNS ?? 300);
+export const RUNS = Number(process.env.LAW_RUNS ?? 150);
 
 /** Masses are put where a car has them, so that not nearly all cars fall on their nose. */
 const likely: Readonly<Record<string, readonly [number, number]>> = {

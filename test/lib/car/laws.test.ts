@@ -18,7 +18,7 @@ import { anyCar, RUNS } from "./any-car.js";
 vi.setConfig({ testTimeout: 60_000 + 100 * RUNS });
 
 const runs = { numRuns: RUNS };
-const few = { numRuns: Math.ceil(RUNS / 20) }; // 15 cars: the balance of each is found eight times over
+const few = { numRuns: Math.ceil(RUNS / 20) }; // 8 cars: the balance of each is found eight times over
 const acceleration = fc.double({ min: -20, max: 20, noNaN: true });
 
 /** Every number in a result, wherever it is. */

@@ -142,7 +142,7 @@ export async function chooseUnits(page: Page, units: "metric" | "us"): Promise<v
 }
 
 /** Files every prediction of the page, so that all sliders open; that a hand can do it is tested once, with the questions. */
-export const fileAllPredictions = (page: Page): Promise<void> => page.evaluate(fileEvery);
+export const fileAllPredictions = (page: Page): Promise<void> => page.evaluate(fileEvery, false);
 
 /** What a figure shows: each mark with its attributes in a fixed order, and its sentence. */
 export const shownBy = (page: Page, id: string): Promise<string> =>

@@ -10,6 +10,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "figures.test.ts": ["every chapter"],
   "firefox.test.ts": ["every chapter", "index", "your-car", "workshop"],
   "frames.test.ts": ["every chapter"],
+  "jupyter.test.ts": [],
   "your-car.test.ts": ["your-car", "01-load-transfer"],
   "tyre.test.ts": ["your-car"],
   "lent-pages.test.ts": ["index"],

@@ -74,54 +74,87 @@ async function expectWordsInside(page: Page) {
   }
 }
 
-/** Each figure stands in a table too, with its columns named apart, which follows the sliders. */
+/** What is wrong with a figure's table: columns of one name, a row cut short, words in place of numbers, a slider that it does not follow. Runs in the page. */
+function tableFaults(figure: Element): string[] {
+  const fold = figure.querySelector("details.numbers") as HTMLDetailsElement;
+  const tables = [...fold.querySelectorAll("table")];
+  const faults = tables.length > 0 ? [] : ["no table"];
+  for (const { tHead, tBodies } of tables) {
+    const head = [...(tHead?.rows[0]?.cells ?? [])].map(({ textContent }) => textContent);
+    const rows = [...(tBodies[0]?.rows ?? [])];
+    if (new Set(head).size !== head.length) faults.push(`two columns of one name: ${head}`);
+    if (rows.length === 0 || rows.some(({ cells }) => cells.length !== head.length))
+      faults.push(`rows do not fit ${head}`);
+  }
+  const sliders = [...figure.querySelectorAll<HTMLInputElement>("input[type=range]")];
+  const before = fold.textContent;
+  for (const slider of sliders) {
+    slider.value = slider.value === slider.max ? slider.min : slider.max;
+    slider.dispatchEvent(new Event("input", { bubbles: true }));
+  }
+  if (sliders.length > 0 && fold.textContent === before) faults.push("does not follow");
+  if (/NaN|undefined|Infinity/.test(`${before} ${fold.textContent}`)) faults.push("no number");
+  return faults;
+}
+
 async function expectTables(page: Page) {
-  for (const { id, sliders } of await figuresOn(page)) {
-    const fold = page.locator(`#${id} > details.numbers`);
-    await fold.locator("summary").click();
-    await fold.locator("table").first().waitFor();
-    const tables = await fold.locator("table").evaluateAll((all) =>
-      (all as HTMLTableElement[]).map(({ tHead, tBodies }) => ({
-        head: [...(tHead?.rows[0]?.cells ?? [])].map(({ textContent }) => textContent),
-        cells: [...(tBodies[0]?.rows ?? [])].map(({ cells }) => cells.length),
-      })),
-    );
-    expect(tables.length, id).toBeGreaterThan(0);
-    for (const { head, cells } of tables) {
-      expect(new Set(head).size, `${id}: ${head}`).toBe(head.length);
-      expect(cells.length, id).toBeGreaterThan(0);
-      expect(new Set(cells), id).toEqual(new Set([head.length]));
-    }
-    const before = await fold.textContent();
-    for (const slider of sliders) {
-      await page.locator(`#${slider}`).press("End");
-      if ((await fold.textContent()) === before) await page.locator(`#${slider}`).press("Home");
-    }
-    if (sliders.length > 0) expect(await fold.textContent(), `${id} follows`).not.toBe(before);
-    expect(await fold.textContent(), id).not.toMatch(/NaN|undefined|Infinity/);
+  const folds = page.locator(".figure[data-live] > details.numbers");
+  await folds.evaluateAll((all) => {
+    for (const fold of all as HTMLDetailsElement[]) fold.open = true;
+  });
+  for (const { id } of await figuresOn(page)) {
+    const figure = page.locator(`#${id}`);
+    await figure.locator("details.numbers table").first().waitFor();
+    expect(await figure.evaluate(tableFaults), id).toEqual([]);
   }
 }
 
-/** Where the parts of a slider's row are, once it is in view. Runs in the page. */
-function rowNow(row: Element) {
-  row.scrollIntoView({ block: "center", behavior: "instant" });
-  const input = row.querySelector("input[type=range]") as HTMLInputElement;
-  const middleOf = (part: Element) => {
-    const { x, y, width, height } = part.getBoundingClientRect();
-    return { x: x + width / 2, y: y + height / 2 };
-  };
-  const { min, max, valueAsNumber } = input;
-  return {
-    range: input.getBoundingClientRect().toJSON() as DOMRect,
-    buttons: [...row.querySelectorAll("button")].map(middleOf),
-    low: valueAsNumber < (Number(min) + Number(max)) / 2,
-    least: min,
-  };
+/** A slider's row, and where its range lies once it is in view. Runs in the page. */
+function rangeNow(input: Element) {
+  input.scrollIntoView({ block: "center", behavior: "instant" });
+  return input.getBoundingClientRect().toJSON() as DOMRect;
 }
 
-/** What the number box of a slider's row holds. Runs in the page. */
-const numberIn = (row: Element): string =>
-  (row.querySelector("input[type=number]") as HTMLInputElement).value;
+/**
+ * What is wrong with a figure's rows of sliders for who has a mouse: something lies over a range, a step
+ * button or a number box, a click on a button or a typed number moves nothing. Runs in the page.
+ */
+function rowFaults(figure: Element): string[] {
+  const within = (part: Element, share: number) => {
+    part.scrollIntoView({ block: "nearest", behavior: "instant" });
+    const { x, y, width, height } = part.getBoundingClientRect();
+    const on = document.elementFromPoint(x + width * share, y + height / 2);
+    return on !== null && (part.contains(on) || on.contains(part));
+  };
+  return [...figure.querySelectorAll(".slider:has(input[type=range])")].flatMap((row) => {
+    const [range, box] = [...row.querySelectorAll("input")] as [HTMLInputElement, HTMLInputElement];
+    const [down, up] = [...row.querySelectorAll("button")] as [
+      HTMLButtonElement,
+      HTMLButtonElement,
+    ];
+    const moves = (act: () => void, how: string): string[] => {
+      const before = box.value;
+      act();
+      return box.value === before ? [`${range.id} by ${how}`] : [];
+    };
+    const type = () => {
+      box.value = range.min;
+      box.dispatchEvent(new Event("input", { bubbles: true }));
+    };
+    const covered = [range, box, down, up].filter((part) =>
+      [0.1, 0.5, 0.85].some((share) => !within(part, share)),
+    );
+    range.value = String((Number(range.min) + Number(range.max)) / 2);
+    range.dispatchEvent(new Event("input", { bubbles: true }));
+    return [
+      ...covered.map(({ outerHTML }) => `${range.id}: something lies over ${outerHTML}`),
+      ...moves(() => up.click(), "step up"),
+      ...moves(() => down.click(), "step down"),
+      ...moves(type, "number box"),
+      ...(range.value === range.min ? [] : [`${range.id} does not follow its number box`]),
+    ];
+  });
+}
 
 /** The page starts, live, from the very picture that the kernel left. */
 async function expectKernelPictures(page: Page) {
@@ -138,6 +171,13 @@ async function expectKernelPictures(page: Page) {
   }
 }
 
+/** Focuses a slider; gives the key that moves it furthest. Runs in the page. */
+function takeHold(slider: Element): "Home" | "End" {
+  const { value, max } = slider as HTMLInputElement;
+  (slider as HTMLInputElement).focus();
+  return value === max ? "Home" : "End";
+}
+
 /** Figures follow every slider by keyboard, hold their axes, and go back on reset. */
 async function expectKeyboard(page: Page) {
   for (const { id, sliders, named } of await figuresOn(page)) {
@@ -149,22 +189,20 @@ async function expectKeyboard(page: Page) {
         return [...copy.querySelectorAll("svg")].map((svg) => svg.outerHTML).join("");
       });
     const [start, axes] = [await shownBy(page, id), await frame()];
+    let before = start;
     for (const slider of sliders) {
-      const before = await shownBy(page, id);
-      await page.locator(`#${slider}`).focus();
-      const atEnd = await page.locator(`#${slider}`).evaluate((input) => {
-        const { value, max } = input as HTMLInputElement;
-        return value === max;
-      });
-      await page.keyboard.press(atEnd ? "Home" : "End");
-      expect(await shownBy(page, id), `${slider} moves its figure`).not.toBe(before);
+      await page.keyboard.press(await page.locator(`#${slider}`).evaluate(takeHold));
+      const after = await shownBy(page, id);
+      expect(after, `${slider} moves its figure`).not.toBe(before);
+      before = after;
     }
     for (const row of named) {
-      const before = await shownBy(page, id);
       await page.locator(`#${row} button:not([aria-pressed=true])`).last().focus();
       await page.keyboard.press("Enter");
       expect(await page.locator(`#${row} button[aria-pressed=true]`).count()).toBe(1);
-      expect(await shownBy(page, id), `${row} moves its figure`).not.toBe(before);
+      const after = await shownBy(page, id);
+      expect(after, `${row} moves its figure`).not.toBe(before);
+      before = after;
     }
     expect(await frame(), `${id} holds its axes`).toBe(axes);
     await page.locator(`#${id} button.reset`).click();
@@ -172,32 +210,19 @@ async function expectKeyboard(page: Page) {
   }
 }
 
-/** Figures follow every slider by mouse, step buttons and number box. */
+/** Figures follow every slider by step buttons and number box, with nothing lying over any; and one by a real mouse. */
 async function expectMouse(page: Page) {
-  for (const { id, sliders } of await figuresOn(page)) {
-    for (const slider of sliders) {
-      const row = page.locator(`#${id} .slider`, { has: page.locator(`#${slider}`) });
-      const now = () => row.evaluate(rowNow); // its place moves as sentences grow
-      const { low, least } = await now();
-      const moves = async (act: () => Promise<void>, how: string) => {
-        const before = await row.evaluate(numberIn);
-        await act();
-        expect(await row.evaluate(numberIn), `${slider} by ${how}`).not.toBe(before);
-      };
-      for (const share of low ? [0.85, 0.1] : [0.1, 0.85])
-        await moves(async () => {
-          const { x, y, width, height } = (await now()).range;
-          await page.mouse.click(x + width * share, y + height / 2);
-        }, "mouse");
-      const atLeast = await row.locator("button").first().isDisabled();
-      for (const which of atLeast ? [1, 0, 1] : [0, 1])
-        await moves(async () => {
-          const { x = 0, y = 0 } = (await now()).buttons[which] ?? {};
-          await page.mouse.click(x, y);
-        }, "step button");
-      await moves(() => row.locator("input[type=number]").fill(least), "number box");
-      expect(await row.locator("input[type=range]").inputValue()).toBe(least);
-    }
+  const figures = await figuresOn(page);
+  for (const { id } of figures)
+    expect(await page.locator(`#${id}`).evaluate(rowFaults)).toEqual([]);
+  const [slider] = figures.flatMap(({ sliders }) => sliders);
+  if (slider === undefined) return;
+  const range = page.locator(`#${slider}`);
+  for (const share of [0.85, 0.1]) {
+    const before = await range.inputValue();
+    const { x, y, width, height } = await range.evaluate(rangeNow); // its place moves as sentences grow
+    await page.mouse.click(x + width * share, y + height / 2);
+    expect(await range.inputValue(), `${slider} by mouse`).not.toBe(before);
   }
 }
 

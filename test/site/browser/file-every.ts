@@ -1,8 +1,9 @@
-/** Answers and files every prediction that is open. Runs in the page. */
-export function fileEvery(): void {
+/** Answers and files every prediction that is open, or all but the last of a page. Runs in the page. */
+export function fileEvery(butLast: boolean): void {
   const forms = () => [...document.querySelectorAll<HTMLFormElement>("form.filing")];
   const next = () => forms().find((form) => form.getClientRects().length > 0);
-  for (let form = next(); form; form = next()) {
+  const last = butLast ? forms().at(-1) : undefined;
+  for (let form = next(); form && form !== last; form = next()) {
     form.querySelector<HTMLInputElement>("input[type=radio]")?.click();
     const reason = form.querySelector<HTMLInputElement>("input[name$=reason]");
     if (reason) reason.value = "it feels so";

@@ -5,16 +5,52 @@ import { fileEvery } from "./file-every.js";
 
 const { open } = useBrowser();
 
-/** Files every prediction of the page as a hand does. */
-async function fileAllPredictions(page: Page): Promise<void> {
-  const open = page.locator("form.filing:visible");
-  while ((await open.count()) > 0) {
-    const form = open.first();
-    await form.locator("input[type=radio]").first().check();
-    await form.locator("input[name$=reason]").fill("it feels so");
-    await form.locator(".inline input[type=radio]").first().check();
-    await form.locator("button[type=submit]").click();
+/** Files the first open prediction of the page as a hand does. */
+async function fileByHand(page: Page) {
+  const form = page.locator("form.filing:visible").first();
+  await form.locator("input[type=radio]").first().check();
+  await form.locator("input[name$=reason]").fill("it feels so");
+  await form.locator(".inline input[type=radio]").first().check();
+  await form.locator("button[type=submit]").click();
+}
+
+/** Sends every prediction off empty, then without a reason. Runs in the page. */
+function sendUnfinished(): void {
+  for (const form of document.querySelectorAll("form.filing")) {
+    const send = form.querySelector("button[type=submit]") as HTMLButtonElement;
+    send.click();
+    form.querySelector<HTMLInputElement>("input[type=radio]")?.click();
+    form.querySelector<HTMLInputElement>(".inline input[type=radio]")?.click();
+    const reason = form.querySelector("input[name$=reason]") as HTMLInputElement;
+    reason.value = "   ";
+    send.click();
   }
+}
+
+interface Replies {
+  readonly shown: string;
+  readonly toNothing: string;
+  readonly toRight: string;
+  readonly toWrong: string;
+}
+
+/** What each exercise answers to no number, to the one of its solution, and to one far off. Runs in the page. */
+function checkExercises(): Replies[] {
+  return [...document.querySelectorAll<HTMLFormElement>("form.checking")].map((form) => {
+    const shown = form.parentElement?.querySelector("output")?.textContent ?? "";
+    const number = shown.replace("−", "-").replace(/[^\d.-].*$/, "");
+    const replyTo = (text: string): string => {
+      (form.querySelector("input") as HTMLInputElement).value = text;
+      form.querySelector("button")?.click();
+      return form.querySelector(".reply")?.textContent ?? "";
+    };
+    return {
+      shown,
+      toNothing: replyTo(""),
+      toRight: replyTo(number),
+      toWrong: replyTo(String(Math.abs(Number(number)) * 2 + 1)),
+    };
+  });
 }
 
 describe.each(eachChapter)("questions of %s", (chapter) => {
@@ -23,15 +59,11 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
     const locked = page.locator("fieldset.controls:disabled");
     const before = await locked.count();
     expect(before).toBeGreaterThanOrEqual(1);
-    for (const form of await page.locator("form.filing").all()) {
-      await form.locator("button[type=submit]").click();
-      await form.locator("input[type=radio]").first().check();
-      await form.locator(".inline input[type=radio]").first().check();
-      await form.locator("input[name$=reason]").fill("   ");
-      await form.locator("button[type=submit]").click();
-    }
+    await page.evaluate(sendUnfinished);
     expect(await locked.count()).toBe(before);
-    await fileAllPredictions(page);
+    await fileByHand(page);
+    expect(await locked.count()).toBeLessThan(before);
+    await page.evaluate(fileEvery, false);
     expect(await locked.count()).toBe(0);
 
     // the filed prediction stands beside the model's answer, also after a reload, and is given back
@@ -40,29 +72,19 @@ describe.each(eachChapter)("questions of %s", (chapter) => {
     await page.reload();
     expect(await outcome.textContent()).toContain("You said A");
     expect(await page.locator("fieldset.controls:disabled").count()).toBe(0);
-    const takeBack = page.getByRole("button", { name: "Take it back" });
-    while ((await takeBack.count()) > 0) await takeBack.first().click();
+    await page.getByRole("button", { name: "Take it back" }).first().click();
     expect(await page.locator("form.filing:visible").count()).toBeGreaterThanOrEqual(1);
     expect(await page.locator("fieldset.controls:disabled").count()).toBeGreaterThanOrEqual(1);
 
     // an exercise tells a right answer from a wrong one and from no number
-    for (const form of await page.locator("form.checking").all()) {
-      const section = form.locator("..");
-      await section.locator("details").last().locator("summary").click();
-      const shown = (await section.locator("output").textContent()) ?? "";
-      const number = shown.replace("−", "-").replace(/[^\d.-].*$/, "");
-      const check = async (text: string) => {
-        await form.locator("input").fill(text);
-        await form.locator("button").click();
-        return form.locator(".reply").textContent();
-      };
-      expect(await check(""), shown).toMatch(/^Type a number/);
-      expect(await check(number), shown).toMatch(/^Right/);
-      expect(await check(String(Math.abs(Number(number)) * 2 + 1)), shown).toMatch(/^Not yet/);
+    for (const { shown, toNothing, toRight, toWrong } of await page.evaluate(checkExercises)) {
+      expect(toNothing, shown).toMatch(/^Type a number/);
+      expect(toRight, shown).toMatch(/^Right/);
+      expect(toWrong, shown).toMatch(/^Not yet/);
     }
 
     // a number out of range is refused in one sentence, and what was typed is kept
-    await page.evaluate(fileEvery);
+    await page.evaluate(fileEvery, false);
     const row = page.locator(".controls .slider:not(.named)").first();
     await row.locator("input[type=number]").fill("99999");
     const max = await row.locator("input[type=number]").getAttribute("max");
@@ -180,7 +202,7 @@ it.each(eachChapter.slice(0, 1))(
       Storage.prototype.setItem = full;
       IDBObjectStore.prototype.put = full;
     });
-    await fileAllPredictions(page);
+    await fileByHand(page);
     const sign = page.locator(".not-kept", { hasText: "Not kept: your prediction." });
     const download = page.waitForEvent("download");
     await sign.getByRole("button", { name: "Save it as a file" }).click();

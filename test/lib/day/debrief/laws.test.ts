@@ -13,7 +13,7 @@ import { anyCar, RUNS } from "../../car/any-car.js";
 
 vi.setConfig({ testTimeout: 240_000 + 200 * RUNS }); // a whole day for each of many cars
 
-const numRuns = Math.ceil(RUNS / 60); // 5 cars in npm test, thousands in the long tests
+const numRuns = Math.ceil(RUNS / 60); // 3 cars in npm test, thousands in the long tests
 const report: Report = { corner: "Dip", phase: "braking in", input: "braking", balance: 2 };
 
 /** Every number in an answer, infinite travel of a car without stops apart. */
