@@ -40,7 +40,7 @@ export function listingPage(
   const main = `<h1>The cells of “${escapeHtml(title)}”</h1>
 <p>The chapter’s numbers and figures come from these cells, in this order, and from nothing else.
 <a href="${name}.html">Back to the chapter</a>, or take <a href="${name}.ipynb" download>the notebook</a>
-and run it in Jupyter.</p>
+and run it in Jupyter, with the packages @rollbook/lib and @rollbook/cells installed beside it.</p>
 ${api ? callsHtml(join(notebook), api) : ""}
 <div class="listing">${listings}</div>`;
   return shell({

@@ -9,12 +9,8 @@ import { followTheme } from "./theme.js";
 
 /** What each run of a cell did, by its name. */
 const done = new Map<string, Promise<Ran>>();
-/** Notebooks by the names of runs whose outputs may not stand in the document yet. */
-const awaited = new Map<string, string>();
-
-const placesOf = (run: string): HTMLElement[] => [
-  ...document.querySelectorAll<HTMLElement>(`[data-rollbook="${run}"]:not([data-taken])`),
-];
+/** The notebook of each run; its outputs may not stand in the document yet. */
+const notebooks = new Map<string, string>();
 
 async function bring(place: HTMLElement, ran: Promise<Ran>, notebook: string): Promise<void> {
   place.dataset.taken = "";
@@ -29,15 +25,17 @@ async function bring(place: HTMLElement, ran: Promise<Ran>, notebook: string): P
 /** Brings to life what has come into the document since. */
 function look(): void {
   for (const note of document.querySelectorAll('[data-still="all"]')) note.remove();
-  for (const [run, notebook] of awaited) {
+  const places = document.querySelectorAll<HTMLElement>("[data-rollbook]:not([data-taken])");
+  for (const place of places) {
+    const { rollbook: run = "" } = place.dataset;
     const ran = done.get(run);
-    if (ran) for (const place of placesOf(run)) void bring(place, ran, notebook);
+    if (ran) void bring(place, ran, notebooks.get(run) ?? "");
   }
 }
 
 function take({ run, notebook, kernel = run, cells }: Run): void {
   if (cells && !done.has(run)) done.set(run, replay(kernel, cells));
-  awaited.set(run, notebook);
+  notebooks.set(run, notebook);
   look();
 }
 
