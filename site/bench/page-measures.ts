@@ -38,7 +38,8 @@ interface Weight {
   readonly requests: number;
 }
 
-async function slowPage(browser: Browser): Promise<Page> {
+/** A phone's page, slowed down. */
+export async function slowPage(browser: Browser): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 412, height: 915 } });
   const page = await context.newPage();
   const session = await context.newCDPSession(page);

@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { compared } from "../bench/beside/compare.js";
 import { buildTimes } from "../bench/build-times.js";
 import { keepTable } from "../bench/keep-table.js";
+import { livingTimes } from "../bench/living-times.js";
 import { mapTimes } from "../bench/map-times.js";
 import { paddockLoad } from "../bench/paddock-load.js";
 import { pageTimes } from "../bench/page-times.js";
@@ -31,6 +32,7 @@ const measured = async (): Promise<string> =>
     ...buildTimes(),
     ...solverTimes(),
     ...(await pageTimes()),
+    ...(await livingTimes()),
     ...(await mapTimes()),
     ...(await paddockLoad()),
   ]);

@@ -14,6 +14,11 @@ export function element<K extends keyof HTMLElementTagNameMap>(
   return made;
 }
 
+/** Hides an element, or lets it be seen, and touches none that is so already: a picture that plays asks in every frame. */
+export function hide(one: HTMLElement, isHidden: boolean): void {
+  if (one.hidden !== isHidden) one.hidden = isHidden;
+}
+
 /** Where the cells that run now find what the kernel left: the page, or one output of a front end. */
 let room: ParentNode = document;
 

@@ -2,7 +2,7 @@ import { linkToFigure, wantedFrom } from "../figure-link.js";
 import { reader, spell } from "../reader.js";
 import type { FigureSpec, Inputs, ValuesOf } from "../spec.js";
 import { words } from "../words.js";
-import { element, isInPage } from "./element.js";
+import { element, hide, isInPage } from "./element.js";
 import { canShare, pageFile, shareAddress } from "./share-link.js";
 import { stateCopied } from "./state-link.js";
 
@@ -52,8 +52,8 @@ export function linkFigure<I extends Inputs>(
 
   return (values) => {
     end = linkToFigure(id, inputs, values);
-    button.hidden = end === undefined;
+    hide(button, end === undefined);
     told.textContent = "";
-    fault.hidden = true;
+    hide(fault, true);
   };
 }

@@ -133,7 +133,7 @@ class LiveFigure<const I extends Inputs> {
     return this.#stage.flatMap(({ panel }, index) => tablesOf(panel, drawn[index] ?? []));
   }
   #say(sentence: string): string {
-    this.says.textContent = sentence;
+    if (this.says.textContent !== sentence) this.says.textContent = sentence;
     return sentence;
   }
   /** Answers what the figure says now. */

@@ -2,8 +2,9 @@ import type { Parameter } from "@rollbook/lib";
 import { shownRange } from "../../say/shown-range.js";
 import { format, fromShown, toShown, unitOf } from "../../say/units.js";
 import { reader, spell } from "../reader.js";
+import { setAttributes } from "../svg-element.js";
 import { words } from "../words.js";
-import { element } from "./element.js";
+import { element, hide } from "./element.js";
 import { namedChoice, type Slider } from "./named-choice.js";
 
 const tidy = (value: number): number => Number(value.toPrecision(12));
@@ -66,11 +67,11 @@ class LiveSlider implements Slider {
     const { quantity } = this.parameter;
     range.value = String(value);
     const text = format(quantity, this.#toSi(value), decimals, reader.units);
-    range.setAttribute("aria-valuetext", text);
+    setAttributes(range, { "aria-valuetext": text });
     less.disabled = value <= min;
     more.disabled = value >= max;
     box.removeAttribute("aria-invalid");
-    fault.hidden = true;
+    hide(fault, true);
   }
   #move(value: number): void {
     const { min, max, decimals } = this.#shown;

@@ -14,5 +14,5 @@ export function askFirst(): void {
     });
     return button;
   });
-  place.after(element("p", { class: "choosing" }, ...buttons.flatMap((one) => [one, " "])), said);
+  place.after(element("p", { class: "choosing" }, ...buttons), said);
 }

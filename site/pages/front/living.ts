@@ -15,8 +15,7 @@ import { words } from "../../say/front.js";
 const SPEED = 60 / 3.6; // m/s
 const BEGIN = 0.1; // s, before the hands move
 const HANDS = 0.2; // s that they take
-const SHOWN = 1.2; // s in the picture
-const END = 2.4; // s that are driven: then nothing moves any more
+const SHOWN = 1.8; // s that are driven and shown: by then next to nothing moves, and the sentence tells what the picture shows
 const STEP = 0.02; // s
 
 const inputs = {
@@ -62,7 +61,7 @@ function turnsOf(car: Car): (stiffness: number) => Turned {
 }
 
 function turnedWith(car: HandlingCar, steer: number): Turned {
-  const driving = { speed: SPEED, duration: END, step: STEP };
+  const driving = { speed: SPEED, duration: SHOWN, step: STEP };
   const hands = (time: number) => Math.min(1, Math.max(0, (time - BEGIN) / HANDS));
   return {
     moments: drive(car, { ...driving, steer: (time) => steer * hands(time) }),
@@ -95,7 +94,7 @@ export function livingCar(): FigureSpec<typeof inputs> {
     panels: [panelOf("front"), panelOf("rear")],
     says: ({ stiffness }) => {
       const [now, own] = [turned(stiffness), turned(1)];
-      const [after, before] = [at(now.moments, END).load, at(own.moments, END).load];
+      const [after, before] = [at(now.moments, SHOWN).load, at(own.moments, SHOWN).load];
       if (stiffness === 1)
         return words.asItIs(newtons(before.front.right), newtons(before.rear.right));
       const loads = {

@@ -164,6 +164,21 @@ export const words = {
   sureToForget:
     "Forget all answers on this device? Save them as a file first if you may want them.",
   forgotten: "All answers are forgotten.",
+  path: "Your path through the chapters",
+  pathKept: (count: number) =>
+    count === 0
+      ? "Nothing was predicted or solved in the chapters on this device yet."
+      : `What you predicted, saw and solved at ${count} ${count === 1 ? "place" : "places"} of the chapters is kept on this device, and nowhere else. As a file it comes along to another one.`,
+  pathSave: "Save my path as a file",
+  pathFileName: "rollbook-path.json",
+  pathRead: "Add a path from a file",
+  pathAdded: (count: number) =>
+    `${count} ${count === 1 ? "place" : "places"} of the file taken in; what you wrote here stays as it is.`,
+  pathFault: {
+    "too-large": "The file is too large to hold a path.",
+    "not-a-path": "The file does not hold a path through this course.",
+    "other-version": "The file is of another version of the course.",
+  },
   group: "Count a group",
   groupIntro:
     "Choose the files of several members. They are counted here, in this page, by topic, over those who took both checks; no names, nothing is kept.",

@@ -78,8 +78,8 @@ it("plays to its end, pauses, and is taken by keys", async () => {
   await page.keyboard.press("Enter");
   expect([await play.textContent(), await time()]).toEqual(["Play", "0.4"]);
   await page.keyboard.press("Enter");
-  await frameAt(1300);
-  expect([await play.textContent(), await time()]).toEqual(["Play", "1.2"]);
+  await frameAt(1900);
+  expect([await play.textContent(), await time()]).toEqual(["Play", "1.8"]);
 });
 
 it("moves by itself for nobody who asked for less motion, and one switch stops it on every page", async () => {
@@ -89,7 +89,7 @@ it("moves by itself for nobody who asked for less motion, and one switch stops i
   await step.click();
   expect(await calm.page.locator("#living-car-time-range").inputValue()).toBe("0");
   await step.click();
-  expect(await calm.page.locator("#living-car-time-range").inputValue()).toBe("0.2");
+  expect(await calm.page.locator("#living-car-time-range").inputValue()).toBe("0.3");
 
   const { page } = await open("index");
   await page.locator("#motion").click();

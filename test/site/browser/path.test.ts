@@ -1,7 +1,7 @@
 import { today } from "@rollbook/lib";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { useBrowser } from "./browser.js";
+import { savedText, useBrowser } from "./browser.js";
 
 const { open } = useBrowser();
 const chapter = "01-load-transfer";
@@ -66,6 +66,25 @@ describe("the first page", () => {
     expect(await page.locator("#review .question").count()).toBe(0);
     await page.getByRole("link", { name: "And harder?" }).click();
     expect(await page.locator(`#${exercise} .reply`).textContent()).toContain("Due again today");
+  });
+
+  it("goes along to another device as a file, which adds what is missing there", async () => {
+    const { page } = await open("questions", { keeps: keepsFrom(today() - 1) });
+    await page.getByRole("link", { name: "Your answers" }).click();
+    const saving = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save my path as a file" }).click();
+    const text = await savedText(await saving);
+    const other = await open("questions");
+    await other.page.getByRole("link", { name: "Your answers" }).click();
+    const file = { name: "path.json", mimeType: "application/json", buffer: Buffer.from(text) };
+    await other.page.getByLabel("Add a path from a file").setInputFiles(file);
+    await expect
+      .poll(() => other.page.locator("#file").textContent())
+      .toContain("2 places of the file taken in");
+    await other.page.goto(other.page.url().replace(/questions.*/, "index.html"));
+    expect(await step(other.page).locator(".done").textContent()).toBe(
+      "1 of 2 predicted · 1 of 2 seen · 1 of 6 solved",
+    );
   });
 
   it("makes the menu that of a kind of reader, on every page, and whole again", async () => {

@@ -10,8 +10,10 @@ import {
 import { saveFile } from "@rollbook/page";
 import { words } from "../../../say/questions/words.js";
 import { answers, keepAnswers } from "../../../store/answers.js";
+import { pathFromFile, pathToFile } from "../../../store/path-file.js";
 import { Button } from "../../../ui/button.js";
 import { FileInput } from "../../../ui/file-input.js";
+import { addPath, pathDone } from "../path-done.js";
 import { topicOf } from "./ask.js";
 
 const save = (): void => saveFile(words.fileName, answersToFile(answers.now.value));
@@ -95,7 +97,39 @@ function Chooser({
   );
 }
 
-/** Answers as a file: save, add, forget; and a group counted from its files. */
+const savePath = (): void => saveFile(words.pathFileName, pathToFile(pathDone()));
+
+async function takePath([file]: readonly File[]): Promise<string> {
+  if (!file) return "";
+  const read = pathFromFile(await textOf(file));
+  if ("fault" in read) return words.pathFault[read.fault];
+  const { count, isKept } = await addPath(read.places);
+  return words.pathAdded(count) + (isKept ? "" : ` ${words.notKept}`);
+}
+
+/** What was done in the chapters as a file, to go on with on another device. */
+function PathFile() {
+  const told = useSignal("");
+  return (
+    <>
+      <h3>{words.path}</h3>
+      <p>{words.pathKept(pathDone().length)}</p>
+      <p class="doing">
+        <Button work={savePath}>{words.pathSave}</Button>
+      </p>
+      <Chooser
+        id="path-file"
+        label={words.pathRead}
+        take={async (files) => {
+          told.value = await takePath(files);
+        }}
+      />
+      <p role="status">{told.value}</p>
+    </>
+  );
+}
+
+/** Answers as a file: save, add, forget; the path as a file; and a group counted from its files. */
 export function FilePart() {
   const told = useSignal("");
   const group = useSignal<Group | undefined>(undefined);
@@ -121,6 +155,7 @@ export function FilePart() {
         <Button work={forget}>{words.forget}</Button>
       </p>
       <p role="status">{told.value}</p>
+      <PathFile />
       <h3>{words.group}</h3>
       <p>{words.groupIntro}</p>
       <Chooser id="group-files" label={words.groupFiles} multiple take={count} />
