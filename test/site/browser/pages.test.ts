@@ -67,11 +67,13 @@ async function expectLinksLead(page: Page): Promise<void> {
 
 const scrollWidth = (page: Page) => page.evaluate(() => document.documentElement.scrollWidth);
 
-/** No side scroll on a phone, nor where text is twice as large; and no word cut off there. */
+/** No side scroll and a head of one line on a phone; no side scroll where text is twice as large, and no word cut off there. */
 async function expectWordsInside(page: Page): Promise<void> {
   for (const width of [360, 320]) {
     await page.setViewportSize({ width, height: 740 });
     expect(await scrollWidth(page), `at ${width} px`).toBeLessThanOrEqual(width);
+    const head = await page.locator(".masthead").boundingBox();
+    expect(head?.height, `a head of one line at ${width} px`).toBeLessThan(64);
   }
   await page.setViewportSize({ width: 1280, height: 900 });
   const cut = await page.evaluate(() => {
