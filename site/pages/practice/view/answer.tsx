@@ -42,20 +42,16 @@ export function CausePart({
   );
 }
 
-/** As many are to be chosen as were changed; where it is worked they stand chosen. */
-function Causes({
-  causes,
-  count,
-  worked,
-  labelOf,
-  file,
-}: {
+interface Asked {
   readonly causes: readonly Change[];
   readonly count: number;
   readonly worked: readonly Change[] | undefined;
   readonly labelOf: (change: Change) => string;
   readonly file: (causes: readonly Change[]) => void;
-}) {
+}
+
+/** As many are to be chosen as were changed; where it is worked they stand chosen. */
+function Causes({ causes, count, worked, labelOf, file }: Asked) {
   const chosen = useSignal<readonly Change[]>([]);
   const fault = useSignal("");
   const one = count === 1;

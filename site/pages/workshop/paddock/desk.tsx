@@ -143,6 +143,7 @@ function PhonesHere() {
   );
 }
 
+/** A phone that has joined, with what can be done about it. */
 function PhoneLine({ phone: { id, name } }: { readonly phone: PhoneSeen }) {
   const other = useSignal<string | undefined>(undefined);
   const tell = async (body: object, sentence: string) => {
@@ -169,20 +170,33 @@ function PhoneLine({ phone: { id, name } }: { readonly phone: PhoneSeen }) {
           end={rename}
         />
       )}
-      <Button
-        aria-label={`${said.rename}: ${name}`}
+      <PhoneButton
+        text={said.rename}
+        name={name}
         work={() => {
           other.value = name;
         }}
-      >
-        {said.rename}
-      </Button>
-      <Button
-        aria-label={`${said.remove}: ${name}`}
+      />
+      <PhoneButton
+        text={said.remove}
+        name={name}
         work={() => void tell({ removed: true }, said.removed(name))}
-      >
-        {said.remove}
-      </Button>
+      />
     </li>
+  );
+}
+
+interface Named {
+  readonly text: string;
+  /** Whose phone it is, to be read out. */
+  readonly name: string;
+  readonly work: () => void;
+}
+
+function PhoneButton({ text, name, work }: Named) {
+  return (
+    <Button aria-label={`${text}: ${name}`} work={work}>
+      {text}
+    </Button>
   );
 }

@@ -89,20 +89,38 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
           }}
         />
       )}
-      <Chips
-        id="talk-whose"
-        question={said.about}
-        choices={[
-          { value: "", text: said.group },
-          ...drivers.map((one) => ({ value: one.driver, text: one.driver })),
-        ]}
-        chosen={driver ?? ""}
+      <Whose
+        drivers={drivers.map((one) => one.driver)}
+        driver={driver}
         choose={(value) => {
           whose.value = value;
         }}
       />
       <Parts log={log} event={event} run={run} car={car} driver={driver} />
     </>
+  );
+}
+
+interface Asked {
+  readonly drivers: readonly string[];
+  /** Nothing: those of the group. */
+  readonly driver: string | undefined;
+  readonly choose: (driver: string) => void;
+}
+
+/** Whose reports the talk is about. */
+function Whose({ drivers, driver, choose }: Asked) {
+  return (
+    <Chips
+      id="talk-whose"
+      question={said.about}
+      choices={[
+        { value: "", text: said.group },
+        ...drivers.map((name) => ({ value: name, text: name })),
+      ]}
+      chosen={driver ?? ""}
+      choose={choose}
+    />
   );
 }
 
