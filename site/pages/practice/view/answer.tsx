@@ -71,16 +71,14 @@ function Causes({ causes, count, worked, labelOf, file }: Asked) {
         <legend>{one ? words.causeAsk : words.causesAsk}</legend>
         <div>
           {causes.map((change, i) => (
-            <label key={i}>
-              <input
-                type={one ? "radio" : "checkbox"}
-                name="cause"
-                id={`cause-${i}`}
-                checked={marked.includes(change)}
-                onChange={() => choose(change)}
-              />
-              {labelOf(change)}
-            </label>
+            <Cause
+              key={i}
+              id={`cause-${i}`}
+              type={one ? "radio" : "checkbox"}
+              label={labelOf(change)}
+              isChosen={marked.includes(change)}
+              choose={() => choose(change)}
+            />
           ))}
         </div>
       </fieldset>
@@ -94,6 +92,23 @@ function Causes({ causes, count, worked, labelOf, file }: Asked) {
         </Button>
       )}
     </>
+  );
+}
+
+interface OneCause {
+  readonly id: string;
+  readonly type: "radio" | "checkbox";
+  readonly label: string;
+  readonly isChosen: boolean;
+  readonly choose: () => void;
+}
+
+function Cause({ id, type, label, isChosen, choose }: OneCause) {
+  return (
+    <label>
+      <input type={type} name="cause" id={id} checked={isChosen} onChange={choose} />
+      {label}
+    </label>
   );
 }
 

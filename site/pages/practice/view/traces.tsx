@@ -105,14 +105,7 @@ function Pictures({ round: { practice }, names, look }: Pictured) {
           <Picture panel={plan} title={title} look={look} tell={tell} />
         </Captioned>
       </div>
-      <details class="traces">
-        <summary>{words.traces}</summary>
-        <div class="panels">
-          {names.map((name) => (
-            <Trace key={name} name={name} known={known} title={title} look={look} tell={tell} />
-          ))}
-        </div>
-      </details>
+      <TracesOf names={names} known={known} title={title} look={look} tell={tell} />
     </>
   );
 }
@@ -133,19 +126,28 @@ function Captioned({
   );
 }
 
-function Trace({
-  name,
-  known,
-  title,
-  look,
-  tell,
-}: {
-  readonly name: ChannelName;
+interface Traced {
   readonly known: DrivenCorner;
   readonly title: string;
   readonly look: Look;
   readonly tell: (sentence: string) => void;
-}) {
+}
+
+/** The traces, folded up. */
+function TracesOf({ names, ...traced }: Traced & { readonly names: readonly ChannelName[] }) {
+  return (
+    <details class="traces">
+      <summary>{words.traces}</summary>
+      <div class="panels">
+        {names.map((name) => (
+          <Trace key={name} name={name} {...traced} />
+        ))}
+      </div>
+    </details>
+  );
+}
+
+function Trace({ name, known, title, look, tell }: Traced & { readonly name: ChannelName }) {
   const panel = useMemo(() => chartOf(name, known), []);
   return <Picture panel={panel} title={title} look={look} tell={tell} />;
 }

@@ -143,17 +143,19 @@ function PhonesHere() {
   );
 }
 
+/** Tells the desk's machine what becomes of a phone, and the reader whether it did. */
+async function tell(id: PhoneSeen["id"], body: object, sentence: string): Promise<void> {
+  const answer = await ask(`phones/${id}`, body);
+  say(answer?.status === 200 ? sentence : said.failed);
+}
+
 /** A phone that has joined, with what can be done about it. */
 function PhoneLine({ phone: { id, name } }: { readonly phone: PhoneSeen }) {
   const other = useSignal<string | undefined>(undefined);
-  const tell = async (body: object, sentence: string) => {
-    const answer = await ask(`phones/${id}`, body);
-    say(answer?.status === 200 ? sentence : said.failed);
-  };
   const rename = () => {
     const to = (other.value ?? "").trim();
     other.value = undefined;
-    if (to !== "") void tell({ name: to }, said.renamed(to));
+    if (to !== "") void tell(id, { name: to }, said.renamed(to));
   };
   return (
     <li>
@@ -180,7 +182,7 @@ function PhoneLine({ phone: { id, name } }: { readonly phone: PhoneSeen }) {
       <PhoneButton
         text={said.remove}
         name={name}
-        work={() => void tell({ removed: true }, said.removed(name))}
+        work={() => void tell(id, { removed: true }, said.removed(name))}
       />
     </li>
   );

@@ -59,7 +59,7 @@ function WhichSheets() {
   );
 }
 
-/** The key to the cards is printed only for who says that they may see it. */
+/** Asks before the answer key goes with the cards. */
 function SureOfCards() {
   return (
     <div class="cards-sure">

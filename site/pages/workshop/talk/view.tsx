@@ -59,11 +59,10 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
   const whose = useSignal("");
   const which = useSignal(1);
   const run = runs.includes(chosen.value) ? chosen.value : latest;
-  const told = driverRuns(log, event).filter((one) => one.run === run && one.reports.length > 0);
-  const cars = [...new Set(told.map((one) => one.car))].sort((a, b) => a - b);
+  const { cars, driversOf } = reportedIn(log, event, run);
   const car = cars.includes(which.value) ? which.value : (cars[0] ?? 1);
-  const drivers = told.filter((one) => one.car === car);
-  const driver = drivers.find((one) => sameName(one.driver, whose.value))?.driver;
+  const drivers = driversOf(car);
+  const driver = drivers.find((name) => sameName(name, whose.value));
   return (
     <>
       <Chips
@@ -78,11 +77,11 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
         kind="scale"
       />
       {cars.length > 1 && (
-        <Chips
-          id="talk-car"
-          question={said.whichCar}
-          choices={cars.map((value) => ({ value, text: nameOf(log, event, value) }))}
-          chosen={car}
+        <WhichCar
+          log={log}
+          event={event}
+          cars={cars}
+          car={car}
           choose={(value) => {
             which.value = value;
             whose.value = "";
@@ -90,7 +89,7 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
         />
       )}
       <Whose
-        drivers={drivers.map((one) => one.driver)}
+        drivers={drivers}
         driver={driver}
         choose={(value) => {
           whose.value = value;
@@ -101,7 +100,36 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
   );
 }
 
-interface Asked {
+/** The cars of a run that was reported, and who of each reported it. */
+function reportedIn(log: Log, event: EventEntry, run: number) {
+  const told = driverRuns(log, event).filter((one) => one.run === run && one.reports.length > 0);
+  const cars = [...new Set(told.map((one) => one.car))].sort((a, b) => a - b);
+  const driversOf = (car: number) => told.filter((one) => one.car === car).map((one) => one.driver);
+  return { cars, driversOf };
+}
+
+interface AskedOfCars {
+  readonly log: Log;
+  readonly event: EventEntry;
+  readonly cars: readonly number[];
+  readonly car: number;
+  readonly choose: (car: number) => void;
+}
+
+/** Which car the talk is about. */
+function WhichCar({ log, event, cars, car, choose }: AskedOfCars) {
+  return (
+    <Chips
+      id="talk-car"
+      question={said.whichCar}
+      choices={cars.map((value) => ({ value, text: nameOf(log, event, value) }))}
+      chosen={car}
+      choose={choose}
+    />
+  );
+}
+
+interface AskedOfDrivers {
   readonly drivers: readonly string[];
   /** Nothing: those of the group. */
   readonly driver: string | undefined;
@@ -109,7 +137,7 @@ interface Asked {
 }
 
 /** Whose reports the talk is about. */
-function Whose({ drivers, driver, choose }: Asked) {
+function Whose({ drivers, driver, choose }: AskedOfDrivers) {
   return (
     <Chips
       id="talk-whose"
