@@ -98,10 +98,13 @@ function isLight({ whole: { stance } }: NumberedCar): boolean {
   return light(stance.front) || light(stance.rear);
 }
 
-/** The top that is reached uphill from a place. */
+/** The top that is reached from a place: on the ridge where a similar car has it there, else uphill. */
 function topFrom(car: NumberedCar, start: HeldNumbers, known?: Known): MostSideForce | undefined {
   const near = known?.coasts ? coastingTop(car, start) : undefined;
-  if (near !== undefined) return stateAt(car, near, near.chart);
+  return near === undefined ? uphillFrom(car, start, known) : stateAt(car, near, near.chart);
+}
+
+function uphillFrom(car: NumberedCar, start: HeldNumbers, known?: Known) {
   let chart = known?.chart ?? chartAt(car, start);
   const first = placeAt(car, start, chart);
   if (first === undefined) return undefined;

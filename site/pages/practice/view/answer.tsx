@@ -56,15 +56,12 @@ function Causes({ causes, count, worked, labelOf, file }: Asked) {
   const fault = useSignal("");
   const one = count === 1;
   const choose = (change: Change) => {
-    const others = chosen.value.filter((other) => other !== change);
-    const taken = others.length === chosen.value.length;
-    chosen.value = one ? [change] : taken ? [...others, change].slice(-count) : others;
+    chosen.value = withOther(chosen.value, change, count);
   };
   const send = () => {
     if (chosen.value.length < count) fault.value = one ? words.causeFault : words.causesFault;
     else file(chosen.value);
   };
-  const marked = worked ?? chosen.value;
   return (
     <>
       <fieldset class="causes">
@@ -76,7 +73,7 @@ function Causes({ causes, count, worked, labelOf, file }: Asked) {
               id={`cause-${i}`}
               type={one ? "radio" : "checkbox"}
               label={labelOf(change)}
-              isChosen={marked.includes(change)}
+              isChosen={(worked ?? chosen.value).includes(change)}
               choose={() => choose(change)}
             />
           ))}
@@ -93,6 +90,13 @@ function Causes({ causes, count, worked, labelOf, file }: Asked) {
       )}
     </>
   );
+}
+
+/** What is chosen once a change was pressed: one more, or one less; past the count the first goes. */
+function withOther(chosen: readonly Change[], change: Change, count: number): readonly Change[] {
+  const others = chosen.filter((other) => other !== change);
+  const taken = others.length === chosen.length;
+  return count === 1 ? [change] : taken ? [...others, change].slice(-count) : others;
 }
 
 interface OneCause {

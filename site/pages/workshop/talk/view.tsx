@@ -53,16 +53,35 @@ interface Runs {
   readonly latest: number;
 }
 
-/** Which run and whose reports, and the parts of the talk about them. */
-function TalkOfDay({ log, event, runs, latest }: Runs) {
+/** Which run and whose reports are chosen, and what there is to choose from. */
+function useTopic({ log, event, runs, latest }: Runs) {
   const chosen = useSignal(latest);
   const whose = useSignal("");
   const which = useSignal(1);
   const run = runs.includes(chosen.value) ? chosen.value : latest;
-  const { cars, driversOf } = reportedIn(log, event, run);
+  const told = driverRuns(log, event).filter((one) => one.run === run && one.reports.length > 0);
+  const cars = [...new Set(told.map((one) => one.car))].sort((a, b) => a - b);
   const car = cars.includes(which.value) ? which.value : (cars[0] ?? 1);
-  const drivers = driversOf(car);
-  const driver = drivers.find((name) => sameName(name, whose.value));
+  const drivers = told.filter((one) => one.car === car);
+  const driver = drivers.find((one) => sameName(one.driver, whose.value))?.driver;
+  const chooseRun = (value: number) => {
+    chosen.value = value;
+    whose.value = "";
+  };
+  const chooseCar = (value: number) => {
+    which.value = value;
+    whose.value = "";
+  };
+  const chooseDriver = (value: string) => {
+    whose.value = value;
+  };
+  return { run, cars, car, drivers, driver, chooseRun, chooseCar, chooseDriver };
+}
+
+/** Which run and whose reports, and the parts of the talk about them. */
+function TalkOfDay({ log, event, runs, latest }: Runs) {
+  const topic = useTopic({ log, event, runs, latest });
+  const { run, cars, car, drivers, driver } = topic;
   return (
     <>
       <Chips
@@ -70,85 +89,30 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
         question={said.run}
         choices={runs.map((value) => ({ value, text: String(value) }))}
         chosen={run}
-        choose={(value) => {
-          chosen.value = value;
-          whose.value = "";
-        }}
+        choose={topic.chooseRun}
         kind="scale"
       />
       {cars.length > 1 && (
-        <WhichCar
-          log={log}
-          event={event}
-          cars={cars}
-          car={car}
-          choose={(value) => {
-            which.value = value;
-            whose.value = "";
-          }}
+        <Chips
+          id="talk-car"
+          question={said.whichCar}
+          choices={cars.map((value) => ({ value, text: nameOf(log, event, value) }))}
+          chosen={car}
+          choose={topic.chooseCar}
         />
       )}
-      <Whose
-        drivers={drivers}
-        driver={driver}
-        choose={(value) => {
-          whose.value = value;
-        }}
+      <Chips
+        id="talk-whose"
+        question={said.about}
+        choices={[
+          { value: "", text: said.group },
+          ...drivers.map((one) => ({ value: one.driver, text: one.driver })),
+        ]}
+        chosen={driver ?? ""}
+        choose={topic.chooseDriver}
       />
       <Parts log={log} event={event} run={run} car={car} driver={driver} />
     </>
-  );
-}
-
-/** The cars of a run that was reported, and who of each reported it. */
-function reportedIn(log: Log, event: EventEntry, run: number) {
-  const told = driverRuns(log, event).filter((one) => one.run === run && one.reports.length > 0);
-  const cars = [...new Set(told.map((one) => one.car))].sort((a, b) => a - b);
-  const driversOf = (car: number) => told.filter((one) => one.car === car).map((one) => one.driver);
-  return { cars, driversOf };
-}
-
-interface AskedOfCars {
-  readonly log: Log;
-  readonly event: EventEntry;
-  readonly cars: readonly number[];
-  readonly car: number;
-  readonly choose: (car: number) => void;
-}
-
-/** Which car the talk is about. */
-function WhichCar({ log, event, cars, car, choose }: AskedOfCars) {
-  return (
-    <Chips
-      id="talk-car"
-      question={said.whichCar}
-      choices={cars.map((value) => ({ value, text: nameOf(log, event, value) }))}
-      chosen={car}
-      choose={choose}
-    />
-  );
-}
-
-interface AskedOfDrivers {
-  readonly drivers: readonly string[];
-  /** Nothing: those of the group. */
-  readonly driver: string | undefined;
-  readonly choose: (driver: string) => void;
-}
-
-/** Whose reports the talk is about. */
-function Whose({ drivers, driver, choose }: AskedOfDrivers) {
-  return (
-    <Chips
-      id="talk-whose"
-      question={said.about}
-      choices={[
-        { value: "", text: said.group },
-        ...drivers.map((name) => ({ value: name, text: name })),
-      ]}
-      chosen={driver ?? ""}
-      choose={choose}
-    />
   );
 }
 
