@@ -98,10 +98,13 @@ function isLight({ whole: { stance } }: NumberedCar): boolean {
   return light(stance.front) || light(stance.rear);
 }
 
-/** The top that is reached uphill from a place. */
+/** The top that is reached from a place: on the ridge where a similar car has it there, else uphill. */
 function topFrom(car: NumberedCar, start: HeldNumbers, known?: Known): MostSideForce | undefined {
   const near = known?.coasts ? coastingTop(car, start) : undefined;
-  if (near !== undefined) return stateAt(car, near, near.chart);
+  return near === undefined ? uphillFrom(car, start, known) : stateAt(car, near, near.chart);
+}
+
+function uphillFrom(car: NumberedCar, start: HeldNumbers, known?: Known) {
   let chart = known?.chart ?? chartAt(car, start);
   const first = placeAt(car, start, chart);
   if (first === undefined) return undefined;
@@ -120,10 +123,8 @@ function topFrom(car: NumberedCar, start: HeldNumbers, known?: Known): MostSideF
     const step = uphill(place, bend);
     const gains = Math.abs(step[0] * place.gain[0]) + Math.abs(step[1] * place.gain[1]) > ENOUGH;
     const next = gains ? walk(car, place, step) : undefined;
-    if (next !== undefined && crosses(place, next)) {
-      const ridge = coastingTop(car, next.at);
-      if (ridge !== undefined) return stateAt(car, ridge, ridge.chart);
-    }
+    const ridge = next && crosses(place, next) ? coastingTop(car, next.at) : undefined;
+    if (ridge !== undefined) return stateAt(car, ridge, ridge.chart);
     if (next !== undefined) {
       const known = learned(bend, place, next);
       [bend, fresh, untried] = [isHill(known) ? known : undefined, false, OTHER_CHARTS];
@@ -139,9 +140,15 @@ function topFrom(car: NumberedCar, start: HeldNumbers, known?: Known): MostSideF
       untried--;
     }
   }
-  const ridge = stuck && Math.abs(place.at[2]) < COASTS ? coastingTop(car, place.at) : undefined;
-  if (ridge !== undefined && ridge.at[3] > place.at[3]) return stateAt(car, ridge, ridge.chart);
+  const ridge = stuck ? higherRidge(car, place) : undefined;
+  if (ridge !== undefined) return stateAt(car, ridge, ridge.chart);
   return stateAt(car, bend === undefined ? place : polished(car, place, bend), chart, bend);
+}
+
+/** The top of a ridge that a climb got stuck on, where it is above the place reached. */
+function higherRidge(car: NumberedCar, place: Place): Place | undefined {
+  const ridge = Math.abs(place.at[2]) < COASTS ? coastingTop(car, place.at) : undefined;
+  return ridge !== undefined && ridge.at[3] > place.at[3] ? ridge : undefined;
 }
 
 /** The state of a place, with what a similar car's search begins with. */

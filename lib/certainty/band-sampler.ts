@@ -63,9 +63,7 @@ export function bandSampler(
 ): BandSampler {
   const own = baselineOf(standingCar(car, measured), speed);
   const onOwn = changes.map((change) => ownChange(change, own));
-  const possible = onOwn.map(
-    ({ change, moved }) => moved && { change, putBack: moved.putBack !== undefined },
-  );
+  const possible = onOwn.map(ifPossible);
   const paths = numbers.map(({ path }) => path);
   const samples: Sample[] = [];
   let taken = 0;
@@ -98,6 +96,10 @@ export function bandSampler(
     ...aboutChanges(onOwn, samples),
   };
 }
+
+/** A change with whether it is to be put back, where it can be made. */
+const ifPossible = ({ change, moved }: ReturnType<typeof ownChange>) =>
+  moved && { change, putBack: moved.putBack !== undefined };
 
 /** What the samples so far say of changes. */
 function aboutChanges(

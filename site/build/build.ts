@@ -84,6 +84,25 @@ function replace(finished: string, out: string): void {
   rmSync(old, { recursive: true, force: true });
 }
 
+/** Writes every page with what all of them share. */
+async function writePages(
+  notebooks: readonly Notebook[],
+  outputs: ReadonlyMap<string, Outputs>,
+  api: Api | undefined,
+  out: string,
+  url: string,
+): Promise<void> {
+  const chapters = notebooks.map((notebook) =>
+    chapterOf(notebook, outputs.get(notebook.name) ?? {}),
+  );
+  writeChapters(notebooks, chapters, await writeWorkbench(out), api, out);
+  await writeSitePages(out, chapters);
+  await writeStyles(out);
+  writeSearchIndex(out, chapters, pages);
+  writeFileSync(`${out}/404.html`, notFoundPage(url));
+  writePreviews(out, url);
+}
+
 /** Runs the notebooks and writes the course; any fault leaves the last good course in place. */
 export async function buildCourse(options: BuildOptions = {}): Promise<Map<string, Outputs>> {
   const {
@@ -104,16 +123,8 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     await bundleFrame(`${next}/frame.js`);
     await bundleCourse(notebooks, joined, next);
     const outputs = await cachedOutputs(notebooks, progress);
-    const chapters = notebooks.map((notebook) =>
-      chapterOf(notebook, outputs.get(notebook.name) ?? {}),
-    );
     const api = currentApi();
-    writeChapters(notebooks, chapters, await writeWorkbench(next), api, next);
-    await writeSitePages(next, chapters);
-    await writeStyles(next);
-    writeSearchIndex(next, chapters, pages);
-    writeFileSync(`${next}/404.html`, notFoundPage(url));
-    writePreviews(next, url);
+    await writePages(notebooks, outputs, api, next, url);
     if (folder !== inRoot("notebooks"))
       keepToOwn(
         next,

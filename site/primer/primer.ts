@@ -7,6 +7,7 @@ import { mentionsOf, placesOf } from "../build/mentions.js";
 import { colophon, whose } from "../build/shell.js";
 import { escapeHtml } from "../cells/escape.js";
 import { words as cellWords } from "../cells/words.js";
+import type { UnitSystem } from "../say/units.js";
 import { classPart } from "./class-part.js";
 import { answersLive, leadingOn, predictionsLive } from "./elsewhere.js";
 import type { ForWhom } from "./for-whom.js";
@@ -113,10 +114,9 @@ function articleOf({ html, name, number }: Chapter, room: Room, isPaper: boolean
   return `<article id="chapter-${number}"${at}><p class="number">${words.chapter(number)}</p>\n${text}\n</article>`;
 }
 
-/** The course as one HTML file that needs nothing else. */
-export function primerHtml(primer: Primer): string {
-  const { name, chapters, style, scripts, course, url, madeFor, carClass, filed } = primer;
-  const units = madeFor?.units ?? "metric";
+/** Cover, chapters and word list, as they are spelled in the course. */
+function textOf(primer: Primer, units: UnitSystem): string {
+  const { chapters, scripts, course, url, carClass, filed } = primer;
   const terms = wordsOf(primer);
   const room: Room = {
     chapters: new Map(chapters.map(({ name, number }) => [name, number])),
@@ -125,12 +125,18 @@ export function primerHtml(primer: Primer): string {
     url,
   };
   const parts = chapters.map((chapter) => articleOf(chapter, room, scripts.length === 0));
-  const held = inline(scripts, style);
-  const main = `${whoseFigures(primer)}
+  return `${whoseFigures(primer)}
 ${cover(primer)}
 ${carClass ? classPart(carClass, filed, units) : ""}
 ${parts.join("\n")}
 ${wordList(terms)}`;
+}
+
+/** The course as one HTML file that needs nothing else. */
+export function primerHtml(primer: Primer): string {
+  const { name, style, scripts, madeFor } = primer;
+  const units = madeFor?.units ?? "metric";
+  const held = inline(scripts, style);
   return `<!doctype html>
 <html lang="en" data-page="primer">
 <head>
@@ -146,7 +152,7 @@ ${held.style}
 <header class="masthead"><a class="wordmark" href="#main">Rollbook</a><nav aria-label="Rollbook"></nav></header>
 <div class="sheet">
 <main id="main">
-${spelledFor(main, units)}
+${spelledFor(textOf(primer, units), units)}
 ${noticesPart(primer)}
 </main>
 </div>

@@ -13,16 +13,7 @@ interface Chip<Value extends string | number> {
 export const plainChips = <Value extends string>(values: readonly Value[]): Chip<Value>[] =>
   values.map((value) => ({ value, text: value }));
 
-/** A question with answers that a thumb can hit; one of them at most is chosen. */
-export function Chips<Value extends string | number>({
-  id,
-  question,
-  choices,
-  chosen,
-  choose,
-  kind = "",
-  children,
-}: {
+interface Asked<Value extends string | number> {
   readonly id: string;
   readonly question: string;
   readonly choices: readonly Chip<Value>[];
@@ -32,7 +23,18 @@ export function Chips<Value extends string | number>({
   readonly kind?: string;
   /** What stands under the choices. */
   readonly children?: ComponentChildren;
-}) {
+}
+
+/** A question with answers that a thumb can hit; one of them at most is chosen. */
+export function Chips<Value extends string | number>({
+  id,
+  question,
+  choices,
+  chosen,
+  choose,
+  kind = "",
+  children,
+}: Asked<Value>) {
   return (
     <fieldset class={`chips ${kind}`} id={id}>
       <legend>{question}</legend>

@@ -48,19 +48,7 @@ function roundedIn(round: (value: number) => number, value: number, decimals: nu
   return round(Number((value * scale).toPrecision(12))) / scale;
 }
 
-/**
- * A number in the reader's unit: in SI it is reported as soon as what is typed lies in the range;
- * what does not stays in the field as it was typed, is told once the field is left, and leaves the
- * number what it was before.
- */
-export function NumberField({
-  id,
-  label,
-  range,
-  value,
-  report,
-  typedIn,
-}: {
+interface Numbered {
   readonly id: string;
   readonly label: string;
   readonly range: NumberRange;
@@ -68,7 +56,14 @@ export function NumberField({
   readonly report: (value: number) => void;
   /** Left out, what is half typed lives as long as the page. */
   readonly typedIn?: TypedIn<number>;
-}) {
+}
+
+/**
+ * A number in the reader's unit: in SI it is reported as soon as what is typed lies in the range;
+ * what does not stays in the field as it was typed, is told once the field is left, and leaves the
+ * number what it was before.
+ */
+export function NumberField({ id, label, range, value, report, typedIn }: Numbered) {
   const here = useSignal<Typed<number> | undefined>(undefined);
   const kept = typedIn ?? {
     now: () => here.value,

@@ -36,22 +36,35 @@ export function PlaceTable({
         </thead>
         <tbody role="rowgroup">
           {rows.map((row) => (
-            <tr role="row" key={`${row.corner} ${row.phase}`}>
-              <th role="rowheader" scope="row">
-                {row.corner}
-              </th>
-              <td role="cell" class="phase">
-                {row.phase}
-              </td>
-              {row.cells.map((cell, i) => (
-                <td role="cell" key={others[i]} data-label={others[i] ?? ""}>
-                  {cell}
-                </td>
-              ))}
-            </tr>
+            <Place key={`${row.corner} ${row.phase}`} row={row} columns={others} />
           ))}
         </tbody>
       </table>
     </div>
+  );
+}
+
+/** A row, whose cells say on a narrow screen what column they are of. */
+function Place({
+  row: { corner, phase, cells },
+  columns,
+}: {
+  readonly row: PlaceRow;
+  readonly columns: readonly string[];
+}) {
+  return (
+    <tr role="row">
+      <th role="rowheader" scope="row">
+        {corner}
+      </th>
+      <td role="cell" class="phase">
+        {phase}
+      </td>
+      {cells.map((cell, i) => (
+        <td role="cell" key={columns[i]} data-label={columns[i] ?? ""}>
+          {cell}
+        </td>
+      ))}
+    </tr>
   );
 }

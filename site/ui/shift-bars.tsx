@@ -76,22 +76,31 @@ export function ShiftBars({
         </tr>
       </thead>
       <tbody>
-        {phaseNames.map((phase) => {
-          const shift = phases[phase];
-          const known = sure === "waiting" ? undefined : sure?.[phase].understeerMargin;
-          const [number, verdict] = sureCells(shift, known);
-          return (
-            <tr key={phase}>
-              <th scope="row">{phase}</th>
-              <td class="number">{number}</td>
-              <td>
-                <ShiftBar shift={shift} />
-              </td>
-              {sure !== undefined && <td class="verdict">{verdict}</td>}
-            </tr>
-          );
-        })}
+        {phaseNames.map((phase) => (
+          <PhaseLine key={phase} phase={phase} shift={phases[phase]} sure={sure} />
+        ))}
       </tbody>
     </table>
+  );
+}
+
+interface Shifted {
+  readonly phase: PhaseName;
+  readonly shift: number;
+  readonly sure: SureShifts | "waiting" | undefined;
+}
+
+function PhaseLine({ phase, shift, sure }: Shifted) {
+  const known = sure === "waiting" ? undefined : sure?.[phase].understeerMargin;
+  const [number, verdict] = sureCells(shift, known);
+  return (
+    <tr>
+      <th scope="row">{phase}</th>
+      <td class="number">{number}</td>
+      <td>
+        <ShiftBar shift={shift} />
+      </td>
+      {sure !== undefined && <td class="verdict">{verdict}</td>}
+    </tr>
   );
 }

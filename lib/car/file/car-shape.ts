@@ -122,6 +122,39 @@ export const certaintyShape: ShapeOf<Certainty> = defined(
   }),
 );
 
+const tyre: ShapeOf<Axle["tyre"]> = group("The tyres", {
+  name: text("Which tyre; own: that of its data", [...tyreNames, OWN_TYRE]),
+  data: optional(tyreDataShape),
+  pressure: sides("tyrePressure", "Warm pressure above atmosphere"),
+  grip: optional(number("tyreGrip", "Friction over that of the tyre's data; left out: 1")),
+  loadSensitivity: optional(
+    number("tyreLoadSensitivity", "Loss of grip with load over the data's; left out: 1"),
+  ),
+  stiffness: optional(
+    number("tyreStiffnessFactor", "Vertical stiffness over the data's; left out: 1"),
+  ),
+  bestPressure: optional(
+    number(
+      "tyrePressure",
+      "Warm pressure that grips best, where the tyre has one; left out: not known",
+    ),
+  ),
+});
+
+const adjusters: ShapeOf<NonNullable<Axle["adjusters"]>> = group(
+  "What can be adjusted here, how far and how finely",
+  {
+    springRate: adjuster("springRate"),
+    seatTurns: adjuster("seatTurns"),
+    tyrePressure: adjuster("tyrePressure"),
+    camber: adjuster("camber"),
+    toe: adjuster("toe"),
+    rollCentreHeight: adjuster("rollCentreHeight"),
+    damperBump: adjuster("damperBump"),
+    damperRebound: adjuster("damperRebound"),
+  },
+);
+
 const axle = (about: string): ShapeOf<Axle> =>
   defined(
     "axle",
@@ -153,36 +186,8 @@ const axle = (about: string): ShapeOf<Axle> =>
       linkage: optional(linkageShape),
       camber: sides("camber", "Camber at rest; below zero: top in"),
       toe: sides("toe", "Toe of each wheel at rest; above zero: in"),
-      tyre: group("The tyres", {
-        name: text("Which tyre; own: that of its data", [...tyreNames, OWN_TYRE]),
-        data: optional(tyreDataShape),
-        pressure: sides("tyrePressure", "Warm pressure above atmosphere"),
-        grip: optional(number("tyreGrip", "Friction over that of the tyre's data; left out: 1")),
-        loadSensitivity: optional(
-          number("tyreLoadSensitivity", "Loss of grip with load over the data's; left out: 1"),
-        ),
-        stiffness: optional(
-          number("tyreStiffnessFactor", "Vertical stiffness over the data's; left out: 1"),
-        ),
-        bestPressure: optional(
-          number(
-            "tyrePressure",
-            "Warm pressure that grips best, where the tyre has one; left out: not known",
-          ),
-        ),
-      }),
-      adjusters: optional(
-        group("What can be adjusted here, how far and how finely", {
-          springRate: adjuster("springRate"),
-          seatTurns: adjuster("seatTurns"),
-          tyrePressure: adjuster("tyrePressure"),
-          camber: adjuster("camber"),
-          toe: adjuster("toe"),
-          rollCentreHeight: adjuster("rollCentreHeight"),
-          damperBump: adjuster("damperBump"),
-          damperRebound: adjuster("damperRebound"),
-        }),
-      ),
+      tyre,
+      adjusters: optional(adjusters),
     }),
   );
 

@@ -36,12 +36,8 @@ function standing(times: readonly Time[]): string {
   return due === undefined ? words.solvedForGood : words.solved(due - today());
 }
 
-/** Checks the reader's number, keeps whether it was right, and says by which slip it went wrong. */
-export function exercise(spec: ExerciseSpec): void {
-  const place = placeOf(spec.id);
-  if (!place) return;
-  fill(place, exerciseInner(spec));
-  const unit = unitOf(spec.quantity, reader.units);
+/** A box for a number in a unit, and a place for what is said of it. */
+function checking(unit: string) {
   const box = element("input", {
     type: "number",
     step: "any",
@@ -57,6 +53,15 @@ export function exercise(spec: ExerciseSpec): void {
     element("button", { type: "submit" }, words.check),
     reply,
   );
+  return { form, box, reply };
+}
+
+/** Checks the reader's number, keeps whether it was right, and says by which slip it went wrong. */
+export function exercise(spec: ExerciseSpec): void {
+  const place = placeOf(spec.id);
+  if (!place) return;
+  fill(place, exerciseInner(spec));
+  const { form, box, reply } = checking(unitOf(spec.quantity, reader.units));
   const answered = answeredTo(spec.id);
   let isTried = false;
   form.addEventListener("submit", (event) => {

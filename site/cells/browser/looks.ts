@@ -52,6 +52,28 @@ function seeingForm(prediction: string, kept: () => void): HTMLFormElement {
   return form;
 }
 
+/** What to do, and how to tick those that were done; `passed` is called when all were passed by. */
+function thingsToDo(looks: readonly { readonly ask: string }[], passed: () => void) {
+  const items = looks.map(({ ask }) => {
+    const aloud = element("span", { class: "aloud" });
+    return { item: element("li", {}, `${spell(ask)} `, aloud), aloud };
+  });
+  const list = element(
+    "div",
+    { class: "looks" },
+    element("p", {}, words.doThese),
+    element("ol", {}, ...items.map(({ item }) => item)),
+    hurryButton(passed),
+  );
+  const tick = (looked: readonly number[]) => {
+    items.forEach(({ item, aloud }, i) => {
+      item.toggleAttribute("data-done", looked.includes(i));
+      aloud.textContent = looked.includes(i) ? words.done : "";
+    });
+  };
+  return { list, tick };
+}
+
 /** Things to do that tick themselves, then a sentence to write, before the reasons of a prediction open. */
 export function looksOf<const I extends Inputs>(
   prediction: string,
@@ -60,27 +82,14 @@ export function looksOf<const I extends Inputs>(
   lookedInto.value = new Set([...lookedInto.peek(), prediction]);
   const seen = seenAfter(prediction);
   const looks = looksLeft(spec);
-  const items = looks.map(({ ask }) => {
-    const aloud = element("span", { class: "aloud" });
-    return { item: element("li", {}, `${spell(ask)} `, aloud), aloud };
-  });
   const said = element("p", { class: "saw", tabindex: -1 });
-  const list = element(
-    "div",
-    { class: "looks" },
-    element("p", {}, words.doThese),
-    element("ol", {}, ...items.map(({ item }) => item)),
-    hurryButton(() => said.focus()),
-  );
+  const { list, tick } = thingsToDo(looks, () => said.focus());
   const form = seeingForm(prediction, () => said.focus());
   effect(() => {
     const { looked, saw } = seen.now.value;
     const isFiled = predictionOf(prediction).now.value !== undefined;
     const isOver = saw !== "" || openUnasked().now.value;
-    items.forEach(({ item, aloud }, i) => {
-      item.toggleAttribute("data-done", looked.includes(i));
-      aloud.textContent = looked.includes(i) ? words.done : "";
-    });
+    tick(looked);
     list.hidden = !isFiled || isOver;
     form.hidden = !isFiled || isOver || looked.length < looks.length;
     said.textContent = saw === "" ? "" : words.youSaw(saw);

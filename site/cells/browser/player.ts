@@ -14,6 +14,13 @@ export interface Running {
 const SLOW = 0.25; // of real time
 const MOMENTS = 6; // at which a reader stops who wants nothing to move by itself
 
+/** On by a part of the way, and from the end to the start. */
+function toNextMoment(running: Running): void {
+  const part = (running.max - running.min) / MOMENTS;
+  const next = running.now() + part;
+  running.set(next > running.max + part / 2 ? running.min : Math.min(running.max, next));
+}
+
 /** Buttons that let a value run: play and pause, slowly or not, and where nothing may move, from moment to moment. */
 export function player(running: Running): HTMLElement {
   const play = element("button", { type: "button", class: "play" }, words.play);
@@ -38,14 +45,9 @@ export function player(running: Running): HTMLElement {
     play.textContent = words.pause;
     frame = requestAnimationFrame(tick);
   };
-  const nextMoment = () => {
-    const part = (running.max - running.min) / MOMENTS;
-    const next = running.now() + part;
-    running.set(next > running.max + part / 2 ? running.min : Math.min(running.max, next));
-  };
   play.addEventListener("click", () => {
     if (frame !== 0) halt();
-    else if (isStill()) nextMoment();
+    else if (isStill()) toNextMoment(running);
     else run();
   });
   slow.addEventListener("click", () => {

@@ -30,6 +30,16 @@ function inWords({ ask, choices, answer }: PredictSpec, choice: number): InWords
   return { ask: spell(ask), said: said(choice), model: said(answer) };
 }
 
+function reasonBox(id: string): HTMLInputElement {
+  return element("input", {
+    name: `${id}-reason`,
+    required: true,
+    minlength: shortestReason,
+    maxlength: 200,
+    autocomplete: "off",
+  });
+}
+
 /** What to predict with; `done` is called when it was, or was passed by. */
 function answerForm(spec: PredictSpec, done: () => void): HTMLFormElement {
   const { id, choices } = spec;
@@ -37,13 +47,7 @@ function answerForm(spec: PredictSpec, done: () => void): HTMLFormElement {
     radio(`${id}-choice`, String(i), `${letters[i]}. ${spell(text)}`),
   );
   const sure = words.confidences.map((text) => radio(`${id}-confidence`, text, text));
-  const reason = element("input", {
-    name: `${id}-reason`,
-    required: true,
-    minlength: shortestReason,
-    maxlength: 200,
-    autocomplete: "off",
-  });
+  const reason = reasonBox(id);
   const sketch = spec.sketch && drawPrediction(id, spec.sketch);
   const form = element(
     "form",
@@ -111,6 +115,18 @@ function saidBelow(figure: Element | null): Element[] {
   return said;
 }
 
+/** Takes a prediction back, with all that opened by it, and leads to the form. */
+function undoOf(id: string, form: HTMLFormElement): HTMLButtonElement {
+  const undo = element("button", { type: "button" });
+  undo.addEventListener("click", () => {
+    predictionOf(id).clear();
+    seenAfter(id).clear();
+    openUnasked().clear();
+    form.querySelector("input")?.focus();
+  });
+  return undo;
+}
+
 /** Asks for a choice, a reason and a confidence; a figure comes next where one belongs to it, then the reasons. */
 export function predict(spec: PredictSpec): void {
   const place = placeOf(spec.id);
@@ -121,13 +137,7 @@ export function predict(spec: PredictSpec): void {
   if (!list || !reasons) return;
   const outcome = element("p", { class: "outcome", role: "status", tabindex: -1 });
   const form = answerForm(spec, () => outcome.focus());
-  const undo = element("button", { type: "button" });
-  undo.addEventListener("click", () => {
-    predictionOf(spec.id).clear();
-    seenAfter(spec.id).clear();
-    openUnasked().clear();
-    form.querySelector("input")?.focus();
-  });
+  const undo = undoOf(spec.id, form);
   list.before(form, outcome, undo);
   const fold = reasons.querySelector("summary");
   if (fold) fold.textContent = words.reasonsOpen;

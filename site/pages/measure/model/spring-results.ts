@@ -25,36 +25,12 @@ export const rideRate: Work = (asked) => {
     }));
   if (steps.length === 0) return { missing: form.spec.columns.map(({ key }) => key) };
   const told = rideRateByBallast(car, end, steps);
-  const { spring } = car[end];
   const tyre = tyreStiffnessOf(car[end], axleWeightsOf(car)[end] / 2);
   const own = 1 / (1 / wheelRateOf(car[end]) + 1 / tyre);
-  const at = (name: string) => `${end}.spring.${name}`;
   return {
     found: [
       found("rideRate", told.rate, ["stiffness", 1], { predicted: own }),
-      ...(told.wheelRate
-        ? [
-            found("wheelRate", told.wheelRate, ["stiffness", 1], {
-              predicted: wheelRateOf(car[end]),
-            }),
-          ]
-        : []),
-      ...(told.motionRatio
-        ? [
-            found("motionRatioBySpring", told.motionRatio, ["ratio", 3], {
-              path: at("motionRatio"),
-              predicted: spring.motionRatio,
-            }),
-          ]
-        : []),
-      ...(told.springRate
-        ? [
-            found("springRateByRatio", told.springRate, ["stiffness", 1], {
-              path: at("rate"),
-              predicted: spring.rate,
-            }),
-          ]
-        : []),
+      ...ofSpring(asked, told),
     ],
     remarks: [
       ...oddLines(told.byChance),
@@ -64,6 +40,28 @@ export const rideRate: Work = (asked) => {
     ],
   };
 };
+
+/** What follows for the wheel and its spring, where the tyre leaves room for them. */
+function ofSpring({ car, form: { end } }: Asked, told: ReturnType<typeof rideRateByBallast>) {
+  const { wheelRate, motionRatio, springRate } = told;
+  const { spring } = car[end];
+  const wheel =
+    wheelRate &&
+    found("wheelRate", wheelRate, ["stiffness", 1], { predicted: wheelRateOf(car[end]) });
+  const ratio =
+    motionRatio &&
+    found("motionRatioBySpring", motionRatio, ["ratio", 3], {
+      path: `${end}.spring.motionRatio`,
+      predicted: spring.motionRatio,
+    });
+  const rate =
+    springRate &&
+    found("springRateByRatio", springRate, ["stiffness", 1], {
+      path: `${end}.spring.rate`,
+      predicted: spring.rate,
+    });
+  return [wheel, ratio, rate].filter((one) => one !== undefined);
+}
 
 export const sillWeight: Work = (asked) => {
   const { car, form } = asked;

@@ -20,16 +20,7 @@ function faultOf(label: string, { quantity, min, max, decimals }: Field): string
   return words.numberFault(label, ends, unitOf(quantity, reader.units), false);
 }
 
-/** One number, in the reader's unit or with its own, as it was typed. */
-export function NumberBox({
-  id,
-  field,
-  label,
-  caption,
-  placeholder,
-  typed,
-  take,
-}: {
+interface Numbered {
   readonly id: string;
   readonly field: Field;
   /** How the number is called in full. */
@@ -39,7 +30,10 @@ export function NumberBox({
   readonly placeholder?: string;
   readonly typed: Typed | undefined;
   readonly take: (text: string) => void;
-}) {
+}
+
+/** One number, in the reader's unit or with its own, as it was typed. */
+export function NumberBox({ id, field, label, caption, placeholder, typed, take }: Numbered) {
   const left = useSignal(true);
   const value = readTyped(typed, field);
   const isFault = left.value && value !== undefined && Number.isNaN(value);
@@ -85,7 +79,7 @@ export function Box({
 }: {
   readonly form: FormPlace;
   readonly place: string;
-} & Omit<Parameters<typeof NumberBox>[0], "id" | "typed" | "take">) {
+} & Omit<Numbered, "id" | "typed" | "take">) {
   const typed = useComputed(() => sheet.value[place]).value;
   return (
     <NumberBox

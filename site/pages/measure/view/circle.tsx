@@ -58,8 +58,8 @@ function Run({
   );
 }
 
-/** A stopwatch that takes laps as the car passes, on a clock that only goes forward. */
-function Stopwatch({ form }: { readonly form: FormPlace }) {
+/** Laps taken into a run as the car passes, on a clock that only goes forward. */
+function useLaps(form: FormPlace) {
   const into = useSignal<string>("before.0");
   const passed = useSignal<number | undefined>(undefined);
   const told = useSignal("");
@@ -85,6 +85,17 @@ function Stopwatch({ form }: { readonly form: FormPlace }) {
     passed.value = undefined;
     told.value = "";
   };
+  const chooseRun = (value: string) => {
+    into.value = value;
+    stop();
+  };
+  const isRunning = passed.value !== undefined;
+  return { into: into.value, chooseRun, tap, stop, isRunning, told: told.value };
+}
+
+/** A stopwatch, and the run that its laps go into. */
+function Stopwatch({ form }: { readonly form: FormPlace }) {
+  const { into, chooseRun, tap, stop, isRunning, told } = useLaps(form);
   const choices = range(pairsShown()).flatMap((i) =>
     sides.map((one) => ({ value: `${one}.${i}`, text: said.run(one, i + 1) })),
   );
@@ -96,20 +107,17 @@ function Stopwatch({ form }: { readonly form: FormPlace }) {
         id="watch-into"
         question={said.into}
         choices={choices}
-        chosen={into.value}
-        choose={(value) => {
-          into.value = value;
-          stop();
-        }}
+        chosen={into}
+        choose={chooseRun}
       />
       <button type="button" id="lap" class="large" onPointerDown={tap} onKeyDown={keyed(tap)}>
         {said.tap}
       </button>{" "}
-      <Button id="stop" work={stop} disabled={passed.value === undefined}>
+      <Button id="stop" work={stop} disabled={!isRunning}>
         {said.stop}
       </Button>
       <p class="told" role="status">
-        {told.value}
+        {told}
       </p>
     </fieldset>
   );

@@ -42,49 +42,40 @@ export function CausePart({
   );
 }
 
-/** As many are to be chosen as were changed; where it is worked they stand chosen. */
-function Causes({
-  causes,
-  count,
-  worked,
-  labelOf,
-  file,
-}: {
+interface Asked {
   readonly causes: readonly Change[];
   readonly count: number;
   readonly worked: readonly Change[] | undefined;
   readonly labelOf: (change: Change) => string;
   readonly file: (causes: readonly Change[]) => void;
-}) {
+}
+
+/** As many are to be chosen as were changed; where it is worked they stand chosen. */
+function Causes({ causes, count, worked, labelOf, file }: Asked) {
   const chosen = useSignal<readonly Change[]>([]);
   const fault = useSignal("");
   const one = count === 1;
   const choose = (change: Change) => {
-    const others = chosen.value.filter((other) => other !== change);
-    const taken = others.length === chosen.value.length;
-    chosen.value = one ? [change] : taken ? [...others, change].slice(-count) : others;
+    chosen.value = withOther(chosen.value, change, count);
   };
   const send = () => {
     if (chosen.value.length < count) fault.value = one ? words.causeFault : words.causesFault;
     else file(chosen.value);
   };
-  const marked = worked ?? chosen.value;
   return (
     <>
       <fieldset class="causes">
         <legend>{one ? words.causeAsk : words.causesAsk}</legend>
         <div>
           {causes.map((change, i) => (
-            <label key={i}>
-              <input
-                type={one ? "radio" : "checkbox"}
-                name="cause"
-                id={`cause-${i}`}
-                checked={marked.includes(change)}
-                onChange={() => choose(change)}
-              />
-              {labelOf(change)}
-            </label>
+            <Cause
+              key={i}
+              id={`cause-${i}`}
+              type={one ? "radio" : "checkbox"}
+              label={labelOf(change)}
+              isChosen={(worked ?? chosen.value).includes(change)}
+              choose={() => choose(change)}
+            />
           ))}
         </div>
       </fieldset>
@@ -98,6 +89,30 @@ function Causes({
         </Button>
       )}
     </>
+  );
+}
+
+/** What is chosen once a change was pressed: one more, or one less; past the count the first goes. */
+function withOther(chosen: readonly Change[], change: Change, count: number): readonly Change[] {
+  const others = chosen.filter((other) => other !== change);
+  const taken = others.length === chosen.length;
+  return count === 1 ? [change] : taken ? [...others, change].slice(-count) : others;
+}
+
+interface OneCause {
+  readonly id: string;
+  readonly type: "radio" | "checkbox";
+  readonly label: string;
+  readonly isChosen: boolean;
+  readonly choose: () => void;
+}
+
+function Cause({ id, type, label, isChosen, choose }: OneCause) {
+  return (
+    <label>
+      <input type={type} name="cause" id={id} checked={isChosen} onChange={choose} />
+      {label}
+    </label>
   );
 }
 

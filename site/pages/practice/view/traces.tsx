@@ -12,6 +12,7 @@ import {
   type Parameter,
 } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
+import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import { driveSays, hereSays } from "../../../say/practice/drive.js";
 import { words } from "../../../say/practice/words.js";
@@ -63,16 +64,14 @@ export function Traces({ round, drives }: Driven) {
   );
 }
 
-/** The plan view and the traces. */
-function Pictures({
-  round: { practice },
-  names,
-  look,
-}: {
+interface Pictured {
   readonly round: Round;
   readonly names: readonly ChannelName[];
   readonly look: Look;
-}) {
+}
+
+/** The plan view and the traces. */
+function Pictures({ round: { practice }, names, look }: Pictured) {
   const { known } = look.drives;
   const fault = useSignal("");
   const plan = useMemo(() => planView(practice.car, known), []);
@@ -88,8 +87,7 @@ function Pictures({
         {fault.value}
       </p>
       <div class="panels">
-        <div class="captioned">
-          <p>{look.drives.changed ? words.difference.aboveHelp : words.wheelLoads}</p>
+        <Captioned by={look.drives.changed ? words.difference.aboveHelp : words.wheelLoads}>
           <Picture
             key={String(showsSlip)}
             panel={above}
@@ -97,43 +95,59 @@ function Pictures({
             look={look}
             tell={tell}
           />
-        </div>
+        </Captioned>
         {look.drives.changed && (
-          <div class="captioned">
-            <p>{words.difference.steering}</p>
+          <Captioned by={words.difference.steering}>
             <Picture panel={difference} title={words.difference.title} look={look} tell={tell} />
-          </div>
+          </Captioned>
         )}
-        <div class="captioned">
-          <p>{words.planHelp}</p>
+        <Captioned by={words.planHelp}>
           <Picture panel={plan} title={title} look={look} tell={tell} />
-        </div>
+        </Captioned>
       </div>
-      <details class="traces">
-        <summary>{words.traces}</summary>
-        <div class="panels">
-          {names.map((name) => (
-            <Trace key={name} name={name} known={known} title={title} look={look} tell={tell} />
-          ))}
-        </div>
-      </details>
+      <TracesOf names={names} known={known} title={title} look={look} tell={tell} />
     </>
   );
 }
 
-function Trace({
-  name,
-  known,
-  title,
-  look,
-  tell,
+/** A picture under what is said of it. */
+function Captioned({
+  by,
+  children,
 }: {
-  readonly name: ChannelName;
+  readonly by: string;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <div class="captioned">
+      <p>{by}</p>
+      {children}
+    </div>
+  );
+}
+
+interface Traced {
   readonly known: DrivenCorner;
   readonly title: string;
   readonly look: Look;
   readonly tell: (sentence: string) => void;
-}) {
+}
+
+/** The traces, folded up. */
+function TracesOf({ names, ...traced }: Traced & { readonly names: readonly ChannelName[] }) {
+  return (
+    <details class="traces">
+      <summary>{words.traces}</summary>
+      <div class="panels">
+        {names.map((name) => (
+          <Trace key={name} name={name} {...traced} />
+        ))}
+      </div>
+    </details>
+  );
+}
+
+function Trace({ name, known, title, look, tell }: Traced & { readonly name: ChannelName }) {
   const panel = useMemo(() => chartOf(name, known), []);
   return <Picture panel={panel} title={title} look={look} tell={tell} />;
 }

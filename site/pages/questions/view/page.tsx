@@ -50,12 +50,8 @@ function useWhich(part: PartName): Signal<Which> {
   return useSignal(first.part === part ? (first.which ?? firstQuestion) : firstQuestion);
 }
 
-/** The page of questions: its head and its parts, of which the address opens one. */
-export function Questions() {
-  const open = useSignal(route().part);
-  const one = useWhich("one");
-  const inClass = useWhich("class");
-  const shows: Partial<Record<PartName, Signal<Which>>> = { one, class: inClass };
+/** Follows the address: which part is open, and which question stands in it where it names one. */
+function useRoute(open: Signal<PartName>, shows: Partial<Record<PartName, Signal<Which>>>): void {
   useEffect(() => {
     const follow = () => {
       const { part, which } = route();
@@ -66,6 +62,14 @@ export function Questions() {
     addEventListener("hashchange", follow);
     return () => removeEventListener("hashchange", follow);
   }, []);
+}
+
+/** The page of questions: its head and its parts, of which the address opens one. */
+export function Questions() {
+  const open = useSignal(route().part);
+  const one = useWhich("one");
+  const inClass = useWhich("class");
+  useRoute(open, { one, class: inClass });
   const parts: Readonly<Record<PartName, ComponentChildren>> = {
     before: <CheckPart check="before" />,
     one: <Standing which={one} of={OnePart} />,

@@ -17,17 +17,15 @@ function course(): URL | undefined {
   return address === "" ? undefined : courseAt(address);
 }
 
-/** Codes that bring entries to whoever points a camera at them; they are links, and nothing is sent. */
-export function Codes({
-  entries,
-  day,
-  view,
-}: {
+interface Handed {
   readonly entries: readonly LogEntry[];
   /** The day they belong to, where it is known and not among them. */
   readonly day?: EventEntry | undefined;
   readonly view: View;
-}) {
+}
+
+/** Codes that bring entries to whoever points a camera at them; they are links, and nothing is sent. */
+export function Codes({ entries, day, view }: Handed) {
   const [made, setMade] = useState<InCodes | undefined>();
   useEffect(() => {
     let wanted = true;
@@ -49,18 +47,24 @@ export function Codes({
     <>
       <p class="quiet">{said.help}</p>
       <div class="codes">
-        {packed.map((letters, i) => {
-          const label = said.code(i + 1, packed.length);
-          const link = new URL(`workshop.html#${view}?take=${letters}`, address).href;
-          return (
-            <figure class="code-to-take" key={letters}>
-              <CodePicture link={link} label={label} />
-              <figcaption>{label}</figcaption>
-            </figure>
-          );
-        })}
+        {packed.map((letters, i) => (
+          <CodeToTake
+            key={letters}
+            link={new URL(`workshop.html#${view}?take=${letters}`, address).href}
+            label={said.code(i + 1, packed.length)}
+          />
+        ))}
       </div>
       {tooLarge.length > 0 && <p>{said.tooLarge(tooLarge.length)}</p>}
     </>
+  );
+}
+
+function CodeToTake({ link, label }: { readonly link: string; readonly label: string }) {
+  return (
+    <figure class="code-to-take">
+      <CodePicture link={link} label={label} />
+      <figcaption>{label}</figcaption>
+    </figure>
   );
 }

@@ -143,16 +143,19 @@ function PhonesHere() {
   );
 }
 
+/** Tells the desk's machine what becomes of a phone, and the reader whether it did. */
+async function tell(id: PhoneSeen["id"], body: object, sentence: string): Promise<void> {
+  const answer = await ask(`phones/${id}`, body);
+  say(answer?.status === 200 ? sentence : said.failed);
+}
+
+/** A phone that has joined, with what can be done about it. */
 function PhoneLine({ phone: { id, name } }: { readonly phone: PhoneSeen }) {
   const other = useSignal<string | undefined>(undefined);
-  const tell = async (body: object, sentence: string) => {
-    const answer = await ask(`phones/${id}`, body);
-    say(answer?.status === 200 ? sentence : said.failed);
-  };
   const rename = () => {
     const to = (other.value ?? "").trim();
     other.value = undefined;
-    if (to !== "") void tell({ name: to }, said.renamed(to));
+    if (to !== "") void tell(id, { name: to }, said.renamed(to));
   };
   return (
     <li>
@@ -169,20 +172,33 @@ function PhoneLine({ phone: { id, name } }: { readonly phone: PhoneSeen }) {
           end={rename}
         />
       )}
-      <Button
-        aria-label={`${said.rename}: ${name}`}
+      <PhoneButton
+        text={said.rename}
+        name={name}
         work={() => {
           other.value = name;
         }}
-      >
-        {said.rename}
-      </Button>
-      <Button
-        aria-label={`${said.remove}: ${name}`}
-        work={() => void tell({ removed: true }, said.removed(name))}
-      >
-        {said.remove}
-      </Button>
+      />
+      <PhoneButton
+        text={said.remove}
+        name={name}
+        work={() => void tell(id, { removed: true }, said.removed(name))}
+      />
     </li>
+  );
+}
+
+interface Named {
+  readonly text: string;
+  /** Whose phone it is, to be read out. */
+  readonly name: string;
+  readonly work: () => void;
+}
+
+function PhoneButton({ text, name, work }: Named) {
+  return (
+    <Button aria-label={`${text}: ${name}`} work={work}>
+      {text}
+    </Button>
   );
 }

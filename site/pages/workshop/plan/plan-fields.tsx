@@ -4,6 +4,20 @@ import { NumberField, type NumberRange } from "../../../ui/number-field.js";
 import { takeTyped, typedFor } from "../../../ui/typed.js";
 import { useHalfTyped } from "../day/half-typed.js";
 
+interface Texted {
+  readonly id: string;
+  readonly label: string;
+  /** The text that the day has. */
+  readonly value: string;
+  /** What was typed as the day would have it. */
+  readonly tidy: (text: string) => string;
+  /** Why a tidy text cannot be used. */
+  readonly faultOf?: (tidied: string) => string | undefined;
+  readonly take: (tidied: string) => void;
+  readonly lines?: boolean;
+  readonly note?: string;
+}
+
 /**
  * A text of the plan. With each letter it counts where it can be used; where it cannot, it stays in
  * the field, is kept on the device, and is told once the field is left.
@@ -17,19 +31,7 @@ export function PlanText({
   take,
   lines = false,
   note = "",
-}: {
-  readonly id: string;
-  readonly label: string;
-  /** The text that the day has. */
-  readonly value: string;
-  /** What was typed as the day would have it. */
-  readonly tidy: (text: string) => string;
-  /** Why a tidy text cannot be used. */
-  readonly faultOf?: (tidied: string) => string | undefined;
-  readonly take: (tidied: string) => void;
-  readonly lines?: boolean;
-  readonly note?: string;
-}) {
+}: Texted) {
   const typed = useHalfTyped<string>(id);
   const own = typedFor(typed, value);
   const wrong = own === undefined ? undefined : faultOf(tidy(own));

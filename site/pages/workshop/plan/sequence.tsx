@@ -1,5 +1,6 @@
-import { type PlanStep, placeKey, usualMinutes } from "@rollbook/lib";
+import { type Car, type PlanStep, placeKey, type SheetRow, usualMinutes } from "@rollbook/lib";
 import { reader } from "@rollbook/page";
+import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import { refusalInWords } from "../../../say/refusal.js";
 import { Button } from "../../../ui/button.js";
@@ -43,14 +44,11 @@ export function Sequence({ day, open }: { readonly day: Draft; readonly open: bo
       <NotKept runs={steps.map((step, i) => ({ step, row: rows[i] }))} />
       <ol class="steps" id="steps">
         {steps.map((step, i) => (
-          <li key={i} id={`step-${i}`}>
-            <Title index={i} step={step} />
-            <StepFields step={step} index={i} car={car} usual={rows[i]?.minutes ?? usualMinutes} />
+          <Run key={i} index={i} step={step} car={car} row={rows[i]}>
             <div class="outcome" id={`step-${i}-outcome`} aria-busy={!current}>
               {isAbout(rows[i]?.step, step) && outcomes[i]}
             </div>
-            <KeepOutside index={i} step={step} row={rows[i]} />
-          </li>
+          </Run>
         ))}
       </ol>
       <p class="tools">
@@ -59,6 +57,26 @@ export function Sequence({ day, open }: { readonly day: Draft; readonly open: bo
         </Button>
       </p>
     </>
+  );
+}
+
+interface OneRun {
+  readonly index: number;
+  readonly step: PlanStep;
+  readonly car: Car;
+  readonly row: SheetRow | undefined;
+  /** What the model says of it. */
+  readonly children: ComponentChildren;
+}
+
+function Run({ index, step, car, row, children }: OneRun) {
+  return (
+    <li id={`step-${index}`}>
+      <Title index={index} step={step} />
+      <StepFields step={step} index={index} car={car} usual={row?.minutes ?? usualMinutes} />
+      {children}
+      <KeepOutside index={index} step={step} row={row} />
+    </li>
   );
 }
 

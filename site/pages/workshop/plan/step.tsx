@@ -69,22 +69,30 @@ export function StepFields({ step, index, car, usual }: Asked) {
         tidy={trimmed}
         take={(text) => changeStep(index, (now) => withNote(now, text))}
       />
-      <Fold id={`${id}-minutes`} title={plan.stageMinutes}>
-        <div class="fields">
-          {stages.map((stage) => (
-            <PlanNumber
-              key={stage}
-              id={`${id}-${stage}`}
-              label={words.stages[stage]}
-              range={minuteRange}
-              value={step.minutes?.[stage] ?? usual[stage]}
-              report={(value) => changeStep(index, (now) => withMinutes(now, stage, value))}
-            />
-          ))}
-        </div>
-      </Fold>
+      <StepMinutes step={step} index={index} usual={usual} />
       <StepTools id={id} index={index} />
     </>
+  );
+}
+
+/** How long each stage of the run takes. */
+function StepMinutes({ step, index, usual }: Omit<Asked, "car">) {
+  const id = `step-${index}`;
+  return (
+    <Fold id={`${id}-minutes`} title={plan.stageMinutes}>
+      <div class="fields">
+        {stages.map((stage) => (
+          <PlanNumber
+            key={stage}
+            id={`${id}-${stage}`}
+            label={words.stages[stage]}
+            range={minuteRange}
+            value={step.minutes?.[stage] ?? usual[stage]}
+            report={(value) => changeStep(index, (now) => withMinutes(now, stage, value))}
+          />
+        ))}
+      </div>
+    </Fold>
   );
 }
 

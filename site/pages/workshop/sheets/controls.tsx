@@ -25,20 +25,7 @@ export function Controls({
         chosen={chosen.value.paper}
         choose={choosePaper}
       />
-      <fieldset class="places">
-        <legend>{said.which}</legend>
-        {allKinds.map((kind) => (
-          <label key={kind} class="check" for={`sheet-${kind}`}>
-            <input
-              type="checkbox"
-              id={`sheet-${kind}`}
-              checked={isChosen(kind)}
-              onChange={({ currentTarget }) => choose(kind, currentTarget.checked)}
-            />
-            {said.kinds[kind]}
-          </label>
-        ))}
-      </fieldset>
+      <WhichSheets />
       <p class="tools">
         <Button id="print-sheets" large work={() => print()}>
           {said.print}
@@ -48,14 +35,38 @@ export function Controls({
         </Button>
       </p>
       <p class="quiet">{said.screenHelp}</p>
-      {hasCards && !isChosen("key") && (
-        <div class="cards-sure">
-          <p class="quiet">{said.cardsSay}</p>
-          <Button id="cards-sure" work={() => choose("key", true)}>
-            {said.cardsSure}
-          </Button>
-        </div>
-      )}
+      {hasCards && !isChosen("key") && <SureOfCards />}
+    </div>
+  );
+}
+
+function WhichSheets() {
+  return (
+    <fieldset class="places">
+      <legend>{said.which}</legend>
+      {allKinds.map((kind) => (
+        <label key={kind} class="check" for={`sheet-${kind}`}>
+          <input
+            type="checkbox"
+            id={`sheet-${kind}`}
+            checked={isChosen(kind)}
+            onChange={({ currentTarget }) => choose(kind, currentTarget.checked)}
+          />
+          {said.kinds[kind]}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Asks before the answer key goes with the cards. */
+function SureOfCards() {
+  return (
+    <div class="cards-sure">
+      <p class="quiet">{said.cardsSay}</p>
+      <Button id="cards-sure" work={() => choose("key", true)}>
+        {said.cardsSure}
+      </Button>
     </div>
   );
 }

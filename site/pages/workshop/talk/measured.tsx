@@ -81,17 +81,6 @@ function Form({ topic: { event, run, car } }: { readonly topic: Topic }) {
     void draft.set({ ...now, laps: "", roll: "", rollWithin: "" });
     sayKept(said.kept(run));
   };
-  const line = (key: "radius" | "laps" | "roll" | "rollWithin", note = "") => (
-    <TextField
-      id={`measured-${key}`}
-      label={said[key]}
-      note={note}
-      numeric={key !== "laps"} // the decimal keyboard of some phones has no space
-      maxLength={400}
-      value={now[key]}
-      type={(text) => keep({ [key]: text })}
-    />
-  );
   return (
     <>
       <ChoiceField
@@ -101,10 +90,10 @@ function Form({ topic: { event, run, car } }: { readonly topic: Topic }) {
         value={now.driver}
         choose={(driver) => keep({ driver })}
       />
-      {line("radius", unitIn("length"))}
-      {line("laps", said.lapsNote)}
-      {line("roll", unitIn("rollGradient"))}
-      {line("rollWithin", unitIn("rollGradient"))}
+      <Line of="radius" note={unitIn("length")} now={now} keep={keep} />
+      <Line of="laps" note={said.lapsNote} now={now} keep={keep} />
+      <Line of="roll" note={unitIn("rollGradient")} now={now} keep={keep} />
+      <Line of="rollWithin" note={unitIn("rollGradient")} now={now} keep={keep} />
       <p class="fault" role="alert">
         {fault.value}
       </p>
@@ -114,5 +103,26 @@ function Form({ topic: { event, run, car } }: { readonly topic: Topic }) {
         </Button>
       </p>
     </>
+  );
+}
+
+interface Lined {
+  readonly of: "radius" | "laps" | "roll" | "rollWithin";
+  readonly note: string;
+  readonly now: MeasuredDraft;
+  readonly keep: (more: Partial<MeasuredDraft>) => void;
+}
+
+function Line({ of: key, note, now, keep }: Lined) {
+  return (
+    <TextField
+      id={`measured-${key}`}
+      label={said[key]}
+      note={note}
+      numeric={key !== "laps"} // the decimal keyboard of some phones has no space
+      maxLength={400}
+      value={now[key]}
+      type={(text) => keep({ [key]: text })}
+    />
   );
 }

@@ -23,15 +23,7 @@ import { ChangeInTurn } from "../parts/change-in-turn.js";
 import { insertNext } from "../plan/steps.js";
 import { words } from "../words.js";
 
-/** A single change to make next: what it does, what speaks for it, and what goes with it. */
-export function ProposedChange({
-  one,
-  car,
-  carNumber,
-  changeMinutes,
-  index,
-  band,
-}: {
+interface Proposed {
   readonly one: Proposal;
   /** Before the change. */
   readonly car: Car;
@@ -41,7 +33,10 @@ export function ProposedChange({
   readonly index: number;
   /** How sure it is, once that is known. */
   readonly band: ChangeBand | undefined;
-}) {
+}
+
+/** A single change to make next: what it does, what speaks for it, and what goes with it. */
+export function ProposedChange({ one, car, carNumber, changeMinutes, index, band }: Proposed) {
   const { change, phases, minutes, nearTipping } = one;
   const changed = useMemo(() => [change], [change]);
   const moves = movedInWords(one.moved, reader);

@@ -53,8 +53,8 @@ interface Runs {
   readonly latest: number;
 }
 
-/** Which run and whose reports, and the parts of the talk about them. */
-function TalkOfDay({ log, event, runs, latest }: Runs) {
+/** Which run and whose reports are chosen, and what there is to choose from. */
+function useTopic({ log, event, runs, latest }: Runs) {
   const chosen = useSignal(latest);
   const whose = useSignal("");
   const which = useSignal(1);
@@ -64,6 +64,24 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
   const car = cars.includes(which.value) ? which.value : (cars[0] ?? 1);
   const drivers = told.filter((one) => one.car === car);
   const driver = drivers.find((one) => sameName(one.driver, whose.value))?.driver;
+  const chooseRun = (value: number) => {
+    chosen.value = value;
+    whose.value = "";
+  };
+  const chooseCar = (value: number) => {
+    which.value = value;
+    whose.value = "";
+  };
+  const chooseDriver = (value: string) => {
+    whose.value = value;
+  };
+  return { run, cars, car, drivers, driver, chooseRun, chooseCar, chooseDriver };
+}
+
+/** Which run and whose reports, and the parts of the talk about them. */
+function TalkOfDay({ log, event, runs, latest }: Runs) {
+  const topic = useTopic({ log, event, runs, latest });
+  const { run, cars, car, drivers, driver } = topic;
   return (
     <>
       <Chips
@@ -71,10 +89,7 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
         question={said.run}
         choices={runs.map((value) => ({ value, text: String(value) }))}
         chosen={run}
-        choose={(value) => {
-          chosen.value = value;
-          whose.value = "";
-        }}
+        choose={topic.chooseRun}
         kind="scale"
       />
       {cars.length > 1 && (
@@ -83,10 +98,7 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
           question={said.whichCar}
           choices={cars.map((value) => ({ value, text: nameOf(log, event, value) }))}
           chosen={car}
-          choose={(value) => {
-            which.value = value;
-            whose.value = "";
-          }}
+          choose={topic.chooseCar}
         />
       )}
       <Chips
@@ -97,9 +109,7 @@ function TalkOfDay({ log, event, runs, latest }: Runs) {
           ...drivers.map((one) => ({ value: one.driver, text: one.driver })),
         ]}
         chosen={driver ?? ""}
-        choose={(value) => {
-          whose.value = value;
-        }}
+        choose={topic.chooseDriver}
       />
       <Parts log={log} event={event} run={run} car={car} driver={driver} />
     </>

@@ -80,22 +80,26 @@ function CarLine({
           <b>{car.name}</b> <small>{told.join(" · ")}</small>
         </span>
       </label>
-      <span class="doing">
-        {!own && (
-          <>
-            <EditButton id={draft?.id ?? car.name} name={car.name} />
-            <NamedButton text={words.asFile} name={car.name} work={() => asFile(car)} />
-            <NamedButton
-              text={classWords.handOn}
-              name={car.name}
-              work={() => void handOn({ what: "car", of: car })}
-            />
-            <NamedButton text={words.copy} name={car.name} work={() => copy(car)} />
-            <NamedButton text={words.remove} name={car.name} work={() => remove(car)} />
-          </>
-        )}
-      </span>
+      <span class="doing">{!own && <CarButtons car={car} id={draft?.id ?? car.name} />}</span>
     </li>
+  );
+}
+
+/** What can be done with a car of the reader's, of which a draft may be open. */
+function CarButtons({ car, id }: { readonly car: Car; readonly id: string }) {
+  const { name } = car;
+  return (
+    <>
+      <EditButton id={id} name={name} />
+      <NamedButton text={words.asFile} name={name} work={() => asFile(car)} />
+      <NamedButton
+        text={classWords.handOn}
+        name={name}
+        work={() => void handOn({ what: "car", of: car })}
+      />
+      <NamedButton text={words.copy} name={name} work={() => copy(car)} />
+      <NamedButton text={words.remove} name={name} work={() => remove(car)} />
+    </>
   );
 }
 

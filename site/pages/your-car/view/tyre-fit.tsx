@@ -59,7 +59,6 @@ function Residuals({ readings, fit: { residuals } }: Fit) {
   const y = (off: number) =>
     EDGE.top + ((most - off) / (2 * most)) * (HIGH - EDGE.top - EDGE.bottom);
   const loads = [...new Set(readings.map(({ load }) => load))].sort((a, b) => a - b);
-  const shape = (load: number) => shapes[loads.indexOf(load) % shapes.length] ?? "";
   return (
     <figure class="residuals">
       <figcaption>{words.residuals}</figcaption>
@@ -79,25 +78,37 @@ function Residuals({ readings, fit: { residuals } }: Fit) {
         {readings.map(({ load, slipAngle }, i) => (
           <path
             key={i}
-            class={`load-${loads.indexOf(load) % shapes.length}`}
-            d={shape(load)}
+            {...markOf(loads.indexOf(load))}
             transform={`translate(${x(slipAngle)} ${y(residuals[i] ?? 0)})`}
           />
         ))}
       </svg>
-      <p class="note legend">
-        {loads.slice(0, MOST_LOADS).map((load) => (
-          <span key={load}>
-            <svg viewBox="-6 -6 12 12" aria-hidden="true">
-              <path class={`load-${loads.indexOf(load) % shapes.length}`} d={shape(load)} />
-            </svg>{" "}
-            {format("force", load, 0)}{" "}
-          </span>
-        ))}
-      </p>
+      <Legend loads={loads} />
     </figure>
   );
 }
+
+/** Which load each mark stands for. */
+function Legend({ loads }: { readonly loads: readonly number[] }) {
+  return (
+    <p class="note legend">
+      {loads.slice(0, MOST_LOADS).map((load, i) => (
+        <span key={load}>
+          <svg viewBox="-6 -6 12 12" aria-hidden="true">
+            <path {...markOf(i)} />
+          </svg>{" "}
+          {format("force", load, 0)}{" "}
+        </span>
+      ))}
+    </p>
+  );
+}
+
+/** The mark of a load, by its place among the loads. */
+const markOf = (place: number) => {
+  const which = place % shapes.length;
+  return { class: `load-${which}`, d: shapes[which] ?? "" };
+};
 
 const MOST_LOADS = 8;
 
