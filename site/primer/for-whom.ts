@@ -45,7 +45,7 @@ export function forWhom(asked: Asked): ForWhom {
 /** A car that cannot stand has no figures. */
 function standing(car: Car): void {
   try {
-    standingCar(car);
+    void standingCar(car).handling; // worked out once it is asked for
   } catch (error) {
     throw error instanceof Refusal ? new UsageError(`${car.name}: ${error.message}`) : error;
   }

@@ -1,8 +1,17 @@
 import { spawnSync } from "node:child_process";
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { standingCar } from "../../../lib/balance/standing-car.js";
+import { formatCar } from "../../../lib/car/file/parse.js";
+import { orUndefined } from "../../../lib/refusal.js";
 import { optionsOf, outFrom, UsageError, writeOut } from "../../../site/commands/usage.js";
+import { forWhom } from "../../../site/primer/for-whom.js";
 import { dateFrom, nameFrom, numbersFrom, urlFrom } from "../../../site/primer/options.js";
 import { chosen } from "../../../site/primer/parts.js";
+import { anyLegalCar } from "../../lib/car/any-car.js";
 
 describe("what cannot be asked of a command", () => {
   const ended = (command: string, ...asked: string[]) => {
@@ -37,6 +46,19 @@ describe("what cannot be asked of a command", () => {
 });
 
 describe("what a primer is asked for", () => {
+  it("refuses a car that can be read and cannot stand, by its name", () => {
+    const file = join(mkdtempSync(join(tmpdir(), "primer-")), "car.json");
+    const cars = fc.sample(anyLegalCar, { numRuns: 40, seed: 3 });
+    const falling = cars.filter(
+      (car) => orUndefined(() => standingCar(car).handling) === undefined,
+    );
+    expect(falling.length).toBeGreaterThan(0);
+    for (const car of falling) {
+      writeFileSync(file, formatCar(car));
+      expect(() => forWhom({ car: file, class: "", us: false })).toThrow(UsageError);
+    }
+  });
+
   it("reads a day as it is said, and refuses what is none", () => {
     expect(dateFrom("2026-11-25")).toBe("25 November 2026");
     for (const given of ["2026-02-30", "25.11.2026", "2026-1-2", "", "soon"]) {
