@@ -1,8 +1,7 @@
-import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import type { Change, End } from "../../change/change.js";
 import type { Eased } from "../../change/eased.js";
-import { type Baseline, baselineOf } from "../../change/effect.js";
+import { knownBaseline } from "../../change/known-baseline.js";
 import type { NearTipping } from "../../change/near-tipping.js";
 import { whyNotRanked } from "../../change/ranked.js";
 import { cellsOf } from "../debrief/cells.js";
@@ -134,22 +133,10 @@ function aboutPlaces({ before: { nearTipping, eased }, targets }: Places) {
   return { nearTipping: nearTipping.filter(reported), eased: eased.filter(reported) };
 }
 
-/** Where changes of a car start from at a speed: what is known of them answers the next question too. */
-function baselineAt(speed: number, car: Car, measured: Car = car): Baseline {
-  const ofCar = baselines.get(car) ?? new Map<number, Baseline>();
-  const known = ofCar.get(speed);
-  const baseline =
-    known?.measured === measured ? known : baselineOf(standingCar(car, measured), speed);
-  baselines.set(car, ofCar.set(speed, baseline));
-  return baseline;
-}
-
-const baselines = new WeakMap<Car, Map<number, Baseline>>();
-
 function placesFor(complaint: Complaint, targets: readonly Target[]): Places {
   const { car, measured, named = [], venue } = complaint;
   const places = placesOf(targets);
-  const before = baselineAt(venueSpeed(places), car, measured);
+  const before = knownBaseline(car, measured, venueSpeed(places));
   const asked = { before, targets, places, cells: cellsOf(before, places) };
   return { ...asked, named: namedPlacesOf(named, asked, venue) };
 }

@@ -3,22 +3,15 @@ import { standingCar } from "../../balance/standing-car.js";
 import type { Car } from "../../car/car.js";
 import { applyChange } from "../../change/apply.js";
 import type { Change } from "../../change/change.js";
-import { type Baseline, baselineOf, standingEffectOf } from "../../change/effect.js";
+import { baselineOf, standingEffectOf } from "../../change/effect.js";
+import { knownBaseline } from "../../change/known-baseline.js";
 import { type Cell, cellsOf } from "../debrief/cells.js";
 import type { PhaseShifts } from "../plan/sheet-row.js";
 import type { VenueCorner } from "../plan/venue.js";
 
-const baselines = new WeakMap<Car, Baseline>();
 const cells = new WeakMap<Car, Map<string, readonly Cell[]>>();
 
 const alone = (corner: VenueCorner) => ({ name: corner.name, corners: [corner] });
-
-/** Where changes of the known car start from: worked out once for all puzzles. */
-function knownBaseline(car: Car): Baseline {
-  const baseline = baselines.get(car) ?? baselineOf(standingCar(car));
-  baselines.set(car, baseline);
-  return baseline;
-}
 
 function knownCells(car: Car, corner: VenueCorner): readonly Cell[] {
   const ofCar = cells.get(car) ?? new Map<string, readonly Cell[]>();

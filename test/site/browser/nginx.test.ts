@@ -1,25 +1,16 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { createServer } from "node:http";
-import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { inRoot } from "../../../site/build/paths.js";
 import { nginxPath } from "../../../site/commands/needs.js";
 import { chapters, useBrowser, withWorker } from "./browser.js";
+import { freePort } from "./free-port.js";
 
 const nginx = nginxPath();
 const why = nginx ? "" : " (skipped: nginx is not installed; on Debian, apt-get install nginx)";
 const { open } = useBrowser();
-
-async function freePort(): Promise<number> {
-  const server = createServer();
-  await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
-  const { port } = server.address() as AddressInfo;
-  await new Promise((resolve) => server.close(resolve));
-  return port;
-}
 
 /** The configuration that docs/hosting.md shows, on a port and in a folder of this test. */
 function configuration(folder: string, port: number): string {

@@ -1,17 +1,8 @@
 import { type ChildProcess, spawn, spawnSync } from "node:child_process";
-import { createServer } from "node:http";
-import type { AddressInfo } from "node:net";
 import { vi } from "vitest";
 import { debianPython } from "../../../../site/commands/needs.js";
+import { freePort } from "../free-port.js";
 import { environment, shelf } from "./executed.js";
-
-async function freePort(): Promise<number> {
-  const server = createServer();
-  await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
-  const { port } = server.address() as AddressInfo;
-  await new Promise((resolve) => server.close(resolve));
-  return port;
-}
 
 /** A real server of the classic notebook, on this machine alone. */
 export async function startClassic(): Promise<{ url: string; stop(): void }> {
