@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { eachChapter, fileAllPredictions, shownBy, useBrowser } from "./browser.js";
 import { pictureText } from "./picture-text.js";
+import { measureWords } from "./words-outside.js";
 
 const { open, fileUrl } = useBrowser();
 
@@ -30,6 +31,7 @@ function expectAlike(now: string, before: string, what: string): void {
 
 /** In every corner of its sliders' ranges a figure has numbers only, and its words inside the picture. */
 async function expectWordsInside(page: Page) {
+  await measureWords(page);
   for (const { id, sliders, named } of await figuresOn(page)) {
     const faults = await page.locator(`#${id}`).evaluate(
       (figure, ids) => {
@@ -43,16 +45,6 @@ async function expectWordsInside(page: Page) {
             mover.dispatchEvent(new Event("input", { bubbles: true }));
           };
         });
-        const outside = (svg: Element) => {
-          const frame = svg.getBoundingClientRect();
-          return [...svg.querySelectorAll("[data-layer] text")]
-            .map((text) => [text.textContent, text.getBoundingClientRect()] as const)
-            .filter(([, { left, right, top, bottom }]) => {
-              const across = left < frame.left - 4 || right > frame.right + 4;
-              return across || top < frame.top - 4 || bottom > frame.bottom + 4;
-            })
-            .map(([text]) => `outside: ${text}`);
-        };
         const found: string[] = [];
         for (let corner = 0; corner < 2 ** movers.length; corner += 1) {
           for (const [index, move] of movers.entries()) move(((corner >> index) & 1) === 1);
@@ -63,7 +55,7 @@ async function expectWordsInside(page: Page) {
               part.textContent,
             ])
             .filter((text) => /NaN|Infinity|undefined|Not drawn/.test(text ?? ""));
-          const lost = [...figure.querySelectorAll("svg.panel")].flatMap(outside);
+          const lost = window.wordsOutside(figure);
           found.push(...[...bad, ...lost].map((what) => `corner ${corner}: ${what}`));
         }
         return found;

@@ -11,6 +11,7 @@ import { readNotebooks } from "../../../site/build/build.js";
 import { compiled, onCar } from "../../../site/chapter/on-car.js";
 import { otherCars } from "../../../site/chapter/other-cars.js";
 import { eachChapter, useBrowser } from "./browser.js";
+import { measureWords } from "./words-outside.js";
 
 const { open } = useBrowser();
 const notebooks = readNotebooks().filter(({ name }) => eachChapter.includes(name));
@@ -56,18 +57,8 @@ describe.each(notebooks)("chapter $name", async (notebook) => {
         for (const figure of document.querySelectorAll("[data-locked]"))
           figure.removeAttribute("data-locked");
       });
-      const lost = await page.evaluate(() =>
-        [...document.querySelectorAll("svg.panel")].flatMap((svg) => {
-          const frame = svg.getBoundingClientRect();
-          return [...svg.querySelectorAll("[data-layer] text, [data-frame] text")]
-            .map((text) => [text.textContent, text.getBoundingClientRect()] as const)
-            .filter(([, { left, right, top, bottom }]) => {
-              const across = left < frame.left - 4 || right > frame.right + 4;
-              return across || top < frame.top - 4 || bottom > frame.bottom + 4;
-            })
-            .map(([text]) => `${svg.getAttribute("aria-label")}: ${text}`);
-        }),
-      );
+      await measureWords(page);
+      const lost = await page.locator("main").evaluate((main) => window.wordsOutside(main));
       expect(lost).toEqual([]);
       expect(await page.locator("[data-frame]:empty").count()).toBe(0);
       expect(errors).toEqual([]);
