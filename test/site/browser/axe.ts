@@ -1,7 +1,5 @@
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
-
-const axePath = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
+import { inject } from "vitest";
 
 /** Besides what axe looks for by itself: the size of what is pressed, as WCAG 2.2 AA asks. */
 const allRules = { rules: { "target-size": { enabled: true } } };
@@ -27,13 +25,14 @@ const faultsOnly = { resultTypes: ["violations"], reporter: "no-passes" };
  * with a ground of its own, stays as it is. Runs in the page.
  */
 function plainFormulas(): void {
-  const [, ...others] = document.querySelectorAll(".katex");
-  for (const formula of others) {
+  const hasOneLook = (formula: Element): boolean => {
     const looks = [...formula.querySelectorAll("*")].map((part) => getComputedStyle(part));
-    if (new Set(looks.map(({ color }) => color)).size > 1) continue;
-    if (new Set(looks.map(({ backgroundColor }) => backgroundColor)).size > 1) continue;
+    return new Set(looks.map((look) => `${look.color} on ${look.backgroundColor}`)).size < 2;
+  };
+  const [, ...others] = document.querySelectorAll(".katex");
+  // All are looked at before one is changed: each look after a change has the page styled anew.
+  for (const formula of others.filter(hasOneLook))
     for (const half of formula.children) half.textContent = `${half.textContent}`;
-  }
 }
 
 /** Readies a page for axe once: all of it as if it were near, and axe in it. */
@@ -41,7 +40,7 @@ async function readied(page: Page): Promise<void> {
   if (await page.evaluate("'axe' in globalThis")) return;
   await page.addStyleTag({ content: ".part { content-visibility: visible !important }" });
   await page.evaluate(plainFormulas);
-  await page.addScriptTag({ path: axePath });
+  await page.addScriptTag({ url: `${inject("origin")}/axe.min.js` });
 }
 
 /** What axe finds wrong with a page as it stands; the page must have been opened with `bypassCSP`. */

@@ -1,4 +1,4 @@
-import type { Page } from "playwright-core";
+import type { CDPSession, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { axeFaults, axeFaultsInDark } from "./axe.js";
 import { eachPage, fileAllPredictions, useBrowser } from "./browser.js";
@@ -37,31 +37,53 @@ function noteStops(): void {
 const stopsOf = (page: Page) =>
   page.evaluate(() => (window as unknown as { noted: (Stop | null)[] }).noted);
 
+/** Presses Tab so many times as a hand does; each press is sent before the one before it is answered, and they keep their order. */
+async function pressTab(session: CDPSession, times: number): Promise<void> {
+  const key = { key: "Tab", code: "Tab", windowsVirtualKeyCode: 9 };
+  const strokes = Array.from({ length: times }, () => ["rawKeyDown", "keyUp"] as const).flat();
+  await Promise.all(
+    strokes.map((type) => session.send("Input.dispatchKeyEvent", { type, ...key })),
+  );
+}
+
 /** Wherever the Tab key leads, the focus is seen, and it is let out again. */
 async function expectFocusSeen(page: Page): Promise<void> {
   await page.evaluate(noteStops);
+  const session = await page.context().newCDPSession(page);
   let stops: readonly (Stop | null)[] = [];
   while (stops.length < 400 && !stops.includes(null)) {
-    for (let press = 0; press < 10; press += 1) await page.keyboard.press("Tab");
+    await pressTab(session, 20);
     stops = await stopsOf(page);
   }
+  await session.detach();
   expect(stops, "the focus leaves the page at its end").toContain(null);
   const until = stops.slice(0, stops.indexOf(null)).filter((stop) => stop !== null);
   for (const stop of until) expect(stop).toMatchObject({ seen: true, ring: true });
   expect(new Set(until.map(({ name }) => name)).size).toBeGreaterThan(5);
 }
 
+/** Whether there is such a file; each is asked for once for all pages. */
+const found = new Map<string, Promise<boolean>>();
+const isThere = (address: string): Promise<boolean> => {
+  const answer = found.get(address) ?? fetch(address, { method: "HEAD" }).then(({ ok }) => ok);
+  found.set(address, answer);
+  return answer;
+};
+
+/** The links of a page, each once: where they lead, and how many elements of this page they name. Runs in the page. */
+const linksOf = () =>
+  [...new Set([...document.querySelectorAll("a[href]")].map((a) => a.getAttribute("href") ?? ""))]
+    .map((link) => [link, ...link.split("#")] as const)
+    .map(([link, file = "", anchor = ""]) => ({
+      link,
+      file: file && new URL(file, location.href).href,
+      named: anchor && document.querySelectorAll(`[id="${CSS.escape(anchor)}"]`).length,
+    }));
+
 async function expectLinksLead(page: Page): Promise<void> {
-  const links = await page
-    .locator("a[href]")
-    .evaluateAll((anchors) =>
-      anchors.map((anchor) => (anchor as HTMLAnchorElement).getAttribute("href") ?? ""),
-    );
-  for (const link of new Set(links)) {
-    const [file, anchor] = link.split("#");
-    if (file)
-      expect((await page.request.get(new URL(file, page.url()).href)).ok(), link).toBe(true);
-    if (!file && anchor) expect(await page.locator(`[id="${anchor}"]`).count(), link).toBe(1);
+  for (const { link, file, named } of await page.evaluate(linksOf)) {
+    if (file) expect(await isThere(file), link).toBe(true);
+    else if (named !== "") expect(named, link).toBe(1);
   }
 }
 

@@ -71,31 +71,46 @@ figure({
 });
 `;
 
+/** Brings back the chapter's own cells, which run. */
 const lives = async (page: Page) => {
-  const { open: _, ...own } = bench(page);
-  await page.waitForFunction(() => true);
+  const own = bench(page);
   await own.press("Reset all");
   await own.says("All cells ran");
 };
 
+/** A page whose cells have run: to open one takes longer than to bring it back to them. */
+async function opened(address = listing) {
+  const { page } = await open(address);
+  await bench(page).open();
+  return page;
+}
+
 /** Runs a cell in place of one of the chapter's. */
-async function running(source: string, address = listing) {
-  const opened = await open(address);
-  const own = bench(opened.page);
-  await own.open();
+async function run(page: Page, source: string): Promise<void> {
+  const own = bench(page);
   await own.write(last, source);
   await own.press(/^Run/);
-  return { ...opened, ...own };
+}
+
+/** Counts on until the page says that the cells gave no answer. Runs in the page. */
+async function ticksUntilStopped(): Promise<number> {
+  const told = document.querySelector(".bench-bar [role=status]");
+  let count = 0;
+  while (!told?.textContent?.includes("no answer")) {
+    await new Promise((wait) => setTimeout(wait, 10));
+    count += 1;
+  }
+  return count;
 }
 
 describe.each([
   ["a host", listing],
   ["a folder", fileUrl(listing)],
 ])("hostile cells on a page from %s", (_, address) => {
-  it("reach neither network nor storage nor page", async () => {
+  it("reach neither network nor storage nor page, and are stopped in a loop without end, also in a getter", async () => {
     hits = 0;
-    const own = (await open(address)).page.url();
-    const { page } = await running(attempts(url, own), address);
+    const page = await opened(address);
+    await run(page, attempts(url, page.url()));
     await page.evaluate(() => {
       new BroadcastChannel("rollbook").onmessage = () => {
         document.title = "reached";
@@ -115,26 +130,18 @@ describe.each([
     await fetch(url);
     expect(hits, "the host that counts is there").toBe(1);
     expect(await page.title()).not.toBe("reached");
-  });
 
-  it.each([
-    ["loop without end", "for (;;) {}"],
-    ["loop in a getter", "const o = { get x() { for (;;); } };\nconst y: number = o.x;"],
-  ])("are stopped: a %s", async (_name, source) => {
-    const { page, says } = await running(source, address);
-    const ticks = page.evaluate(async () => {
-      const told = document.querySelector(".bench-bar [role=status]");
-      let count = 0;
-      while (!told?.textContent?.includes("no answer")) {
-        await new Promise((wait) => setTimeout(wait, 10));
-        count += 1;
-      }
-      return count;
-    });
-    await says(`Cell ${last}: no answer for 2 seconds`);
-    expect(await ticks, "the page goes on meanwhile").toBeGreaterThan(5);
-    expect(await page.locator("iframe").count()).toBe(0);
-    await lives(page);
+    for (const source of [
+      "for (;;) {}",
+      "const o = { get x() { for (;;); } };\nconst y: number = o.x;",
+    ]) {
+      await run(page, source);
+      const ticks = page.evaluate(ticksUntilStopped);
+      await bench(page).says(`Cell ${last}: no answer for 2 seconds`);
+      expect(await ticks, "the page goes on meanwhile").toBeGreaterThan(5);
+      expect(await page.locator("iframe").count(), source).toBe(0);
+      await lives(page);
+    }
   });
 });
 
@@ -159,24 +166,36 @@ function untilSilent(milliseconds: number): Promise<void> {
 }
 
 describe("hostile cells", () => {
-  it("are stopped in a loop that begins while drawing", async () => {
-    const { page, says } = await running(figure("for (;;) {}"));
+  it("are stopped in a loop that begins while drawing; when they send what nobody asked for, once, without end, later, as steps or too much; and with marks of no kind, tone or place", async () => {
+    const page = await opened();
+    const { says } = bench(page);
+    await run(page, figure("for (;;) {}"));
     await says(`Cell ${last}: no answer for 2 seconds`);
     expect(await page.locator("fieldset:enabled.controls").count()).toBe(0);
     await lives(page);
-  });
 
-  it.each([
-    ["once", 'postMessage("hello");'],
-    ["without end", "for (;;) postMessage('x'.repeat(100_000));"],
-    ["later", "setTimeout(() => { for (;;) postMessage(1); }, 500);"],
-    ["as steps", 'for (;;) postMessage(JSON.stringify({ kind: "at", cell: 0 }));'],
-    ["too much", 'postMessage("x".repeat(50_000_000));'],
-  ])("are stopped when they send what nobody asked for, %s", async (_, source) => {
-    const { page, says } = await running(source);
-    await says(/nobody asked for|no answer for 2 seconds/); // whichever is seen first on a busy machine
-    expect(await page.locator("iframe").count()).toBe(0);
-    await lives(page);
+    for (const source of [
+      'postMessage("hello");',
+      "for (;;) postMessage('x'.repeat(100_000));",
+      "setTimeout(() => { for (;;) postMessage(1); }, 500);",
+      'for (;;) postMessage(JSON.stringify({ kind: "at", cell: 0 }));',
+      'postMessage("x".repeat(50_000_000));',
+    ]) {
+      await run(page, source);
+      await says(/nobody asked for|no answer for 2 seconds/); // whichever is seen first on a busy machine
+      expect(await page.locator("iframe").count(), source).toBe(0);
+      await lives(page);
+    }
+
+    for (const marks of [
+      '[{ kind: "html" }] as any',
+      '[label([0, 0], "x", "red" as any)]',
+      "7 as any",
+    ]) {
+      await run(page, figure(`return ${marks};`));
+      await says("nobody asked for");
+      await lives(page);
+    }
   });
 
   it("run on unseen for ten seconds at most, not at all out of sight, and again for a slider", async () => {
@@ -203,59 +222,53 @@ describe("hostile cells", () => {
     expect(await sandboxes.count()).toBe(0);
   });
 
-  it("put text where they meant HTML", async () => {
+  it("put text where they meant HTML, and are told what cannot be shown", async () => {
     const bad = '<img src=x onerror="document.title=1"><script>document.title=1</script>';
-    const { page, says, resultsOf } = await running(`
+    const page = await opened();
+    const { says, resultsOf } = bench(page);
+    await run(
+      page,
+      `
 const bad = ${JSON.stringify(bad)};
 worked({ id: bad, label: bad, value: 1, quantity: "count", decimals: 0, how: bad });
 predict({ id: bad, ask: bad, choices: [{ text: bad, because: bad }, { text: bad, because: bad }], answer: 0 });
 exercise({ id: bad, ask: bad, answer: 1, quantity: "count", decimals: 0, hint: bad, solution: bad });
 figure({ id: bad, title: bad, says: () => bad, inputs: { [bad]: from(parameters.mass, { name: bad }) },
   panels: [{ x: { label: bad, quantity: "count", domain: [0, 1] }, y: { label: bad, quantity: "count", domain: [0, 1], names: [[0, bad]] },
-    draw: () => [label([0, 0], bad), dot([0, 0], "ink", bad)] }] });`);
+    draw: () => [label([0, 0], bad), dot([0, 0], "ink", bad)] }] });`,
+    );
     await says("All cells ran");
     await resultsOf(last).locator(".says", { hasText: "<img" }).waitFor();
     await resultsOf(last).locator(".axis-title").first().waitFor();
     expect(await resultsOf(last).locator("img, script").count()).toBe(0);
     expect(await page.title()).toContain("Cells of");
-  });
 
-  it.each([
-    [
-      "a quantity nobody knows",
-      'worked({ id: "x", label: "x", value: 1, quantity: "constructor" as any, decimals: 0 });',
-      "quantity",
-    ],
-    [
-      "no number",
-      'worked({ id: "x", label: "x", value: NaN, quantity: "count", decimals: 0 });',
-      "value",
-    ],
-    [
-      "an axis without length",
-      'figure({ id: "x", title: "x", says: () => "", inputs: {}, panels: [{ x: { label: "x", quantity: "count", domain: [1, 1] }, y: { label: "x", quantity: "count", domain: [0, 1] }, draw: () => [] }] });',
-      "panels",
-    ],
-    [
-      "a thousand decimals",
-      'worked({ id: "x", label: "x", value: 1, quantity: "count", decimals: 1000 });',
-      "decimals",
-    ],
-  ])("are told what cannot be shown: %s", async (_, source, field) => {
-    const { resultsOf, says } = await running(source);
-    await says("All cells ran");
-    expect(await resultsOf(last).textContent()).toMatch(new RegExp(`^Cannot be shown: .*${field}`));
-  });
-
-  it("do not stop the page with marks of no kind, tone or place", async () => {
-    for (const marks of [
-      '[{ kind: "html" }] as any',
-      '[label([0, 0], "x", "red" as any)]',
-      "7 as any",
-    ]) {
-      const { page, says } = await running(figure(`return ${marks};`));
-      await says("nobody asked for");
-      await lives(page);
+    for (const [what, source, field] of [
+      [
+        "a quantity nobody knows",
+        'worked({ id: "x", label: "x", value: 1, quantity: "constructor" as any, decimals: 0 });',
+        "quantity",
+      ],
+      [
+        "no number",
+        'worked({ id: "x", label: "x", value: NaN, quantity: "count", decimals: 0 });',
+        "value",
+      ],
+      [
+        "an axis without length",
+        'figure({ id: "x", title: "x", says: () => "", inputs: {}, panels: [{ x: { label: "x", quantity: "count", domain: [1, 1] }, y: { label: "x", quantity: "count", domain: [0, 1] }, draw: () => [] }] });',
+        "panels",
+      ],
+      [
+        "a thousand decimals",
+        'worked({ id: "x", label: "x", value: 1, quantity: "count", decimals: 1000 });',
+        "decimals",
+      ],
+    ] as const) {
+      await run(page, source);
+      await says("All cells ran");
+      const told = await resultsOf(last).textContent();
+      expect(told, what).toMatch(new RegExp(`^Cannot be shown: .*${field}`));
     }
   });
 });

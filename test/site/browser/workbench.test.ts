@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { packed } from "../workbench/packed.js";
 import { axeFaultsInBoth } from "./axe.js";
 import { bench, last } from "./bench.js";
 import { chooseUnits, useBrowser, withWorker } from "./browser.js";
@@ -14,13 +15,16 @@ const drawn = (page: Page) =>
     .evaluateAll((paths) => paths.map((path) => path.getAttribute("d")).join(" "));
 
 describe("a page that lists cells", () => {
-  it("is whole without JavaScript, and loads the editor only when asked", async () => {
+  it("is whole without JavaScript, loads the editor only when asked, and then fits a phone of 320 px", async () => {
     const still = await open(listing, { javaScriptEnabled: false });
     expect(await still.page.locator(".listing pre").count()).toBeGreaterThan(10);
-    const { page } = await open(listing);
+    const { page } = await open(listing, { viewport: { width: 320, height: 700 } });
     expect(await page.locator("script[src='workbench.js']").count()).toBe(0);
     await bench(page).open();
     expect(await page.locator("script[src='workbench.js']").count()).toBe(1);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      320,
+    );
   });
 
   it("adds nothing to a chapter", async () => {
@@ -39,40 +43,20 @@ describe("a page that lists cells", () => {
     await page.locator("#result-1 .says:not(:empty)").waitFor();
     expect(await axeFaultsInBoth(page)).toEqual([]);
   });
-
-  it("fits a phone of 320 px", async () => {
-    const { page } = await open(listing, { viewport: { width: 320, height: 700 } });
-    await bench(page).open();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-      320,
-    );
-  });
 });
 
 describe.each([
   ["from a host", listing],
   ["from a folder", fileUrl(listing)],
 ])("cells opened %s", (_, address) => {
-  it("give the numbers and sentences of the chapter, with no error and no request", async () => {
+  it("give the numbers and sentences of the chapter, with no error and no request; change the figure when a number is edited, and go back when reset; and move it under sliders", async () => {
     const { page, errors, foreign } = await open(address);
-    await bench(page).open();
+    const { open: openBench, write, text, press, says } = bench(page);
+    await openBench();
     const inside = await page.locator(".results .worked").allTextContents();
     await page.locator("#result-1 .says:not(:empty)").waitFor();
     const sentence = await page.locator("#result-1 .says").textContent();
-    expect(errors).toEqual([]);
-    expect(foreign.filter((url) => !url.startsWith("blob:null/"))).toEqual([]);
-    await page.goto(
-      address.includes(":") ? fileUrl(chapter) : new URL(`${chapter}.html`, page.url()).href,
-    );
-    expect(inside).toEqual(await page.locator("main .worked").allTextContents());
-    expect(sentence).toBe(await page.locator("#bars-and-total .says").textContent());
-  });
 
-  it("change the figure when a number is edited, and go back when reset", async () => {
-    const { page } = await open(address);
-    const { open: openBench, write, text, press, says } = bench(page);
-    await openBench();
-    await page.locator("#result-1 .says:not(:empty)").waitFor();
     const [before, written] = [await drawn(page), await text("stiffer-bars-prediction")];
     await write("stiffer-bars-prediction", written.replace("turn = 7", "turn = 3"));
     await page.keyboard.press("Control+Enter");
@@ -83,24 +67,26 @@ describe.each([
     expect(await text("stiffer-bars-prediction")).toBe(written);
     await press(/^Run/);
     await page.locator("#result-1 .says", { hasText: "At 7.0" }).waitFor();
-    expect(await drawn(page)).toBe(before);
+    await expect.poll(() => drawn(page)).toBe(before);
+
+    await page.locator("#result-1 input[type=range]").first().press("End");
+    await expect.poll(() => drawn(page)).not.toBe(before);
+    expect(errors).toEqual([]);
+    expect(foreign.filter((url) => !url.startsWith("blob:null/"))).toEqual([]);
+    await page.goto(
+      address.includes(":") ? fileUrl(chapter) : new URL(`${chapter}.html`, page.url()).href,
+    );
+    expect(inside).toEqual(await page.locator("main .worked").allTextContents());
+    expect(sentence).toBe(await page.locator("#bars-and-total .says").textContent());
   });
 });
 
 describe("edited cells", () => {
-  it("move their figures under sliders", async () => {
+  it("tell cell and line of what cannot be read, of an exception, and of one while drawing; are kept on the device, and let go by Reset all", async () => {
     const { page } = await open(listing);
-    await bench(page).open();
-    await page.locator("#result-1 .says:not(:empty)").waitFor();
-    const before = await drawn(page);
-    await page.locator("#result-1 input[type=range]").first().press("End");
-    await expect.poll(() => drawn(page)).not.toBe(before);
-  });
-
-  it("tell cell and line of what cannot be read, of an exception, and of one while drawing", async () => {
-    const { page } = await open(listing);
-    const { open: openBench, write, press, says, faultOf } = bench(page);
+    const { open: openBench, write, text, press, says, faultOf } = bench(page);
     await openBench();
+    const written = await text(last);
     await write(last, "const a = 1;\nconst b = (2;\nconst c = 3;");
     await press(/^Run/);
     await says(`Cell ${last}, line 2: `);
@@ -117,13 +103,7 @@ describe("edited cells", () => {
     );
     await press(/^Run/);
     await page.locator(".says", { hasText: `Not drawn: Cell ${last}, line 4: Too far.` }).waitFor();
-  });
 
-  it("are kept on the device, and let go by Reset all", async () => {
-    const { page } = await open(listing);
-    const { open: openBench, write, text, press, says } = bench(page);
-    await openBench();
-    const written = await text(last);
     await write(last, "const mine = 1;");
     await page.reload();
     await openBench();
@@ -166,20 +146,21 @@ describe("cells without network", () => {
 });
 
 describe("a link to edited cells", () => {
-  const copy = async (page: Page, source: string) => {
-    const { open: openBench, write, press, says } = bench(page);
-    await openBench();
-    await write(last, source);
-    await press("Copy a link");
-    await says(/Link copied|address bar|do not fit/);
-  };
-
-  it("opens them elsewhere, says so, runs nothing until asked, and keeps nothing", async () => {
+  it("opens them elsewhere, says so, runs nothing until asked, and keeps nothing; and is refused with a sentence when it would be too long", async () => {
     const { page } = await open(listing, { permissions: ["clipboard-read", "clipboard-write"] });
+    const own = bench(page);
+    await own.open();
     const source =
       'worked({ id: "n", label: "Mine “ü”", value: 42, quantity: "count", decimals: 0 });';
-    await copy(page, source);
+    await own.write(last, source);
+    await own.press("Copy a link");
+    await own.says(/Link copied|address bar/);
     const link = await page.evaluate(() => navigator.clipboard.readText());
+    const noise = Array.from({ length: 9000 }, (_, i) => (i * 7919 * 7919) % 9973).join(" ");
+    await own.write(last, `// ${noise}`);
+    await own.press("Copy a link");
+    await own.says("do not fit into a link of 16000");
+
     const other = await open(link);
     const { says, text, press } = bench(other.page);
     await says(/brings changes to one cell.*Nothing has run/);
@@ -193,46 +174,20 @@ describe("a link to edited cells", () => {
     expect(other.errors).toEqual([]);
   });
 
-  it("is refused with a sentence when it would be too long", async () => {
-    const { page } = await open(listing);
-    const noise = Array.from({ length: 9000 }, (_, i) => (i * 7919 * 7919) % 9973).join(" ");
-    await copy(page, `// ${noise}`);
-    expect(await bench(page).status.textContent()).toContain("do not fit into a link of 16000");
-  });
-
+  // each way in which a link can be unreadable: test/site/workbench/share.test.ts
   it("is refused with a sentence when it is broken, hostile, or about other cells", async () => {
-    const packed = (value: unknown) =>
-      page.evaluate(async (json) => {
-        const stream = new Blob([json]).stream().pipeThrough(new CompressionStream("deflate-raw"));
-        const bytes = new Uint8Array(await new Response(stream).arrayBuffer());
-        const letters = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
-        return `#edited=${letters.replace(/\+/g, "-").replace(/\//g, "_").replace(/=+$/, "")}`;
-      }, JSON.stringify(value));
     const { page, errors } = await open(listing);
     const address = page.url();
-    const unreadable = [
-      "#edited=",
-      "#edited=%%%",
-      "#edited=<img src=x onerror=alert(1)>",
-      `#edited=${"A".repeat(20_000)}`,
-      "#edited=AAAA",
-      await packed([last]),
-      await packed({ [last]: 1 }),
-      await packed({ [last]: { length: 1 } }),
-      await packed(null),
-      await packed({ [last]: "x".repeat(5_000_000) }),
-    ];
-    const strange = [await packed({ nowhere: "1" }), await packed({ "</h2><b>": "1" })];
-    for (const [hashes, sentence] of [
-      [unreadable, "cannot be read"],
-      [strange, "does not have"],
+    for (const [hash, sentence] of [
+      ["#edited=<img src=x onerror=alert(1)>", "cannot be read"],
+      [await packed({ [last]: "x".repeat(5_000_000) }), "cannot be read"],
+      [await packed({ nowhere: "1" }), "does not have"],
+      [await packed({ "</h2><b>": "1" }), "does not have"],
     ] as const) {
-      for (const hash of hashes) {
-        await page.goto("about:blank");
-        await page.goto(address + hash);
-        await bench(page).says(sentence);
-        expect(await page.locator("iframe, .results > *, .edited:visible").count()).toBe(0);
-      }
+      await page.goto("about:blank");
+      await page.goto(address + hash);
+      await bench(page).says(sentence);
+      expect(await page.locator("iframe, .results > *, .edited:visible").count()).toBe(0);
     }
     expect(errors).toEqual([]);
   });
