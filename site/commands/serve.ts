@@ -19,18 +19,18 @@ function withdrawWorker(response: ServerResponse): void {
 }
 
 /**
- * Serves dist/ on this machine only; a busy port is told in one sentence.
+ * Serves the course on this machine only; a busy port is told in one sentence.
  *
  * @param kept - whether browsers may keep the course; while it is being written they should not
  */
-export function serveCourse({ kept = true } = {}): Promise<string> {
+export function serveCourse({ kept = true, folder = inRoot("dist") } = {}): Promise<string> {
   const port = portFromEnvironment();
-  const files = sirv(inRoot("dist"), { dev: true });
+  const files = sirv(folder, { dev: true });
   const server = createServer((request, response) => {
     if (!kept && request.url === "/sw.js") return withdrawWorker(response);
     files(request, response, () => {
       response.writeHead(404, { "Content-Type": "text/html; charset=utf-8" });
-      response.end(readFileSync(inRoot("dist/404.html")));
+      response.end(readFileSync(`${folder}/404.html`));
     });
   });
   return new Promise((resolve, reject) => {
