@@ -1,11 +1,10 @@
 import { spawnSync } from "node:child_process";
-import { cpSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { gzipSync } from "node:zlib";
-import { readNotebooks } from "../build/build.js";
 import { inRoot } from "../build/paths.js";
+import { changeCell, courseOf, home } from "./course-copy.js";
+import { servedAgain } from "./dev-times.js";
 import type { Row } from "./row.js";
-
-const home = inRoot(".cache/bench");
 
 function secondsOf(...asked: readonly string[]): number {
   const started = performance.now();
@@ -23,18 +22,6 @@ function fromNothing(out: string, ...asked: readonly string[]): number {
   return secondsOf("build", ...asked);
 }
 
-/** A course of its own with some of the chapters, at which a measure may change something. */
-function courseOf(name: string, wanted: (chapter: string) => boolean) {
-  const course = `${home}/${name}`;
-  rmSync(course, { recursive: true, force: true });
-  mkdirSync(course, { recursive: true });
-  for (const chapter of readNotebooks()
-    .map(({ name }) => name)
-    .filter(wanted))
-    cpSync(inRoot(`notebooks/${chapter}.ipynb`), `${course}/${chapter}.ipynb`);
-  return { course, out: `${course}/dist`, asked: ["--course", course] };
-}
-
 /** The chapter whose cells took longest when they last ran. */
 function slowestChapter(): string {
   const seconds: Record<string, number> = JSON.parse(
@@ -42,16 +29,6 @@ function slowestChapter(): string {
   );
   const [slowest] = Object.entries(seconds).sort(([, a], [, b]) => b - a);
   return slowest?.[0] ?? "";
-}
-
-/** Adds a line to the last cell of a kind, as an author would who changes one. */
-export function changeCell(file: string, kind: "code" | "markdown", line: string): void {
-  const notebook = JSON.parse(readFileSync(file, "utf8"));
-  const cell = notebook.cells.findLast(
-    ({ cell_type }: { cell_type: string }) => cell_type === kind,
-  );
-  cell.source = `${[cell.source].flat().join("")}\n${line}`;
-  writeFileSync(file, JSON.stringify(notebook, null, 1));
 }
 
 function afterOneCodeCell(): number {
@@ -62,7 +39,7 @@ function afterOneCodeCell(): number {
 }
 
 /** Builds with nothing kept from before, with nothing changed, and with one cell of the slowest chapter changed. */
-export function buildTimes(): Row[] {
+export async function buildTimes(): Promise<Row[]> {
   const five = courseOf("five", (name) => /^0[1-5]-/.test(name));
   const cold = fromNothing(five.out, ...five.asked);
   const all = fromNothing(inRoot("dist"));
@@ -77,6 +54,11 @@ export function buildTimes(): Row[] {
     row("chapters 1 to 5 built from nothing, kernel and all pages", cold, 8),
     row("all chapters built from nothing", all, 14),
     row("course built, nothing changed", unchanged, 0.4),
+    row(
+      "one prose cell of a chapter changed, until `npm run dev` serves it",
+      await servedAgain(),
+      0.5,
+    ),
     row("course built, one code cell of the slowest chapter changed", afterOneCodeCell(), 3),
   ];
 }

@@ -61,7 +61,10 @@ function writeChapters(
   writeFileSync(`${out}/index.html`, contentsPage(chapters, welcome));
   notebooks.forEach((notebook, index) => {
     const chapter = chapters[index] as Chapter;
-    writeFileSync(`${out}/${notebook.name}.html`, chapterPage(chapters, index));
+    const beside = [chapters[index - 1]?.title, chapters[index + 1]?.title];
+    const from = JSON.stringify([chapter, beside, chapters.map(({ name }) => name)]);
+    const page = kept(`page of ${notebook.name}`, from, () => chapterPage(chapters, index));
+    writeFileSync(`${out}/${notebook.name}.html`, page);
     writeFileSync(`${out}/${codePage(notebook)}`, listingPage(notebook, chapter, sandboxHash, api));
   });
 }

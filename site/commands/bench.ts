@@ -33,7 +33,7 @@ const options = () =>
 
 /** Parts of the table in their order; what comes first builds what the others look at. */
 const parts = {
-  builds: () => [...buildTimes(), ...primerWeight()],
+  builds: async () => [...(await buildTimes()), ...primerWeight()],
   model: solverTimes,
   pages: async () => [...(await pageTimes()), ...(await toolPageTimes())],
   living: livingTimes,

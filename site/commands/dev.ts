@@ -40,11 +40,11 @@ function builder(asked: readonly string[]) {
   };
 }
 
-/** Does something once a folder's files have changed and rest. */
-function whenChanged(folder: string, work: () => void): void {
+/** Does something once files have changed and rest. */
+function whenChanged(folder: string, recursive: boolean, work: () => void): void {
   let timer: NodeJS.Timeout | undefined;
-  watch(folder, { recursive: true }, (_event, file) => {
-    if (file && ignored.test(file)) return;
+  watch(folder, { recursive }, (_event, file) => {
+    if (file && (recursive ? ignored.test(file) : !file.endsWith(".ipynb"))) return;
     clearTimeout(timer);
     timer = setTimeout(work, settled);
   });
@@ -61,8 +61,8 @@ await reportFaults(async () => {
   const { notebooks } = courseFolder(values.course);
   const folder = values.course ? `${notebooks}/dist` : inRoot("dist");
   const { again, anew } = builder(values.course ? ["--course", notebooks] : []);
-  whenChanged(notebooks, again);
-  for (const program of ["lib", "site"]) whenChanged(inRoot(program), anew);
+  whenChanged(notebooks, false, again);
+  for (const program of ["lib", "site"]) whenChanged(inRoot(program), true, anew);
   again();
   console.log(`Watching; the course is at ${await serveCourse({ kept: false, folder })}`);
 });
