@@ -122,7 +122,7 @@ export async function buildCourse(options: BuildOptions = {}): Promise<Map<strin
     await typecheck(notebooks, joined);
     await bundleFrame(`${next}/frame.js`);
     await bundleCourse(notebooks, joined, next);
-    const outputs = await cachedOutputs(notebooks, progress);
+    const outputs = await cachedOutputs(notebooks, { progress, typesChecked: true });
     const api = currentApi();
     await writePages(notebooks, outputs, api, next, url);
     if (folder !== inRoot("notebooks"))

@@ -1,12 +1,23 @@
 import { createHash } from "node:crypto";
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import type { MadeFor } from "../cells/made-for.js";
-import { type Outputs, type Progress, runNotebooks } from "../kernel/run.js";
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
+import { type Outputs, type Running, runNotebooks } from "../kernel/run.js";
+import { cacheFile } from "./cache-folder.js";
 import { hashFiles } from "./hash.js";
 import { codeCells, type Notebook } from "./notebook.js";
 import { inRoot } from "./paths.js";
 
-const folder = inRoot(".cache/outputs");
+const KEPT_DAYS = 30; // unused
+const folder = () => cacheFile("outputs");
+const fileOf = (key: string): string => `${folder()}/${key}.json`;
 
 /** What, besides its own cells, decides what a chapter shows. */
 function surroundings(): string {
@@ -20,30 +31,48 @@ function surroundings(): string {
   return createHash("sha256").update(lock).update(packages).update(process.version).digest("hex");
 }
 
-function keyOf(notebook: Notebook, around: string, madeFor?: MadeFor): string {
+function keyOf(notebook: Notebook, around: string, { madeFor, typesChecked }: Running): string {
   const cells = JSON.stringify(codeCells(notebook).map(({ id, source }) => [id, source]));
-  const whom = madeFor ? JSON.stringify(madeFor) : "";
-  return createHash("sha256").update(around).update(cells).update(whom).digest("hex");
+  const how = JSON.stringify([madeFor, typesChecked]);
+  return createHash("sha256").update(around).update(cells).update(how).digest("hex");
 }
 
 function recall(key: string): Outputs | undefined {
   try {
-    return JSON.parse(readFileSync(`${folder}/${key}.json`, "utf8"));
+    const outputs = JSON.parse(readFileSync(fileOf(key), "utf8"));
+    const now = new Date();
+    utimesSync(fileOf(key), now, now);
+    return outputs;
   } catch {
     return undefined;
+  }
+}
+
+/** Whole or not at all, since other clones may read it. */
+function keep(key: string, outputs: Outputs): void {
+  const unfinished = `${fileOf(key)}.${process.pid}`;
+  writeFileSync(unfinished, JSON.stringify(outputs));
+  renameSync(unfinished, fileOf(key));
+}
+
+function forgetOld(): void {
+  const oldest = Date.now() - KEPT_DAYS * 24 * 3600 * 1000;
+  for (const name of readdirSync(folder())) {
+    const file = `${folder()}/${name}`;
+    if ((statSync(file, { throwIfNoEntry: false })?.mtimeMs ?? oldest) < oldest)
+      rmSync(file, { force: true });
   }
 }
 
 /** What each chapter's cells display, run only where code, packages or Node changed since last time. */
 export async function cachedOutputs(
   notebooks: readonly Notebook[],
-  progress: Progress,
-  madeFor?: MadeFor,
+  running: Running,
 ): Promise<Map<string, Outputs>> {
-  mkdirSync(folder, { recursive: true });
+  mkdirSync(folder(), { recursive: true });
   const around = surroundings();
   const keys = new Map(
-    notebooks.map((notebook) => [notebook.name, keyOf(notebook, around, madeFor)]),
+    notebooks.map((notebook) => [notebook.name, keyOf(notebook, around, running)]),
   );
   const known = new Map<string, Outputs>();
   for (const [name, key] of keys) {
@@ -51,12 +80,9 @@ export async function cachedOutputs(
     if (outputs) known.set(name, outputs);
   }
   const stale = notebooks.filter(({ name }) => !known.has(name));
-  const fresh =
-    stale.length > 0
-      ? await runNotebooks(stale, inRoot("notebooks"), progress, madeFor)
-      : new Map();
-  for (const [name, outputs] of fresh) {
-    writeFileSync(`${folder}/${keys.get(name)}.json`, JSON.stringify(outputs));
-  }
+  if (stale.length === 0) return known;
+  forgetOld();
+  const fresh = await runNotebooks(stale, inRoot("notebooks"), running);
+  for (const [name, outputs] of fresh) keep(keys.get(name) ?? "", outputs);
   return new Map([...known, ...fresh]);
 }

@@ -29,12 +29,12 @@ async function orSentences<T>(work: () => Promise<T>): Promise<T | string[]> {
   }
 }
 
-/** What a chapter's cells show; they are type-checked first, and none but this chapter's run. */
+/** What a chapter's cells show; they are type-checked first, then by tslab's own compiler cell by cell, as in Jupyter. */
 async function outputsOf(notebook: Notebook, progress: Progress): Promise<Outputs> {
   const joined = inRoot(".cache/joined-check");
   writeJoined([notebook], joined);
   await typecheck([notebook], joined);
-  return (await cachedOutputs([notebook], progress)).get(notebook.name) ?? {};
+  return (await cachedOutputs([notebook], { progress })).get(notebook.name) ?? {};
 }
 
 async function pinFaultsOf(path: string, figures: ReadonlyMap<string, number>): Promise<string[]> {

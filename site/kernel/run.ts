@@ -1,12 +1,12 @@
-import { type ChildProcess, fork } from "node:child_process";
-import { createRequire } from "node:module";
+import type { ChildProcess } from "node:child_process";
 import { availableParallelism } from "node:os";
-import { fileURLToPath, pathToFileURL } from "node:url";
 import { CourseError, codeCells, type Notebook } from "../build/notebook.js";
 import { escapeHtml } from "../cells/escape.js";
 import type { MadeFor } from "../cells/made-for.js";
 import { words } from "../cells/words.js";
 import { cellFailure, isRefused, reason } from "./failure.js";
+import { secondsOfChapters } from "./seconds.js";
+import { kernelStarter } from "./start.js";
 import type { CellResult } from "./tslab.js";
 import type { Answer, Job } from "./worker.js";
 
@@ -15,11 +15,14 @@ export type Outputs = Readonly<Record<string, readonly string[]>>;
 
 export type Progress = (notebook: Notebook, done: number, total: number) => void;
 
-const typescriptLoader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
-const workerPath = fileURLToPath(new URL("worker.ts", import.meta.url));
-
-const startWorker = (directory: string): ChildProcess =>
-  fork(workerPath, { cwd: directory, execArgv: ["--import", typescriptLoader] });
+/** How notebooks are run. */
+export interface Running {
+  readonly progress: Progress;
+  /** For whom the cells work; the workbook's own car where left out. */
+  readonly madeFor?: MadeFor | undefined;
+  /** The strict compiler took all cells of each notebook: no cell's types are checked again. */
+  readonly typesChecked?: boolean;
+}
 
 /** What a cell shows that the car of a file does not give enough for. */
 const notForThisCar = (car: string, stderr: string): string =>
@@ -44,8 +47,7 @@ function outputsOf(notebook: Notebook, results: readonly CellResult[], madeFor?:
 function runOne(
   worker: ChildProcess,
   notebook: Notebook,
-  progress: Progress,
-  madeFor?: MadeFor,
+  { progress, madeFor }: Running,
 ): Promise<Outputs> {
   const cells = codeCells(notebook);
   return new Promise((resolve, reject) => {
@@ -68,28 +70,41 @@ function runOne(
   });
 }
 
+/** Notebooks in the order in which they are best begun: what takes long first, where that is known. */
+function longestFirst(
+  notebooks: readonly Notebook[],
+  seconds: Readonly<Record<string, number>>,
+): Notebook[] {
+  const byCells = (notebook: Notebook) => codeCells(notebook).length / 30;
+  const cost = (notebook: Notebook) => seconds[notebook.name] ?? byCells(notebook);
+  return [...notebooks].sort((a, b) => cost(b) - cost(a));
+}
+
 /** Runs notebooks in tslab kernels, as many at a time as there are cores; the first failure stops all. */
 export async function runNotebooks(
   notebooks: readonly Notebook[],
   directory: string,
-  progress: Progress,
-  madeFor?: MadeFor,
+  running: Running,
 ): Promise<Map<string, Outputs>> {
-  const queue = [...notebooks].sort((a, b) => codeCells(b).length - codeCells(a).length);
-  const workers = Array.from({ length: Math.min(queue.length, availableParallelism()) }, () =>
-    startWorker(directory),
-  );
+  const { typesChecked = false } = running;
+  const seconds = secondsOfChapters();
+  const queue = longestFirst(notebooks, seconds.known);
+  const start = await kernelStarter(directory, typesChecked);
+  const workers = Array.from({ length: Math.min(queue.length, availableParallelism()) }, start);
   const done = new Map<string, Outputs>();
   try {
     await Promise.all(
       workers.map(async (worker) => {
         for (let next = queue.shift(); next; next = queue.shift()) {
-          done.set(next.name, await runOne(worker, next, progress, madeFor));
+          const began = performance.now();
+          done.set(next.name, await runOne(worker, next, running));
+          seconds.took(next.name, (performance.now() - began) / 1000);
         }
       }),
     );
   } finally {
     for (const worker of workers) worker.kill();
   }
+  seconds.keep();
   return done;
 }

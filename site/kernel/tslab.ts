@@ -3,17 +3,30 @@
  * cells in this process as tslab's own kernel would, without a socket between.
  */
 import { createRequire } from "node:module";
+import { type Ts, withOneProgram } from "./one-program.js";
 
 const require = createRequire(import.meta.url);
-// Cells run on the files that are there: a file that changes meanwhile stopped them ("pending rebuildTimer").
-const { sys } = createRequire(require.resolve("tslab/package.json"))("@tslab/typescript-for-tslab");
-sys.watchFile = sys.watchDirectory = () => ({ close() {} });
-const { createConverter } = require("tslab/dist/converter");
-const { createExecutor } = require("tslab/dist/executor");
-const jupyter = require("tslab/dist/jupyter");
+const ofTslab = createRequire(require.resolve("tslab/package.json"));
+
+/** tslab's modules, with a compiler that makes no more of a cell than is needed. */
+function modules(typesChecked: boolean) {
+  const path = ofTslab.resolve("@tslab/typescript-for-tslab");
+  const compiler: Ts = ofTslab(path);
+  const loaded = require.cache[path];
+  if (loaded) loaded.exports = withOneProgram(compiler, typesChecked);
+  return {
+    ...{ createConverter: require("tslab/dist/converter").createConverter },
+    ...{ createExecutor: require("tslab/dist/executor").createExecutor },
+    ...{ jupyter: require("tslab/dist/jupyter") },
+  };
+}
 
 interface Converted {
   readonly output?: string;
+}
+
+interface Converter {
+  convert(declared: string, source: string): Converted;
 }
 
 export interface CellResult {
@@ -77,20 +90,25 @@ class Written {
 }
 
 /** A converter that remembers the JavaScript that ran last. */
-function rememberingConverter() {
+function rememberingConverter(createConverter: () => Converter) {
   const converter = createConverter();
   const memory = { ran: "" };
   const convert = (declared: string, source: string): Converted => {
-    const converted: Converted = converter.convert(declared, source);
+    const converted = converter.convert(declared, source);
     memory.ran = converted.output ?? "";
     return converted;
   };
   return { node: { ...converter, convert }, memory };
 }
 
-/** A kernel whose working directory is this process's. */
-export function startKernel() {
-  const { node, memory } = rememberingConverter();
+/**
+ * A kernel whose working directory is this process's; the first of a process sets how its cells are looked at.
+ *
+ * @param typesChecked - the strict compiler took all cells of each notebook, so that no cell's types are checked again
+ */
+export function startKernel(typesChecked: boolean) {
+  const { createConverter, createExecutor, jupyter } = modules(typesChecked);
+  const { node, memory } = rememberingConverter(createConverter);
   const written = new Written();
   const executor = createExecutor(process.cwd(), { node }, written.console);
   jupyter.lastWriteDisplayData = (shown: { data: Record<string, string> }) =>

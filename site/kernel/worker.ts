@@ -15,7 +15,7 @@ export type Answer =
   | { readonly kind: "cell"; readonly name: string; readonly done: number }
   | { readonly kind: "done"; readonly name: string; readonly results: readonly CellResult[] };
 
-const kernel = startKernel();
+const kernel = startKernel(process.argv.includes("--types-checked"));
 const answer = (message: Answer) => process.send?.(message);
 
 /** A cell that lets those after it work for somebody else's car and units. */

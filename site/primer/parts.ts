@@ -64,7 +64,7 @@ export async function partsOfCourse(
   const all = readNotebooks();
   const notebooks = chosen(all, numbers);
   await buildIfChanged(progress);
-  const outputs = await cachedOutputs(notebooks, progress, madeFor);
+  const outputs = await cachedOutputs(notebooks, { progress, madeFor, typesChecked: true });
   const chapters = notebooks.map((notebook) =>
     chapterOf(notebook, outputs.get(notebook.name) ?? {}),
   );

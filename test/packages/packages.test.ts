@@ -103,7 +103,8 @@ describe("packed and installed in an empty folder", () => {
   test("the cells of the other README show in a kernel what they describe", async () => {
     const [cell = ""] = blocksOf("@rollbook/cells");
     const notebook = parseNotebook("readme", notebookText([["code", "all", cell]]));
-    const shown = (await runNotebooks([notebook], folder.path, () => {})).get("readme")?.all ?? [];
+    const shown =
+      (await runNotebooks([notebook], folder.path, { progress() {} })).get("readme")?.all ?? [];
     expect(shown.map((html) => /^<\w+ class="(\w+)/.exec(html)?.[1])).toEqual([
       ...["predict", "figure", "worked"],
     ]);

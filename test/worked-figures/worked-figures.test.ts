@@ -6,7 +6,7 @@ import { readPins } from "../../site/chapter/folder.js";
 import { figuresIn, pinFaults } from "../../site/chapter/pins.js";
 
 const notebooks = readNotebooks();
-const outputs = await cachedOutputs(notebooks, () => {});
+const outputs = await cachedOutputs(notebooks, { progress() {}, typesChecked: true });
 
 it.each(notebooks)(
   "chapter $name works out each figure as it is pinned, and no other",

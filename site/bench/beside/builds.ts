@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdirSync, renameSync, rmSync } from "node:fs";
+import { rmSync } from "node:fs";
 import { inRoot } from "../../build/paths.js";
 import { ours, theirs } from "./chapters.js";
 import { home, tool } from "./tool.js";
@@ -10,11 +10,15 @@ interface BuildSeconds {
   readonly warm: number;
 }
 
+/** Holds what cells show, of this comparison alone. */
+const cache = `${home}/outputs`;
+
 function secondsOf(args: readonly string[]): number {
   const started = performance.now();
   const { status, stderr } = spawnSync(process.execPath, args, {
     cwd: inRoot("."),
     encoding: "utf8",
+    env: { ...process.env, ROLLBOOK_CACHE: cache },
   });
   if (status !== 0) throw new Error(`${args.join(" ")} failed: ${stderr}`);
   return (performance.now() - started) / 1000;
@@ -26,27 +30,11 @@ function coldThenWarm(out: string, args: readonly string[]): BuildSeconds {
   return { cold, warm: secondsOf(args) };
 }
 
-const outputs = inRoot(".cache/outputs");
-
-/** Does something with no kept output of a cell, and then puts those back that there were. */
-function withoutOutputs<Found>(work: () => Found): Found {
-  const aside = `${home}/outputs`;
-  rmSync(aside, { recursive: true, force: true });
-  mkdirSync(outputs, { recursive: true });
-  renameSync(outputs, aside);
-  try {
-    return work();
-  } finally {
-    rmSync(outputs, { recursive: true, force: true });
-    renameSync(aside, outputs);
-  }
-}
-
 /** This course of the compared chapters, with the pages that stand beside them; packages compiled. */
-export const buildOurs = (): BuildSeconds =>
-  withoutOutputs(() =>
-    coldThenWarm(ours.out, ["--import", "tsx", inRoot("site/bench/beside/build-course.ts")]),
-  );
+export function buildOurs(): BuildSeconds {
+  rmSync(cache, { recursive: true, force: true });
+  return coldThenWarm(ours.out, ["--import", "tsx", inRoot("site/bench/beside/build-course.ts")]);
+}
 
 /** The same chapters by the other tool's own command. */
 export function buildTheirs(names: readonly string[]): BuildSeconds {
