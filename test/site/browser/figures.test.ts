@@ -31,7 +31,6 @@ function expectAlike(now: string, before: string, what: string): void {
 
 /** In every corner of its sliders' ranges a figure has numbers only, and its words inside the picture. */
 async function expectWordsInside(page: Page) {
-  await measureWords(page);
   for (const { id, sliders, named } of await figuresOn(page)) {
     const faults = await page.locator(`#${id}`).evaluate(
       (figure, ids) => {
@@ -262,6 +261,7 @@ describe.each(eachChapter)("figures of %s", (chapter) => {
     await expectKernelPictures(page);
     await fileAllPredictions(page);
     await expectKeyboard(page);
+    await measureWords(page); // from here on all of the page is laid out
     await expectMouse(page);
     await expectWordsInside(page);
     await expectTables(page);
