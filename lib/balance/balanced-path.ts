@@ -5,8 +5,8 @@ export interface PathPoint {
   readonly at: HeldNumbers;
   /** of length one; its last number is how lateral acceleration grows along the path */
   readonly tangent: HeldNumbers;
-  /** how the tangent changed per counted length on the way there; nothing where nobody came along */
-  readonly curve?: HeldNumbers;
+  /** where the way there came from; nothing where nobody came along */
+  readonly before?: Pick<PathPoint, "at" | "tangent">;
   /** how what is left over goes with each of the four numbers */
   readonly slopes: Slopes;
   /** which side of the equations the path goes on: another one is another path that comes near */
@@ -19,7 +19,8 @@ export interface PathPoint {
 export const turnOf = ({ at }: PathPoint): number => at[3] * SCALES[3];
 
 const SOLVED = 1e-9; // m/s² left over
-const NEARLY = 1e-5; // m/s², enough to follow the path
+const ACCEPTED = 1e-6; // m/s², where no step leaves less
+const NEARLY = 1e-3; // m/s², enough to follow the path
 const MOST_CORRECTIONS = 12;
 const LONGEST_CORRECTION = 1;
 const MOST_FROM_FAR = 40;
@@ -70,7 +71,7 @@ export function ontoPath(
     else if (cut === 1) learn(slopes, step, left);
     size = after;
   }
-  if (!(size <= solved * 1e3)) return undefined;
+  if (!(size <= Math.max(solved, ACCEPTED))) return undefined;
   const { tips } = car.whole.stance;
   slopes = slopesAt(car, at, left);
   const way = tangentOf(slopes, direction);
@@ -189,14 +190,33 @@ export function further(
   step: number,
   nearly = false,
 ): PathPoint | undefined {
-  const { at, tangent, slopes, curve = STRAIGHT } = from;
-  const guess = at.map(
-    (value, k) => value + step * ((tangent[k] as number) + (step / 2) * (curve[k] as number)),
-  ) as HeldNumbers;
-  const next = ontoPath(car, guess, tangent, { nearly, slopes });
-  if (next?.sense !== from.sense) return undefined;
-  const turned = next.tangent.map((value, k) => (value - (tangent[k] as number)) / step);
-  return { ...next, curve: turned as HeldNumbers };
+  const { at, tangent, slopes } = from;
+  const next = ontoPath(car, ahead(from, step), tangent, { nearly, slopes });
+  return next?.sense === from.sense ? { ...next, before: { at, tangent } } : undefined;
 }
 
-const STRAIGHT: HeldNumbers = [0, 0, 0, 0];
+/** A guess at a path a step further on: along the cubic of the last step where there is one. */
+function ahead({ at, tangent, before }: PathPoint, step: number): HeldNumbers {
+  if (before === undefined)
+    return at.map((value, k) => value + step * (tangent[k] as number)) as HeldNumbers;
+  const length = lengthBetween(before.at, at);
+  return along(before, { at, tangent }, 1 + step / length);
+}
+
+type Passed = Pick<PathPoint, "at" | "tangent">;
+
+/** The cubic through two places of a path and along their tangents, at a share of the way between them. */
+export function along(from: Passed, to: Passed, share: number): HeldNumbers {
+  const length = lengthBetween(from.at, to.at);
+  const [u, v] = [1 - share, share];
+  return from.at.map((a, k) => {
+    const turns = u * (from.tangent[k] as number) - v * (to.tangent[k] as number);
+    return (
+      u * u * (3 - 2 * u) * a + v * v * (3 - 2 * v) * (to.at[k] as number) + u * v * length * turns
+    );
+  }) as HeldNumbers;
+}
+
+/** Counted length of the straight way between two places. */
+export const lengthBetween = (a: HeldNumbers, b: HeldNumbers): number =>
+  Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2], b[3] - a[3]);

@@ -9,7 +9,7 @@ import {
   hardestTurnOfCar,
 } from "./hardest-turn-of-car.js";
 import { type NumberedCar, numberedCar } from "./held-numbers.js";
-import { type MostSideForce, mostSideForce } from "./most-side-force.js";
+import { anotherTop, type MostSideForce, mostSideForce } from "./most-side-force.js";
 import type { AxleStance } from "./stance.js";
 import { isFarFromTippingAt, tipsOverAt } from "./stance-in-turn.js";
 import { type Work, wholeCar } from "./whole-car.js";
@@ -107,9 +107,10 @@ function balanceFrom(
  * is asked for, another top beside it can be as high, so it is looked for from the hardest turn too.
  */
 function findMost(whole: NumberedCar, turn: HardestTurn, near: MostSideForce | undefined) {
-  if (near !== undefined && (near.chart[2] === 2 || near.coasts)) return near;
-  const found = mostSideForce(whole, turn.point.at);
-  if (found === undefined || near === undefined) return found ?? near;
+  if (near !== undefined && (!near.pushed || near.coasts)) return near;
+  if (near === undefined) return mostSideForce(whole, turn.point.at);
+  const found = anotherTop(whole, turn.point.at, near);
+  if (found === undefined) return near;
   return found.lateralAcceleration >= near.lateralAcceleration ? found : near;
 }
 

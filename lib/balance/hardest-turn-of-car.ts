@@ -1,5 +1,18 @@
-import { further, ontoPath, type PathPoint, turnOf } from "./balanced-path.js";
-import { type HeldNumbers, MOST_PUSH, type NumberedCar, SCALES } from "./held-numbers.js";
+import {
+  along,
+  further,
+  lengthBetween,
+  ontoPath,
+  type PathPoint,
+  turnOf,
+} from "./balanced-path.js";
+import {
+  countOfPush,
+  type HeldNumbers,
+  MOST_PUSH,
+  type NumberedCar,
+  SCALES,
+} from "./held-numbers.js";
 
 /** The hardest turn of a car. */
 export interface HardestTurn {
@@ -18,7 +31,7 @@ export interface HardestTurn {
 const WIDEST = (20 * Math.PI) / 180; // rad of slip angle of an axle
 const GENTLE = 0.5; // m/s²
 const FIRST_STEP = 0.3;
-const LONGEST_STEP = 0.4;
+const LONGEST_STEP = 0.6;
 const SHORTEST_STEP = 1e-4;
 const MOST_STEPS = 200;
 const PAST = 0.75; // of the hardest turn so far: the path does not come back up from there
@@ -35,6 +48,7 @@ export function hardestTurnOfCar(car: NumberedCar, push: number): HardestTurn | 
   if (point === undefined) return undefined;
   let best: PathPoint = point;
   let bend = 0;
+  let exact = false; // the best place so far is not only nearly on the path
   let tops = 0;
   let sharpest = 0;
   let step = FIRST_STEP;
@@ -48,20 +62,21 @@ export function hardestTurnOfCar(car: NumberedCar, push: number): HardestTurn | 
     if (next.tips) return whereItTips(car, point, step);
     if (Math.abs(next.at[2]) > MOST_PUSH) {
       const last = allPushed(car, next);
-      const ends = tops === 0 && last !== undefined && turnOf(last) >= turnOf(best);
-      if (ends) return { point: last, lateralAcceleration: turnOf(last), bend, ends: "all pushed" };
-      break;
+      if (last === undefined || turnOf(last) < turnOf(best)) break;
+      const ends = tops === 0 ? "all pushed" : "else";
+      return { point: last, lateralAcceleration: turnOf(last), bend, ends };
     }
     sharpest = Math.max(sharpest, sharpness(point, next));
     if (point.tangent[3] > 0 && next.tangent[3] <= 0) {
       tops++;
-      const top = topBetween(car, point, next, step);
-      if (turnOf(top.point) > turnOf(best)) [best, bend] = [top.point, top.bend];
-    } else if (turnOf(next) > turnOf(best)) best = next;
+      const top = topBetween(car, point, next);
+      if (turnOf(top.point) > turnOf(best)) [best, bend, exact] = [top.point, top.bend, true];
+    } else if (turnOf(next) > turnOf(best)) [best, exact] = [next, false];
     if (isWide(next) || turnOf(next) < PAST * turnOf(best)) break;
     point = next;
     step = Math.min(LONGEST_STEP, step * 1.5);
   }
+  if (!exact) best = onto(car, best);
   const ends = tops === 1 && bend < 0 && sharpest < FORK ? "at a top" : "else";
   return { point: best, lateralAcceleration: turnOf(best), bend, ends };
 }
@@ -86,6 +101,10 @@ export function hardestTurnNear(car: NumberedCar, start: HardestTurn): HardestTu
   return undefined;
 }
 
+/** A place that is nearly on the path, brought onto it. */
+const onto = (car: NumberedCar, near: PathPoint): PathPoint =>
+  ontoPath(car, near.at, near.tangent) ?? near;
+
 const BY_PUSH: HeldNumbers = [0, 0, 1, 0];
 
 /** The balanced path where all the push there is is asked for. */
@@ -109,9 +128,9 @@ export function gentleTurn(
   car: NumberedCar,
   longitudinalAcceleration: number,
 ): PathPoint | undefined {
-  const push = longitudinalAcceleration / SCALES[2];
+  const push = longitudinalAcceleration;
   for (const more of push === 0 ? NO_MORE : NEARLY_ALL) {
-    const found = gentleFrom(car, [0.1, 0.1, push + more * Math.sign(push)]);
+    const found = gentleFrom(car, [0.1, 0.1, countOfPush(push + more * Math.sign(push))]);
     if (found !== undefined) return found;
   }
   if (push !== 0) return undefined;
@@ -124,14 +143,17 @@ export function gentleTurn(
 
 /** The same from counted slip angles and push. */
 function gentleFrom(car: NumberedCar, [front, rear, push]: Guess, far = false) {
-  const found = ontoPath(car, [front, rear, push, GENTLE / SCALES[3]], [0, 0, 0, 1], { far });
+  const found = ontoPath(car, [front, rear, push, GENTLE / SCALES[3]], [0, 0, 0, 1], {
+    far,
+    nearly: true,
+  });
   return found === undefined || found.tips || isWide(found) ? undefined : found;
 }
 
 type Guess = readonly [front: number, rear: number, push: number];
 
-/** Counted push to ask for beyond the acceleration: much of it is eased off where tyres give nearly all. */
-const NEARLY_ALL = [0, 0.3, 1] as const;
+/** N/kg of push to ask for beyond the acceleration: much of it is eased off where tyres give nearly all. */
+const NEARLY_ALL = [0, 1.5, 5] as const;
 const NO_MORE = [0] as const;
 
 /** Where wheels that stand askew, uneven loads or drag put the gentle turn far from where an even car has it. */
@@ -176,31 +198,56 @@ export const isWide = ({ at: [front, rear] }: PathPoint): boolean =>
   Math.max(Math.abs(front), Math.abs(rear)) * SCALES[0] > WIDEST;
 
 /** The top between a place where the path rises and the next one, where it falls. */
-function topBetween(car: NumberedCar, from: PathPoint, to: PathPoint, length: number) {
-  let [low, high] = [0, length];
-  let [risesLow, risesHigh] = [from.tangent[3], to.tangent[3]];
-  let best = turnOf(from) > turnOf(to) ? from : to;
-  for (let i = 0; i < 30 && high - low > 1e-6; i++) {
-    const share = Math.min(0.95, Math.max(0.05, risesLow / (risesLow - risesHigh)));
-    const at = low + share * (high - low);
-    const next = further(car, from, at);
+function topBetween(car: NumberedCar, from: PathPoint, to: PathPoint) {
+  let [low, high] = [from, to];
+  let best: PathPoint | undefined; // of those that are exactly on the path
+  let bend = -1;
+  for (let i = 0; i < MOST_NARROWINGS; i++) {
+    const whole = lengthBetween(low.at, high.at);
+    const next = between(car, low, high, i > 3 && i % 2 === 0 ? 0.5 : topShare(low, high));
     if (next === undefined) break;
-    const gain = Math.abs(turnOf(next) - turnOf(best));
-    if (turnOf(next) > turnOf(best)) best = next;
+    const gain = best === undefined ? Infinity : Math.abs(turnOf(next) - turnOf(best));
+    if (best === undefined || turnOf(next) > turnOf(best)) best = next;
     const rises = next.tangent[3];
-    if (rises > 0) [low, risesLow] = [at, rises];
-    else [high, risesHigh] = [at, rises];
-    if (gain < 1e-6 && Math.abs(rises) * (high - low) * SCALES[3] < 1e-5) break;
+    const other = rises > 0 ? high : low;
+    if (rises > 0) low = next;
+    else high = next;
+    const gap = lengthBetween(low.at, high.at);
+    bend = -Math.abs(rises - other.tangent[3]) / gap;
+    if (whole < SHORTEST_STEP / 100 || rises * rises * SCALES[3] < 2 * CLOSE * -bend) break;
+    if (gain < 1e-6 && Math.abs(rises) * gap * SCALES[3] < 1e-5) break;
   }
-  const bend = (risesHigh - risesLow) / Math.max(1e-9, high - low);
-  return { point: best, bend: Math.min(-1e-3, bend) };
+  const point = best ?? onto(car, turnOf(from) > turnOf(to) ? from : to);
+  return { point, bend: Math.min(-1e-3, bend) };
+}
+
+const MOST_NARROWINGS = 40;
+const CLOSE = 1e-8; // m/s² that the top is above a place
+
+/** Where between a rising and a falling place the cubic through both has its top, as a share. */
+function topShare(from: PathPoint, to: PathPoint): number {
+  const length = lengthBetween(from.at, to.at);
+  const [rises, falls] = [length * from.tangent[3], length * to.tangent[3]];
+  const rise = to.at[3] - from.at[3];
+  const [a, b] = [3 * (rises + falls - 2 * rise), 6 * rise - 4 * rises - 2 * falls];
+  const root = Math.sqrt(Math.max(0, b * b - 4 * a * rises));
+  const share = b < 0 ? (2 * rises) / (root - b) : (-b - root) / (2 * a);
+  return share >= 0 && share <= 1 ? Math.min(0.999, Math.max(0.001, share)) : 0.5;
+}
+
+/** The path at a share of the way from one place to another, guessed along the cubic through both. */
+function between(car: NumberedCar, from: PathPoint, to: PathPoint, share: number) {
+  const chord = to.at.map((value, k) => value - (from.at[k] as number)) as HeldNumbers;
+  const { slopes } = share < 0.5 ? from : to;
+  const next = ontoPath(car, along(from, to, share), chord, { slopes });
+  return next?.sense === from.sense ? next : undefined;
 }
 
 /** The last place on the path before the second inner tyre leaves the ground. */
 function whereItTips(car: NumberedCar, from: PathPoint, length: number): HardestTurn {
   let [low, high] = [0, length];
-  let last = from;
-  while (high - low > 1e-7) {
+  let last = onto(car, from);
+  while (high - low > 1e-6) {
     const next = further(car, from, (low + high) / 2);
     if (next === undefined || next.tips) high = (low + high) / 2;
     else [low, last] = [(low + high) / 2, next];

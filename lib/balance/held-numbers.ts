@@ -3,11 +3,29 @@ import type { Held, WholeCar } from "./whole-car.js";
 /** A held car as four numbers of about the same size: both slip angles, push, lateral acceleration. */
 export type HeldNumbers = [number, number, number, number];
 
-/** What one of those numbers stands for: rad, rad, N/kg, m/s². */
+/** What one of those numbers stands for: rad, rad, N/kg while it is small, m/s². */
 export const SCALES = [0.1, 0.1, 5, 5] as const;
 
+const LAST_BENT = 0.98; // counted push: beyond the most that is asked
+
+/**
+ * The push that is asked for, N/kg, by its count c: 5·c/√(1 − c²). More than tyres have is counted in
+ * short steps, since easing gives next to nothing of it.
+ */
+export function pushOfCount(count: number): number {
+  const bent = Math.min(LAST_BENT, Math.max(-LAST_BENT, count));
+  const root = Math.sqrt(1 - bent * bent);
+  return SCALES[2] * (bent / root + (count - bent) / (root * root * root));
+}
+
+/** The count of a push, N/kg. */
+export function countOfPush(push: number): number {
+  const units = push / SCALES[2];
+  return units / Math.sqrt(1 + units * units);
+}
+
 /** The most push that is asked for, counted: 20 N/kg; easing gives all but nothing beyond. */
-export const MOST_PUSH = 20 / SCALES[2];
+export const MOST_PUSH = countOfPush(20);
 
 /** Left over along, across and outward of the path, m/s². */
 export type LeftNumbers = [number, number, number];
@@ -35,7 +53,7 @@ export function numberedCar(whole: WholeCar): NumberedCar {
   const at = (numbers: HeldNumbers, into: LeftNumbers): void => {
     held.front = numbers[0] * SCALES[0];
     held.rear = numbers[1] * SCALES[1];
-    held.push = numbers[2] * SCALES[2];
+    held.push = pushOfCount(numbers[2]);
     held.lateralAcceleration = numbers[3] * SCALES[3];
     const { along, across, outward } = whole.hold(held);
     into[0] = along;
@@ -56,7 +74,7 @@ export function heldOf([front, rear, push, ay]: HeldNumbers): Held {
   return {
     front: front * SCALES[0],
     rear: rear * SCALES[1],
-    push: push * SCALES[2],
+    push: pushOfCount(push),
     lateralAcceleration: ay * SCALES[3],
   };
 }

@@ -19,6 +19,8 @@ export interface MostSideForce {
   readonly chart: Chart;
   /** it is where the car is neither driven nor braked, see `coastingTop` */
   readonly coasts: boolean;
+  /** nearly all the push there is is asked for: another top may be as high */
+  readonly pushed: boolean;
 }
 
 /** What a similar car's search begins with. */
@@ -43,7 +45,7 @@ const LONGEST_STEP = 0.5; // of the counted slip angles: 0.05 rad
 const MOST_STEPS = 60;
 const ENOUGH = 1e-8; // counted lateral acceleration that another step would still gain
 const SOLVED = 1e-8; // m/s²
-const BESIDE = 0.02; // counted slip angle, for the first bend
+const BESIDE = 0.02; // counted slip angle, to measure a bend
 const OTHER_CHARTS = charts.length - 1;
 const WORSE = 0.15; // of the best chart: another one is taken
 
@@ -82,9 +84,18 @@ export function mostSideForce(
   return beside.reduce((best, [byFront, byRear]) => {
     const from = placeAt(car, [front + byFront, rear + byRear, push, turn], found.chart);
     if (from === undefined || !(car.whole.tied || liftedOf(car) !== lifted)) return best;
-    const other = topFrom(car, from.at);
+    const other = topFrom(car, from.at, found.coasts ? undefined : found, best.at);
     return other !== undefined && other.at[3] > best.at[3] ? other : best;
   }, found);
+}
+
+/** A top other than one that is known, reached from a place; nothing where the way leads to that one. */
+export function anotherTop(
+  car: NumberedCar,
+  start: HeldNumbers,
+  found: MostSideForce,
+): MostSideForce | undefined {
+  return topFrom(car, start, undefined, found.at);
 }
 
 /** Which inner tyres are off the ground, counted. */
@@ -98,13 +109,22 @@ function isLight({ whole: { stance } }: NumberedCar): boolean {
   return light(stance.front) || light(stance.rear);
 }
 
-/** The top that is reached from a place: on the ridge where a similar car has it there, else uphill. */
-function topFrom(car: NumberedCar, start: HeldNumbers, known?: Known): MostSideForce | undefined {
+/**
+ * The top that is reached from a place: on the ridge where a similar car has it there, else uphill.
+ *
+ * @param old - a top that is of no interest: nothing is returned once the way leads to it
+ */
+function topFrom(car: NumberedCar, start: HeldNumbers, known?: Known, old?: HeldNumbers) {
   const near = known?.coasts ? coastingTop(car, start) : undefined;
-  return near === undefined ? uphillFrom(car, start, known) : stateAt(car, near, near.chart);
+  return near === undefined ? uphillFrom(car, start, known, old) : stateAt(car, near, near.chart);
 }
 
-function uphillFrom(car: NumberedCar, start: HeldNumbers, known?: Known) {
+function uphillFrom(
+  car: NumberedCar,
+  start: HeldNumbers,
+  known: Known | undefined,
+  old: HeldNumbers | undefined,
+): MostSideForce | undefined {
   let chart = known?.chart ?? chartAt(car, start);
   const first = placeAt(car, start, chart);
   if (first === undefined) return undefined;
@@ -114,13 +134,14 @@ function uphillFrom(car: NumberedCar, start: HeldNumbers, known?: Known) {
   let untried = OTHER_CHARTS; // other charts, once this one leads no further
   let stuck = true; // more could be gained, but no step does
   for (let i = 0; i < MOST_STEPS; i++) {
-    const better = bestChart(place);
-    if (fixed(place, chart) < WORSE * fixed(place, better)) {
-      place = placeAt(car, place.at, better) ?? place;
-      [chart, bend] = [better, undefined];
+    if (!isFirm(place, chart)) {
+      chart = bestChart(place);
+      place = placeAt(car, place.at, chart) ?? place;
+      bend = undefined;
     }
     if (bend === undefined) [bend, fresh] = [bendAt(car, place), true];
     const step = uphill(place, bend);
+    if (old !== undefined && endsAt(place, step, old)) return undefined;
     const gains = Math.abs(step[0] * place.gain[0]) + Math.abs(step[1] * place.gain[1]) > ENOUGH;
     const next = gains ? walk(car, place, step) : undefined;
     const ridge = next && crosses(place, next) ? coastingTop(car, next.at) : undefined;
@@ -140,26 +161,37 @@ function uphillFrom(car: NumberedCar, start: HeldNumbers, known?: Known) {
       untried--;
     }
   }
-  const ridge = stuck ? higherRidge(car, place) : undefined;
+  const ridge = stuck || Math.abs(place.at[2]) < NO_PUSH ? ridgeAbove(car, place) : undefined;
   if (ridge !== undefined) return stateAt(car, ridge, ridge.chart);
   return stateAt(car, bend === undefined ? place : polished(car, place, bend), chart, bend);
 }
 
-/** The top of a ridge that a climb got stuck on, where it is above the place reached. */
-function higherRidge(car: NumberedCar, place: Place): Place | undefined {
+/** The top of a ridge that a climb got stuck on or ended at, where it is no lower than the place reached. */
+function ridgeAbove(car: NumberedCar, place: Place): Place | undefined {
   const ridge = Math.abs(place.at[2]) < COASTS ? coastingTop(car, place.at) : undefined;
-  return ridge !== undefined && ridge.at[3] > place.at[3] ? ridge : undefined;
+  return ridge !== undefined && ridge.at[3] > place.at[3] - NO_LOSS ? ridge : undefined;
 }
 
 /** The state of a place, with what a similar car's search begins with. */
-function stateAt(car: NumberedCar, { at }: Place, chart: Chart, bend: Bend = [-1, 0, -1]) {
+function stateAt(car: NumberedCar, place: Place, chart: Chart, bend: Bend = [-1, 0, -1]) {
+  const { at } = place;
   const left: LeftNumbers = [0, 0, 0];
   car.at(at, left);
   const coasts = at[2] === 0 && chart[1] === 2;
-  return { at, lateralAcceleration: at[3] * SCALES[3], margin: left[2], bend, chart, coasts };
+  const pushed = !isFirm(place, charts[0]);
+  return {
+    at,
+    lateralAcceleration: at[3] * SCALES[3],
+    margin: left[2],
+    bend,
+    chart,
+    coasts,
+    pushed,
+  };
 }
 
 const COASTS = 0.1; // counted push
+const NO_PUSH = 1e-3;
 
 /** Whether a step that goes from brakes to drive, or back, is a short one: about a ridge they alternate. */
 const crosses = ({ at: a }: Place, { at: b }: Place): boolean =>
@@ -255,14 +287,19 @@ function placeAt(car: NumberedCar, start: HeldNumbers, chart: Chart): Place | un
   return { at, chart, slopes, gain: [byFirst[1], bySecond[1]], more: [byFirst[0], bySecond[0]] };
 }
 
-/** How firmly a chart fixes what follows, by the slopes of a place. */
-function fixed({ slopes }: Pick<Place, "slopes">, [, , follows]: Chart): number {
-  return Math.abs(slopes[follows][0] * slopes[3][1] - slopes[follows][1] * slopes[3][0]);
+/** How firmly a chart fixes what follows, by the slopes of a place: with the push itself, not its count. */
+function fixed({ at, slopes }: Pick<Place, "at" | "slopes">, [, , follows]: Chart): number {
+  const area = Math.abs(slopes[follows][0] * slopes[3][1] - slopes[follows][1] * slopes[3][0]);
+  return follows === 2 ? area * Math.max(0, 1 - at[2] * at[2]) ** 1.5 : area;
 }
 
-function bestChart(place: Pick<Place, "slopes">): Chart {
+function bestChart(place: Pick<Place, "at" | "slopes">): Chart {
   return charts.reduce((a, b) => (fixed(place, b) > fixed(place, a) ? b : a));
 }
+
+/** Whether no other chart fixes what follows much more firmly. */
+const isFirm = (place: Pick<Place, "at" | "slopes">, chart: Chart): boolean =>
+  fixed(place, chart) >= WORSE * fixed(place, bestChart(place));
 
 function nextChart(chart: Chart): Chart {
   return charts[(charts.indexOf(chart) + 1) % charts.length] ?? charts[0];
@@ -274,8 +311,8 @@ function chartAt(car: NumberedCar, at: HeldNumbers): Chart {
   const slopes = noSlopes();
   car.at(at, left);
   for (const k of [0, 2, 1, 3] as const) car.slope(at, left, k, slopes[k]);
-  const best = bestChart({ slopes });
-  return fixed({ slopes }, charts[0]) < WORSE * fixed({ slopes }, best) ? best : charts[0];
+  const place = { at, slopes };
+  return isFirm(place, charts[0]) ? charts[0] : bestChart(place);
 }
 
 /** x and y with which two columns make a right side, along and across. */
@@ -334,6 +371,16 @@ function placeBeside(car: NumberedCar, from: Place, first: number, second: numbe
   guess[chart[2]] += first * more[0] + second * more[1];
   guess[3] += first * gain[0] + second * gain[1];
   return placeAt(car, guess, chart);
+}
+
+const SAME_TOP = 0.01; // counted slip angle
+
+/** Whether a step leads to a place, lateral acceleration apart. */
+function endsAt({ at, chart, more }: Place, step: readonly [number, number], to: HeldNumbers) {
+  const [first, second, follows] = chart;
+  const left = (k: 0 | 1 | 2, by: number) => Math.abs(at[k] + by - to[k]);
+  const followed = left(follows, step[0] * more[0] + step[1] * more[1]);
+  return Math.max(left(first, step[0]), left(second, step[1]), followed) < SAME_TOP;
 }
 
 /** How the gain bends with each free number, from places beside. */

@@ -5,10 +5,12 @@ import type { Driving } from "./driving.js";
 import type { HandlingCar } from "./handling-car.js";
 import { gentleTurn, isWide } from "./hardest-turn-of-car.js";
 import {
+  countOfPush,
   type HeldNumbers,
   MOST_PUSH,
   type NumberedCar,
   numberedCar,
+  pushOfCount,
   SCALES,
 } from "./held-numbers.js";
 import { mirrorCar } from "./mirror-car.js";
@@ -57,10 +59,10 @@ function leftTrim(
 ): Trim | undefined {
   const numbered = numberedCar(wholeCar(car, driving, work));
   const turn = ay / SCALES[3];
-  const push = (driving.longitudinalAcceleration ?? 0) / SCALES[2];
+  const push = driving.longitudinalAcceleration ?? 0;
   const guess: HeldNumbers = start
     ? [start.numbers[0], start.numbers[1], start.numbers[2], turn]
-    : [0.2 * turn, 0.2 * turn, push, turn];
+    : [0.2 * turn, 0.2 * turn, countOfPush(push), turn];
   const near = ontoPath(numbered, guess, BY_TURN);
   const sure = near !== undefined && near.tangent[3] > 0 && isInReach(near);
   const point = sure ? near : alongThePath(numbered, push, turn);
@@ -77,7 +79,7 @@ const MOST_STEPS = 200;
 
 /** The same found by following the balanced path from a gentle turn, over its tops too. */
 function alongThePath(car: NumberedCar, push: number, turn: number): PathPoint | undefined {
-  let point = gentleTurn(car, push * SCALES[2]);
+  let point = gentleTurn(car, push);
   let step = STEP;
   for (let i = 0; i < MOST_STEPS && point !== undefined; i++) {
     if (point.at[3] >= turn) return atTurn(car, point, turn);
@@ -116,7 +118,7 @@ function trimOf({ whole, at }: NumberedCar, point: PathPoint): Trim {
     steer: whole.steer,
     sideSlip: whole.sideSlip,
     yawRate: whole.yawRate,
-    push: point.at[2] * SCALES[2] * whole.mass,
+    push: pushOfCount(point.at[2]) * whole.mass,
     wheels: { front: axle(wheels.front), rear: axle(wheels.rear) },
     rollAngle: { front: stance.front.roll, rear: stance.rear.roll },
     lifted: { front: stance.front.lifted, rear: stance.rear.lifted },

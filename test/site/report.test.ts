@@ -13,14 +13,27 @@ import { answerTo } from "../../site/commands/report/answer.js";
 import { endOf } from "../../site/commands/report-faults.js";
 import { howSure } from "../../site/report/how-sure.js";
 import { reportText } from "../../site/report/report-text.js";
-import { type ReportQuestion, setUpReport } from "../../site/report/set-up-report.js";
+import {
+  type ReportQuestion,
+  type SetUpReport,
+  setUpReport,
+} from "../../site/report/set-up-report.js";
 import { numberInWords } from "../../site/say/number-names.js";
 import { anyCar, RUNS } from "../lib/car/any-car.js";
 import { between } from "../lib/evenly.js";
 
 const folder = mkdtempSync(join(tmpdir(), "report-"));
 const asked = { lateralAcceleration: 9, speed: 25 };
-const report = setUpReport(demoCar, asked);
+
+const known = new Map<string, SetUpReport>();
+/** The report of a car in a corner, worked out once: several tests look at one. */
+function reportOf(car: Car, question: ReportQuestion = asked): SetUpReport {
+  const key = JSON.stringify([car, question]);
+  const found = known.get(key) ?? setUpReport(car, question);
+  known.set(key, found);
+  return found;
+}
+const report = reportOf(demoCar);
 
 function run(content: string, ...options: string[]) {
   writeFileSync(join(folder, "car.json"), content);
@@ -134,11 +147,11 @@ test("the loads in the turn sum to the weight, in a left turn and in a right one
 describe("a car asked for more than it can do", () => {
   const text = (car: Car, ay: number, speed = 25) => {
     const question = { lateralAcceleration: ay, speed };
-    return reportText(setUpReport(car, question), car, "metric");
+    return reportText(reportOf(car, question), car, "metric");
   };
 
   test("is said to tip over, once where it does so on both sides", () => {
-    const { inTurn } = setUpReport(demoCar, { lateralAcceleration: 30, speed: 25 });
+    const { inTurn } = reportOf(demoCar, { lateralAcceleration: 30, speed: 25 });
     expect([inTurn.leftTurn.tipped, inTurn.rightTurn.tipped]).toEqual([true, true]);
     expect(inTurn.leftTurn.load).toBeUndefined();
     const over = text(demoCar, 30);
@@ -151,7 +164,7 @@ describe("a car asked for more than it can do", () => {
   test("tips over in one direction and turns in the other when its driver sits far out", () => {
     const driver = { mass: 120, behindFrontAxle: 1.35, leftOfCentre: 0.45, height: 0.48 };
     const car = { ...demoCar, driver };
-    const { leftTurn, rightTurn } = setUpReport(car, asked).inTurn;
+    const { leftTurn, rightTurn } = reportOf(car).inTurn;
     expect(rightTurn.tipsOverAt).toBeLessThan(leftTurn.tipsOverAt - 0.5);
     const between = (leftTurn.tipsOverAt + rightTurn.tipsOverAt) / 2;
     const { status, out, err } = run(formatCar(car), "--ay", String(between), "--samples", "0");
@@ -167,7 +180,7 @@ describe("a car asked for more than it can do", () => {
     const body = { ...demoCar.body, mass: 420 };
     const air = { drag: 0.5, frontDownforce: 1.2, rearDownforce: 1.6 };
     const car = { ...demoCar, body, air };
-    const { leftTurn, rightTurn } = setUpReport(car, { lateralAcceleration: 20, speed: 40 }).inTurn;
+    const { leftTurn, rightTurn } = reportOf(car, { lateralAcceleration: 20, speed: 40 }).inTurn;
     for (const turn of [leftTurn, rightTurn]) {
       expect(turn.tipped).toBe(false);
       const inner = turn === leftTurn ? turn.load?.front.left : turn.load?.front.right;
@@ -182,7 +195,7 @@ describe("a car asked for more than it can do", () => {
   test("is told so when its tyres let go first", () => {
     expect(report.inTurn.leftTurn.harderThanLimit).toBe(false);
     expect(text(demoCar, 9)).not.toContain("harder than this car");
-    const { leftTurn } = setUpReport(demoCar, { lateralAcceleration: 11, speed: 25 }).inTurn;
+    const { leftTurn } = reportOf(demoCar, { lateralAcceleration: 11, speed: 25 }).inTurn;
     expect(leftTurn.harderThanLimit).toBe(true);
     expect(leftTurn.limit).toBeCloseTo(report.balance.phases.middle.lateralAcceleration, 6);
     expect(text(demoCar, 11)).toMatch(
@@ -193,7 +206,7 @@ describe("a car asked for more than it can do", () => {
 
 describe("a car that tips over before its tyres let go", () => {
   const car = { ...demoCar, body: { ...demoCar.body, height: 1 } };
-  const tall = setUpReport(car, { lateralAcceleration: 5, speed: 25 });
+  const tall = reportOf(car, { lateralAcceleration: 5, speed: 25 });
   const lines = reportText(tall, car, "metric").split("\n");
 
   test("is said to tip over, without a margin", () => {
@@ -243,7 +256,7 @@ describe("the table of changes", () => {
 });
 
 describe("what the figures at the limit take for granted", () => {
-  const text = (car: Car) => reportText(setUpReport(car, asked), car, "metric");
+  const text = (car: Car) => reportText(reportOf(car), car, "metric");
   const demo = reportText(report, demoCar, "metric").replaceAll("\u00a0", " ");
   const { differential: _, ...unknown } = demoCar.rear;
 
@@ -271,7 +284,7 @@ describe("what the figures at the limit take for granted", () => {
       tyre: { ...demoCar[end].tyre, grip: 0.5 },
     });
     const car = { ...demoCar, front: axle("front"), rear: axle("rear"), brakeFrontShare: 0.1 };
-    const { eased, phases } = setUpReport(car, asked).balance;
+    const { eased, phases } = reportOf(car).balance;
     expect(eased.map(({ phase }) => phase)).toContain("braking in");
     expect(phases["braking in"].given).toBe(false);
     const able = -(eased.find(({ phase }) => phase === "braking in")?.given ?? 0);
@@ -320,7 +333,7 @@ describe("travel", () => {
     expect(change?.includes("comes to be on its bump stop")).toBe(back.length > 0);
     const { bumpTravel: _, ...geometry } = demoCar.front.geometry;
     const car = { ...demoCar, front: { ...demoCar.front, geometry } };
-    expect(reportText(setUpReport(car, asked), car, "metric")).toMatch(
+    expect(reportText(reportOf(car), car, "metric")).toMatch(
       /^ {2}free upwards +– +– +\+65 +\+65$/m,
     );
   });
@@ -404,7 +417,7 @@ test("pressures outside the tyre's data are noted, in the text and in the figure
   const tyre = { name: "published road", pressure: { left: 270e3, right: 270e3 } };
   const { limits: _, ...free } = demoCar;
   const car = { ...free, front: { ...demoCar.front, tyre } };
-  const off = setUpReport(car, asked);
+  const off = reportOf(car);
   expect(off.outsideTyreData.map(({ end, what }) => [end, what])).toEqual([["front", "pressure"]]);
   expect(reportText(off, car, "us")).toContain("reach from 27.0\u00a0psi to 37.0\u00a0psi");
   expect(report.outsideTyreData).toEqual([]);
@@ -416,7 +429,7 @@ test("the centre of gravity is where it is with the seats turned", () => {
     ...demoCar[end],
     spring: { ...demoCar[end].spring, seatTurns: { left: -10, right: -10 } },
   });
-  const lower = setUpReport({ ...demoCar, front: axle("front"), rear: axle("rear") }, asked);
+  const lower = reportOf({ ...demoCar, front: axle("front"), rear: axle("rear") }, asked);
   const sunk = (end: "front" | "rear") =>
     report.figures.rideHeight[end] - lower.figures.rideHeight[end];
   const fell = report.mass.centreOfGravity.height - lower.mass.centreOfGravity.height;

@@ -34,7 +34,7 @@ export const covers: Readonly<Record<string, readonly string[]>> = {
   "ride.test.ts": ["ride"],
   "search.test.ts": ["search", "words"],
   "share.test.ts": ["share", "03-distribution-between-axles"],
-  "warm-up.test.ts": ["every chapter", "questions"],
+  "warm-up.test.ts": ["03-distribution-between-axles", "04-roll-centre", "questions"],
   "with-script.test.ts": [
     "workshop",
     "practice",

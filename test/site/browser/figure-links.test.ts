@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fileAllPredictions, useBrowser } from "./browser.js";
+import { goToHash } from "./go-to-hash.js";
 
 const { open, fileUrl } = useBrowser();
 const chapter = "01-load-transfer";
@@ -13,9 +14,7 @@ const boxesOf = (page: Awaited<ReturnType<typeof open>>["page"], id: string) =>
 const openAt = async (hash: string) => {
   const watched = await open(fileUrl(chapter));
   await fileAllPredictions(watched.page);
-  await watched.page.evaluate((end) => {
-    location.hash = end;
-  }, hash);
+  await goToHash(watched.page, hash);
   return watched;
 };
 
@@ -88,13 +87,13 @@ describe("the button below a figure", () => {
       };
     });
     await link.click();
-    expect(await figure.locator(".told").textContent()).toMatch(/^Copied\./);
+    await figure.locator(".told", { hasText: /^Copied\./ }).waitFor();
     const copied = (await page.locator("html").getAttribute("data-copied")) ?? "";
     expect(copied).toMatch(/#turn-and-tip\?lateralAcceleration=7\.1$/);
     await figure.locator("button.reset").click();
     expect(await link.count()).toBe(0);
     await page.goto(copied);
-    expect((await boxesOf(page, "turn-and-tip"))[0]).toBe("7.1");
+    await expect.poll(async () => (await boxesOf(page, "turn-and-tip"))[0]).toBe("7.1");
   });
 
   it("puts the link into the address bar where nothing may be copied", async () => {
@@ -106,7 +105,7 @@ describe("the button below a figure", () => {
       navigator.clipboard.writeText = () => Promise.reject(new Error("no"));
     });
     await figure.getByRole("button", { name: "Link to this state" }).click();
-    expect(await figure.locator(".told").textContent()).toContain("address bar");
+    await figure.locator(".told", { hasText: "address bar" }).waitFor();
     expect(page.url()).toMatch(/#turn-and-tip\?lateralAcceleration=7\.1$/);
   });
 });

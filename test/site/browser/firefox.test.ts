@@ -6,6 +6,14 @@ import { fileEvery } from "./file-every.js";
 import { pictureText } from "./picture-text.js";
 import { serveCopy } from "./served-folder.js";
 
+declare global {
+  interface Window {
+    pictureText: typeof pictureText;
+    shownBefore: string;
+    letGo: Promise<Event>;
+  }
+}
+
 const firefox = firefoxPath();
 const patience = 120_000; // ms; only a failing test waits so long
 
@@ -42,23 +50,35 @@ const textOf = (selector: string) => page.$eval(selector, ({ textContent }) => t
 const press = (selector: string) => page.locator(selector).click();
 const pressNamed = (name: string) => press(`::-p-xpath(//button[starts-with(., "${name}")])`);
 
-/** Moves every slider by a key; those that left their figure as it was. */
+/** Takes hold of a slider, notes what its figure shows, and gives the key that moves it furthest. Runs in the page. */
+function takeHold(id: string): "Home" | "End" {
+  const slider = document.getElementById(id) as HTMLInputElement;
+  window.shownBefore = window.pictureText(slider.closest(".figure") as Element);
+  window.letGo = new Promise((release) =>
+    slider.addEventListener("keyup", release, { once: true }),
+  );
+  slider.focus();
+  return slider.value === slider.max ? "Home" : "End";
+}
+
+/** Whether the figure of a slider shows what was noted, once the key is let go. Runs in the page. */
+async function isAsBefore(id: string): Promise<boolean> {
+  await window.letGo;
+  const figure = document.getElementById(id)?.closest(".figure") as Element;
+  return window.pictureText(figure) === window.shownBefore;
+}
+
+/** Moves every slider by a key; those that left their figure as it was. Pictures are compared in the page: they are long to send. */
 async function idleSliders(): Promise<string[]> {
-  const sliders = await page.$$eval(".figure[data-live] input[type=range]", (all) =>
-    all.map((input) => ({
-      id: input.id,
-      key: input.value === input.max ? ("Home" as const) : ("End" as const),
-      figure: input.closest(".figure")?.id ?? "",
-    })),
+  await page.evaluate(`window.pictureText = ${pictureText}`);
+  const sliders = await page.evaluate(() =>
+    [...document.querySelectorAll(".figure[data-live] input[type=range]")].map(({ id }) => id),
   );
   expect(sliders.length).toBeGreaterThan(0);
   const idle: string[] = [];
-  for (const { id, key, figure } of sliders) {
-    const shown = () => page.$eval(`#${figure}`, pictureText);
-    const before = await shown();
-    await page.focus(`#${id}`);
-    await page.keyboard.press(key);
-    if ((await shown()) === before) idle.push(id);
+  for (const id of sliders) {
+    await page.keyboard.press(await page.evaluate(takeHold, id));
+    if (await page.evaluate(isAsBefore, id)) idle.push(id);
   }
   return idle;
 }

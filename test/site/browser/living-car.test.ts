@@ -1,6 +1,7 @@
 import { carBalance, demoCar, drive, handlingCarOf, trim, USUAL_SPEED } from "@rollbook/lib";
 import { expect, it } from "vitest";
 import { useBrowser } from "./browser.js";
+import { layOut } from "./laid-out.js";
 
 const { open } = useBrowser();
 
@@ -102,6 +103,7 @@ it("moves by itself for nobody who asked for less motion, and one switch stops i
 
 it("is taken hold of: what is pulled stays under the finger, across as well as up, and its slider follows", async () => {
   const { page, errors } = await open("03-distribution-between-axles");
+  await layOut(page);
   const pull = async (id: string, by: readonly [number, number]) => {
     const handle = page.locator(`#${id} .hold`);
     await handle.scrollIntoViewIfNeeded();

@@ -3,6 +3,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { axeFaultsInBoth } from "./axe.js";
 import { savedText, useBrowser } from "./browser.js";
+import { goToHash } from "./go-to-hash.js";
 
 const { open, fileUrl } = useBrowser();
 const parts = ["before", "one", "review", "after", "class", "file"] as const;
@@ -36,15 +37,12 @@ async function bring(page: Page, answers: readonly Given[]): Promise<void> {
 }
 
 describe.each(parts)("part %s of the questions", (part) => {
-  it("passes axe in light and dark", async () => {
+  it("passes axe in light and dark, and fits a phone of 320 px", async () => {
     const { page, errors } = await openPart(part, { bypassCSP: true });
     expect(await page.locator("main > section:visible").count()).toBe(1);
     expect(errors).toEqual([]);
     expect(await axeFaultsInBoth(page)).toEqual([]);
-  });
-
-  it("fits a phone of 320 px", async () => {
-    const { page } = await openPart(part, { viewport: { width: 320, height: 740 } });
+    await page.setViewportSize({ width: 320, height: 740 });
     const wide = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(wide).toBeLessThanOrEqual(320);
   });
@@ -79,9 +77,7 @@ describe("one question", () => {
     await page.getByRole("button", { name: /twin/ }).click();
     const twin = await page.locator("#one legend.ask").textContent();
     expect(twin).not.toBe(first);
-    await page.evaluate(() => {
-      location.hash = "#one?question=ballast-is-free&form=twin";
-    });
+    await goToHash(page, "#one?question=ballast-is-free&form=twin");
     expect(await page.locator("#one legend.ask").textContent()).toBe(twin);
   });
 
@@ -106,9 +102,7 @@ describe("one question", () => {
     }, own);
     await page.reload();
     expect(await page.locator("#one .about").textContent()).toBe("About Own <b>car</b>.");
-    await page.evaluate(() => {
-      location.hash = "#one?question=stiffer-moves-more&form=twin";
-    });
+    await goToHash(page, "#one?question=stiffer-moves-more&form=twin");
     expect(await page.locator("#one .about").textContent()).toBe(
       "About Pipit, the workbook’s own car, and not Own <b>car</b>: it has no anti-roll bar to take off.",
     );
@@ -118,17 +112,13 @@ describe("one question", () => {
 describe("a glance at another part", () => {
   it("loses neither an answer that was chosen nor the counts of a vote", async () => {
     const { page } = await openPart("one?question=bar-helps-own-end");
-    const go = (part: string) =>
-      page.evaluate((name) => {
-        location.hash = `#${name}`;
-      }, part);
     await page.locator("#one form.answering input").nth(2).check();
-    await go("class");
+    await goToHash(page, "class");
     await page.locator("#class form.vote input").first().fill("7");
-    await go("one");
+    await goToHash(page, "one");
     await page.locator("#one form.answering").waitFor();
     expect(await page.locator("#one form.answering input").nth(2).isChecked()).toBe(true);
-    await go("class");
+    await goToHash(page, "class");
     await page.locator("#class form.vote").first().waitFor();
     expect(await page.locator("#class form.vote input").first().inputValue()).toBe("7");
   });
@@ -147,9 +137,7 @@ describe("the checks before and after the course", () => {
     }
     const before = await page.locator("#before .result").textContent();
     expect(before).toMatch(/^6 of 15 answered as the model does/);
-    await page.evaluate(() => {
-      location.hash = "#after";
-    });
+    await goToHash(page, "#after");
     for (let number = 1; number <= 15; number += 1) await answer(page, "after", 2, 2);
     const after = page.locator("#after");
     expect(await after.locator(".result").textContent()).toBe(
@@ -171,14 +159,10 @@ describe("the checks before and after the course", () => {
     const all = misconceptions.map(({ idea }) => given({ asked: idea, occasion: "before" }));
     await bring(page, [...all, given({})]);
     page.on("dialog", (dialog) => dialog.accept());
-    await page.evaluate(() => {
-      location.hash = "#before";
-    });
+    await goToHash(page, "#before");
     await page.getByRole("button", { name: "Start this check again" }).click();
     expect(await page.locator("#before .progress").textContent()).toBe("Question 1 of 15");
-    await page.evaluate(() => {
-      location.hash = "#file";
-    });
+    await goToHash(page, "#file");
     expect(await page.locator("#file").textContent()).toContain("1 answer is kept");
   });
 });
@@ -208,9 +192,7 @@ describe("the review", () => {
     const { page } = await openPart("file");
     const day = today();
     await bring(page, [given({ day: day - 4 }), given({ day: day - 3 })]);
-    await page.evaluate(() => {
-      location.hash = "#review";
-    });
+    await goToHash(page, "#review");
     await answer(page, "review", 0);
     expect(await page.locator("#review .question").textContent()).toContain(
       "It comes back tomorrow.",

@@ -53,9 +53,14 @@ function checkExercises(): Replies[] {
   });
 }
 
+/** Those before it have too little to ask about. */
+const offersWarmUp = (chapter: string) => Number(chapter.slice(0, 2)) >= 2;
+
 describe.each(eachChapter)("questions of %s", (chapter) => {
-  it("keep the sliders locked until a choice, a reason and a confidence are filed, then show them beside the answer; tell a right number from a wrong one and from none, and refuse one out of range", async () => {
+  it("are warmed up for under the idea from the third chapter on; keep the sliders locked until a choice, a reason and a confidence are filed, then show them beside the answer; tell a right number from a wrong one and from none, and refuse one out of range", async () => {
     const { page } = await open(chapter);
+    const warmUps = await page.locator("h1 + p + details.warm-up").count();
+    expect(warmUps).toBe(offersWarmUp(chapter) ? 1 : 0);
     const locked = page.locator("fieldset.controls:disabled");
     const before = await locked.count();
     expect(before).toBeGreaterThanOrEqual(1);

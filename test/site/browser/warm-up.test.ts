@@ -1,16 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { axeFaults } from "./axe.js";
-import { eachChapter, useBrowser } from "./browser.js";
+import { useBrowser } from "./browser.js";
 
 const { open, fileUrl } = useBrowser();
-const earlier = (name: string) => Number(name.slice(0, 2)) >= 2;
-
-describe.each(eachChapter)("warming up for %s", (chapter) => {
-  it(earlier(chapter) ? "is offered under its idea" : "is not offered", async () => {
-    const { page } = await open(chapter);
-    expect(await page.locator("h1 + p + details.warm-up").count()).toBe(earlier(chapter) ? 1 : 0);
-  });
-});
 
 describe("a check of one’s own", () => {
   it("stands at the end of Why, asks two questions of the chapter, and keeps the answers", async () => {
@@ -30,6 +22,7 @@ describe("a check of one’s own", () => {
   });
 });
 
+// which chapters offer one: questions.test.ts
 describe("a warm-up", () => {
   it("loads the questions only once it is opened, and from a folder too", async () => {
     const { page, errors } = await open(fileUrl("03-distribution-between-axles"));

@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { layOut } from "./laid-out.js";
 
 declare global {
   interface Window {
@@ -20,16 +21,8 @@ function wordsOutside(within: Element): string[] {
   });
 }
 
-/**
- * Gives the page `window.wordsOutside` and lays all of it out: a part far below the window is passed
- * over until it comes near (`content-visibility`), and a place asked for in it may be an old one.
- */
+/** Gives a page `window.wordsOutside`, and lays all of it out. */
 export async function measureWords(page: Page): Promise<void> {
   await page.evaluate(`window.wordsOutside = ${wordsOutside}`);
-  await page.evaluate(async () => {
-    for (const part of document.querySelectorAll<HTMLElement>(".part"))
-      part.style.contentVisibility = "visible";
-    await document.fonts.ready;
-    for (const _ of [1, 2]) await new Promise(requestAnimationFrame);
-  });
+  await layOut(page);
 }
