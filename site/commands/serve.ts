@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { createServer, type ServerResponse } from "node:http";
 import sirv from "sirv";
 import { CourseError } from "../build/notebook.js";
@@ -30,7 +30,8 @@ export function serveCourse({ kept = true, folder = inRoot("dist") } = {}): Prom
     if (!kept && request.url === "/sw.js") return withdrawWorker(response);
     files(request, response, () => {
       response.writeHead(404, { "Content-Type": "text/html; charset=utf-8" });
-      response.end(readFileSync(`${folder}/404.html`));
+      const told = `${folder}/404.html`;
+      response.end(existsSync(told) ? readFileSync(told) : "The course is still being built.");
     });
   });
   return new Promise((resolve, reject) => {
