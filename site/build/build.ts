@@ -88,38 +88,46 @@ function replace(finished: string, out: string): void {
   rmSync(old, { recursive: true, force: true });
 }
 
-/** The scripts of a course, and what its pages say of them. */
+/** What pages say of the scripts that hang on no chapter. */
 interface Scripts {
   readonly sandboxHash: string;
   readonly taking: Taking;
-  readonly files: ReadonlyMap<string, Buffer>;
 }
 
-async function bundled(
-  notebooks: readonly Notebook[],
-  joined: string,
+/** Writes files into a folder, or those that were written last time where they are made from the same. */
+async function keptFiles<Told>(
+  what: string,
+  from: string,
   out: string,
-): Promise<Scripts> {
-  await typecheck(notebooks, joined);
-  await bundleFrame(`${out}/frame.js`);
-  await bundleCourse(notebooks, joined, out);
-  const sandboxHash = await writeWorkbench(out);
-  const taking = await writePageScripts(out);
-  const files = readdirSync(out).map((file) => [file, readFileSync(`${out}/${file}`)] as const);
-  return { sandboxHash, taking, files: new Map(files) };
+  write: () => Promise<Told>,
+): Promise<Told> {
+  const { told, files } = await kept(what, from, async () => {
+    const before = new Set(readdirSync(out));
+    const told = await write();
+    const names = readdirSync(out).filter((file) => !before.has(file));
+    return { told, files: names.map((file) => [file, readFileSync(`${out}/${file}`)] as const) };
+  });
+  for (const [file, content] of files)
+    if (!existsSync(`${out}/${file}`)) writeFileSync(`${out}/${file}`, content);
+  return told;
 }
 
-/** Writes the scripts of a course into a folder that is still empty, once the types of its cells are checked. */
+/** Writes the scripts of a course, once the types of its cells are checked. */
 async function writeScripts(
   notebooks: readonly Notebook[],
   joined: string,
   out: string,
 ): Promise<Scripts> {
   const cells = JSON.stringify(notebooks.map((notebook) => [notebook.name, join(notebook)]));
-  const scripts = await kept("scripts", cells, () => bundled(notebooks, joined, out));
-  for (const [file, content] of scripts.files)
-    if (!existsSync(`${out}/${file}`)) writeFileSync(`${out}/${file}`, content);
-  return scripts;
+  await keptFiles("scripts of chapters", cells, out, async () => {
+    await typecheck(notebooks, joined);
+    await bundleFrame(`${out}/frame.js`);
+    await bundleCourse(notebooks, joined, out);
+  });
+  return keptFiles("other scripts", "", out, async () => ({
+    sandboxHash: await writeWorkbench(out),
+    taking: await writePageScripts(out),
+  }));
 }
 
 /** Writes every page with what all of them share. */
