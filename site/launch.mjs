@@ -2,7 +2,7 @@
 // clone it runs before anything is installed.
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -40,12 +40,33 @@ function needPackages() {
   writeFileSync(stamp, lock);
 }
 
+/** Names, times and sizes of what the packages are compiled from. */
+function sourcesOfPackages() {
+  const hash = createHash("sha256").update(process.version);
+  const add = (path) => {
+    const found = statSync(path);
+    if (!found.isDirectory()) return hash.update(`${path}\0${found.mtimeMs}\0${found.size}\0`);
+    for (const name of readdirSync(path).sort())
+      if (name !== "dist" && name !== "node_modules" && !name.startsWith("."))
+        add(`${path}/${name}`);
+  };
+  const sources = ["lib", "site/cells", "site/say", "site/styles/course.css"];
+  for (const path of [...sources, "tsconfig.base.json", "package-lock.json"]) add(`${root}${path}`);
+  return hash.digest("hex");
+}
+
+/** Compiles the packages, unless that was done since their sources last changed. */
 function compilePackages() {
+  const stamp = `${root}site/cells/dist/.compiled-from`;
+  const sources = sourcesOfPackages();
+  const isThere = existsSync(stamp) && existsSync(`${root}lib/dist/index.js`);
+  if (isThere && readFileSync(stamp, "utf8") === sources) return;
   const tsc = `${root}node_modules/typescript/bin/tsc`;
   const failed = "lib and site/cells do not compile; the lines above say where.";
   if (run(process.execPath, [tsc, "-b", "lib", "site/cells"], failed) !== 0) stop(failed);
   const notBundled = "What notebooks carry was not bundled; the lines above say why.";
   if (run(process.execPath, [`${root}site/cells/bundle.mjs`], notBundled) !== 0) stop(notBundled);
+  writeFileSync(stamp, sources);
 }
 
 needNode();

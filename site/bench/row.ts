@@ -2,7 +2,8 @@
 export interface Row {
   readonly what: string;
   readonly value: number;
-  readonly most: number;
+  /** Nothing for what only tells how quick the machine is. */
+  readonly most?: number;
   readonly unit: string;
 }
 
@@ -12,10 +13,10 @@ export const round = (value: number): string =>
 
 /** Rows as a Markdown table; the last column is what counts on a machine of another speed. */
 export function table(rows: readonly Row[]): string {
-  const lines = rows.map(
-    ({ what, value, most, unit }) =>
-      `| ${what} | ${round(value)} ${unit} | ${most} ${unit} | ${(value / most).toFixed(2)} |`,
-  );
+  const lines = rows.map(({ what, value, most, unit }) => {
+    const allowed = most === undefined ? "– | –" : `${most} ${unit} | ${(value / most).toFixed(2)}`;
+    return `| ${what} | ${round(value)} ${unit} | ${allowed} |`;
+  });
   return ["| measure | now | at most | share |", "|---|---|---|---|", ...lines].join("\n");
 }
 

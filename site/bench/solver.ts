@@ -2,7 +2,9 @@ import { execFileSync } from "node:child_process";
 import { type CarBalance, carBalance } from "../../lib/balance/car-balance.js";
 import { handlingCarOf } from "../../lib/balance/handling-car-of.js";
 import { phaseNames, phases } from "../../lib/balance/phases.js";
+import { standingCar } from "../../lib/balance/standing-car.js";
 import { demoCar } from "../../lib/car/demo-car.js";
+import { changeTable } from "../../lib/change/table.js";
 import { inRoot } from "../build/paths.js";
 import { quantile, type Row } from "./row.js";
 
@@ -21,7 +23,7 @@ function perBalance(sweep: () => void): number {
     sweep();
     return (performance.now() - started) / (drivings.length * cars.length);
   };
-  return quantile(Array.from({ length: 40 }, once).slice(10), 0.5);
+  return quantile(Array.from({ length: 24 }, once).slice(6), 0.5);
 }
 
 /** Hardest turn and margin of one phase, over all phases and many front roll stiffnesses. */
@@ -37,6 +39,14 @@ const fromNeighbour = (): number =>
       cars.reduce<CarBalance | undefined>((last, one) => carBalance(one, driving, last), undefined);
   });
 
+/** Every change that the demo car allows, in all parts of a corner, of a car that was not met before, ms. */
+function wholeTable(): number {
+  const car = standingCar({ ...demoCar });
+  const started = performance.now();
+  changeTable(car, { speed: 25 });
+  return performance.now() - started;
+}
+
 const firstReport = (): number =>
   Number(execFileSync(process.execPath, ["--import", "tsx", inRoot("site/bench/first-report.ts")]));
 
@@ -51,6 +61,12 @@ export function solverTimes(): Row[] {
       unit: "ms",
     },
     { what: "the same from a neighbour", value: fromNeighbour(), most: 0.4, unit: "ms" },
+    {
+      what: "change table of the demo car, all phases, warm",
+      value: quantile(Array.from({ length: 10 }, wholeTable).slice(4), 0.5),
+      most: 150,
+      unit: "ms",
+    },
     {
       what: "set-up report, first in its process",
       value: quantile(reports, 0.5),

@@ -4,7 +4,16 @@ import { madeFrom } from "../api/kept.js";
 import type { Progress } from "../kernel/run.js";
 import type { BuildOptions } from "./build.js";
 import { hashFiles } from "./hash.js";
+import { kept } from "./kept.js";
 import { inRoot } from "./paths.js";
+
+/** One hash of what turns chapters into a course. */
+const program = (): string =>
+  createHash("sha256")
+    .update(hashFiles([inRoot("lib/dist"), inRoot("site")]))
+    .update(readFileSync(inRoot("docs/glossary.md")))
+    .update(readFileSync(inRoot("package-lock.json")))
+    .digest("hex");
 
 /** One hash of everything that the course is made from. */
 function everything(notebooks: string, addresses: readonly string[]): string {
@@ -12,9 +21,7 @@ function everything(notebooks: string, addresses: readonly string[]): string {
   const texts = chapters.sort().map((file) => [file, readFileSync(`${notebooks}/${file}`, "utf8")]);
   return createHash("sha256")
     .update(JSON.stringify(texts))
-    .update(hashFiles([inRoot("lib/dist"), inRoot("site")]))
-    .update(readFileSync(inRoot("docs/glossary.md")))
-    .update(readFileSync(inRoot("package-lock.json")))
+    .update(kept("program", "", program))
     .update(madeFrom())
     .update(addresses.join(" "))
     .update(process.version)

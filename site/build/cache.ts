@@ -12,6 +12,7 @@ import {
 import { type Outputs, type Running, runNotebooks } from "../kernel/run.js";
 import { cacheFile } from "./cache-folder.js";
 import { hashFiles } from "./hash.js";
+import { kept } from "./kept.js";
 import { codeCells, type Notebook } from "./notebook.js";
 import { inRoot } from "./paths.js";
 
@@ -70,7 +71,7 @@ export async function cachedOutputs(
   running: Running,
 ): Promise<Map<string, Outputs>> {
   mkdirSync(folder(), { recursive: true });
-  const around = surroundings();
+  const around = kept("surroundings", "", surroundings);
   const keys = new Map(
     notebooks.map((notebook) => [notebook.name, keyOf(notebook, around, running)]),
   );

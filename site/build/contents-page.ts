@@ -6,6 +6,7 @@ import { words } from "../say/front.js";
 import { type Role, roles } from "../say/places.js";
 import type { Chapter } from "./chapter.js";
 import { minutesOfChapter } from "./depth.js";
+import { kept } from "./kept.js";
 import { render } from "./markdown.js";
 import { shell } from "./shell.js";
 import { workOf } from "./work.js";
@@ -33,7 +34,7 @@ export function contentsPage(chapters: readonly Chapter[], welcome: string): str
   const doors = roles.map((role, i) => door(role, (ways[i] ?? "").slice(2)));
   const main = `${render(blocks.slice(0, first).join("\n\n"))}
 <p class="ask" id="first-question">${words.question}</p>
-${still(livingCar())}
+${kept("first car", "", () => still(livingCar()))}
 <p class="due" id="due" hidden></p>
 <h2 id="chapters">${words.path}</h2>
 <ol class="chapters path" start="0">

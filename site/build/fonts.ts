@@ -3,6 +3,7 @@ import { transform } from "esbuild";
 import { parseHTML } from "linkedom";
 import subsetFont from "subset-font";
 import { withoutDrawings } from "./drawings.js";
+import { kept } from "./kept.js";
 import { inRoot } from "./paths.js";
 
 /** A KaTeX font, and what sets text in it. */
@@ -64,8 +65,12 @@ const faces: readonly Face[] = [
 
 const katexFile = (path: string) => readFileSync(inRoot(`node_modules/katex/dist/${path}`));
 
+type Letters = ReadonlyMap<Face, string>;
+
 /** The letters that each face sets; the rest of the text is set in the reader's own fonts. */
-function lettersOf(formulas: Iterable<Element>): Map<Face, string> {
+function lettersOf(html: string): Letters {
+  const { document } = parseHTML(`<body>${withoutDrawings(html)}</body>`);
+  const formulas = document.querySelectorAll(".katex-html");
   const letters = new Map<Face, string>();
   const take = (element: Element, around?: Face) => {
     const face = faces.find(({ sets }) => element.matches(sets)) ?? around;
@@ -76,6 +81,14 @@ function lettersOf(formulas: Iterable<Element>): Map<Face, string> {
   };
   for (const formula of formulas) take(formula);
   return letters;
+}
+
+/** The letters of pages that follow each other. */
+function together(pages: readonly Letters[]): Letters {
+  const all = new Map<Face, string>();
+  for (const [face, letters] of pages.flatMap((page) => [...page]))
+    all.set(face, (all.get(face) ?? "") + letters);
+  return all;
 }
 
 async function ruleOf({ file, family, style, weight }: Face, letters: string) {
@@ -105,13 +118,16 @@ function rulesFor(html: string): string {
     .join("");
 }
 
-/** The rules by which the formulas in these pages are set, with just the fonts and letters that they use inside. */
-export async function formulaStyles(html: string): Promise<string> {
-  const { document } = parseHTML(`<body>${withoutDrawings(html)}</body>`);
-  const letters = lettersOf(document.querySelectorAll(".katex-html"));
+/** The rules by which the formulas in these pages, given by name, are set, with just the fonts and letters that they use inside. */
+export async function formulaStyles(pages: ReadonlyMap<string, string>): Promise<string> {
+  const letters = together(
+    [...pages].map(([name, html]) => kept(`letters of ${name}`, html, () => lettersOf(html))),
+  );
   if (letters.size === 0) return "";
-  const fonts = await Promise.all([...letters].map(([face, used]) => ruleOf(face, used)));
-  return `${fonts.join("\n")}\n${rulesFor(html)}`;
+  const fonts = await Promise.all(
+    [...letters].map(([face, used]) => kept(`font ${face.file}`, used, () => ruleOf(face, used))),
+  );
+  return `${fonts.join("\n")}\n${rulesFor([...pages.values()].join(""))}`;
 }
 
 /** A style sheet without what only its writers read. */

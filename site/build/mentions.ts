@@ -44,9 +44,10 @@ interface Mentions {
 }
 
 export function mentionsOf({ name, also }: Term, places: readonly Place[]): Mentions {
-  const names = [name, ...also].map(folded);
+  const own = folded(name);
+  const names = [own, ...also.map(folded)];
   const explained = places.find(({ bold }) => bold.some((word) => names.includes(word)));
-  const all = places.filter(({ words }) => words.includes(folded(name)));
+  const all = places.filter(({ words }) => words.includes(own));
   const used = all.filter(
     ({ chapter }, index) => all.findIndex((other) => other.chapter === chapter) === index,
   );

@@ -3,6 +3,7 @@ import { moved, movedHtml } from "../pages/moved/page.js";
 import { pages } from "../pages/pages.js";
 import { bundlePages, bundlePhysics, bundleViews, type Taking } from "./bundle.js";
 import type { Chapter } from "./chapter.js";
+import { kept } from "./kept.js";
 import { inRoot } from "./paths.js";
 import { policy, shell } from "./shell.js";
 
@@ -32,12 +33,11 @@ function writeMoved(out: string): void {
   for (const { from, to } of moved) writeFileSync(`${out}/${from}.html`, movedHtml(to, policy));
 }
 
-/** Writes every page of its own with its script and styles. */
-export async function writeSitePages(
-  out: string,
-  chapters: readonly Chapter[] = [],
-): Promise<void> {
-  const live = pages.map(({ name }) => name).filter((name) => mainOf(name) !== undefined);
+const livePages = () => pages.map(({ name }) => name).filter((name) => mainOf(name) !== undefined);
+
+/** Writes the scripts of the pages beside the chapters. */
+export async function writePageScripts(out: string): Promise<Taking> {
+  const live = livePages();
   const working = live.filter((name) => existsSync(part(name, "worker.ts")));
   const taking = await bundlePages(
     [
@@ -51,6 +51,12 @@ export async function writeSitePages(
   );
   await bundlePhysics(`${out}/physics.js`);
   await bundleViews(`${out}/views.js`);
+  return taking;
+}
+
+/** Writes every page of its own with its styles. */
+export function writeSitePages(out: string, taking: Taking, chapters: readonly Chapter[]): void {
+  const live = livePages();
   writeMoved(out);
   for (const page of pages) {
     const { name, title } = page;
@@ -58,7 +64,8 @@ export async function writeSitePages(
     if (styled) cpSync(part(name, "style.css"), `${out}/${name}.css`);
     const scripts = scriptsOf(name, live.includes(name), taking);
     const styles = styled ? [`${name}.css`] : [];
-    const main = typeof page.main === "string" ? page.main : page.main(chapters);
+    const still = kept(`main of ${name}`, "", () => page.main);
+    const main = typeof still === "string" ? still : still(chapters);
     const html = shell({ ...page, main, title: `${title} · Rollbook`, scripts, styles });
     writeFileSync(`${out}/${name}.html`, html);
   }

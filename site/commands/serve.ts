@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { createServer, type ServerResponse } from "node:http";
 import sirv from "sirv";
 import { CourseError } from "../build/notebook.js";
@@ -19,18 +19,19 @@ function withdrawWorker(response: ServerResponse): void {
 }
 
 /**
- * Serves dist/ on this machine only; a busy port is told in one sentence.
+ * Serves the course on this machine only; a busy port is told in one sentence.
  *
  * @param kept - whether browsers may keep the course; while it is being written they should not
  */
-export function serveCourse({ kept = true } = {}): Promise<string> {
+export function serveCourse({ kept = true, folder = inRoot("dist") } = {}): Promise<string> {
   const port = portFromEnvironment();
-  const files = sirv(inRoot("dist"), { dev: true });
+  const files = sirv(folder, { dev: true });
   const server = createServer((request, response) => {
     if (!kept && request.url === "/sw.js") return withdrawWorker(response);
     files(request, response, () => {
       response.writeHead(404, { "Content-Type": "text/html; charset=utf-8" });
-      response.end(readFileSync(inRoot("dist/404.html")));
+      const told = `${folder}/404.html`;
+      response.end(existsSync(told) ? readFileSync(told) : "The course is still being built.");
     });
   });
   return new Promise((resolve, reject) => {

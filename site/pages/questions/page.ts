@@ -1,4 +1,5 @@
 import { demoCar, misconceptions } from "@rollbook/lib";
+import { kept } from "../../build/kept.js";
 import type { SitePage } from "../../build/site-pages.js";
 import { workOf } from "../../build/work.js";
 import { escapeHtml } from "../../cells/escape.js";
@@ -35,6 +36,6 @@ export const questionsPage: SitePage = {
 <ul hidden>${chapters.map((chapter) => `<li ${workOf(chapter)}></li>`).join("")}</ul>
 <noscript>
 <p>${words.withoutScript}</p>
-${still()}
+${kept("still questions", "", still)}
 </noscript>`,
 };
