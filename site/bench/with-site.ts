@@ -1,8 +1,8 @@
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { type Browser, chromium } from "playwright-core";
-import sirv from "sirv";
 import { inRoot } from "../build/paths.js";
+import { filesOf } from "../commands/files-of.js";
 import { chromiumPath } from "../commands/needs.js";
 
 /** The folder of the built course. */
@@ -16,7 +16,7 @@ export async function withSite<Found>(
   work: (browser: Browser, origin: string) => Promise<Found>,
   folder = courseFolder,
 ): Promise<Found> {
-  const server = createServer(sirv(folder, { dev: true }));
+  const server = createServer(filesOf(folder, { dev: true }));
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
   const browser = await chromium.launch({

@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from "node:fs";
 import { createServer, type ServerResponse } from "node:http";
-import sirv from "sirv";
 import { CourseError } from "../build/notebook.js";
 import { inRoot } from "../build/paths.js";
+import { filesOf } from "./files-of.js";
 
 function portFromEnvironment(): number {
   const given = process.env.PORT ?? "4173";
@@ -25,7 +25,7 @@ function withdrawWorker(response: ServerResponse): void {
  */
 export function serveCourse({ kept = true, folder = inRoot("dist") } = {}): Promise<string> {
   const port = portFromEnvironment();
-  const files = sirv(folder, { dev: true });
+  const files = filesOf(folder, { dev: true });
   const server = createServer((request, response) => {
     if (!kept && request.url === "/sw.js") return withdrawWorker(response);
     files(request, response, () => {

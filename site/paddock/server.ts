@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { createServer as createSecureServer } from "node:https";
 import { getRequestListener } from "@hono/node-server";
-import sirv from "sirv";
+import { filesOf } from "../commands/files-of.js";
 import { type Place, paddockApp } from "./app.js";
 import type { PaddockDay } from "./paddock-day.js";
 
@@ -48,7 +48,7 @@ export function paddockServer(
   certificate?: Certificate,
 ): Server {
   const answer = getRequestListener(paddockApp(day, place).fetch);
-  const files = sirv(folder, {
+  const files = filesOf(folder, {
     etag: true,
     setHeaders: (response) => response.setHeader("Cache-Control", "no-cache"),
   });

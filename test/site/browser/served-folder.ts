@@ -1,8 +1,8 @@
 import { cpSync, mkdirSync, rmSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
-import sirv from "sirv";
 import { inRoot } from "../../../site/build/paths.js";
+import { filesOf } from "../../../site/commands/files-of.js";
 
 /** A copy of the course that a test may change, served below a path of its own. */
 export interface ServedFolder {
@@ -14,7 +14,7 @@ export interface ServedFolder {
 }
 
 function listen(folder: string, path: string): Promise<Server> {
-  const files = sirv(folder, { dev: true, etag: true });
+  const files = filesOf(folder, { dev: true, etag: true });
   const server = createServer((request, response) => {
     const missing = () => {
       response.writeHead(404).end("There is no such page.");

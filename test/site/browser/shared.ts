@@ -3,10 +3,10 @@ import { createRequire } from "node:module";
 import type { AddressInfo } from "node:net";
 import { dirname } from "node:path";
 import { chromium } from "playwright-core";
-import sirv from "sirv";
 import type { TestProject } from "vitest/node";
 import { buildIfChanged } from "../../../site/build/build-if-changed.js";
 import { inRoot } from "../../../site/build/paths.js";
+import { filesOf } from "../../../site/commands/files-of.js";
 import { quickChromiumPath } from "../../../site/commands/needs.js";
 
 declare module "vitest" {
@@ -19,7 +19,7 @@ declare module "vitest" {
 }
 
 /** What is looked for in a folder; it does not change, so that the browser asks for each file once. */
-const unchanging = (folder: string) => sirv(folder, { maxAge: 3600 });
+const unchanging = (folder: string) => filesOf(folder, { maxAge: 3600 });
 const axeFolder = dirname(createRequire(import.meta.url).resolve("axe-core/axe.min.js"));
 
 /** One course, one server of it and one browser for all tests in a browser; `DIST` is a course that is built already. */
