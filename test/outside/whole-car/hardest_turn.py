@@ -15,7 +15,11 @@ CLOSE = 1e-7  # of m·g·L
 
 
 class BalancedPath:
-    def __init__(self, car, drive):
+    """In steps of 0.8°, or finely: near a fork a long step may go over to the other branch."""
+
+    def __init__(self, car, drive, finely=False):
+        self.finer = 8 if finely else 1
+        self.sharpest = 0.15 if finely else 0.5
         self.car = car
         self.ground = Ground(car, drive)
         self.unit = car.mass * GRAVITY * car.wheelbase
@@ -70,19 +74,20 @@ class BalancedPath:
         first = self.start()
         if first is None:
             return [], "impossible"
-        states, way, step = [first], atan2(1, 1), STEP / 4
+        longest, least = STEP / self.finer, LEAST_STEP / self.finer
+        states, way, step = [first], atan2(1, 1), longest / 4
         self.slope = None
-        while len(states) < 300:
+        while len(states) < 300 * self.finer:
             last = states[-1]
             at = (last.front + step * cos(way), last.rear + step * sin(way))
             p = self.on(at, way)
             if p is not None and not p.tips and max(abs(p.front), abs(p.rear)) <= WIDEST:
                 new = atan2(p.rear - last.rear, p.front - last.front)
                 turned = abs((new - way + pi) % (2 * pi) - pi)
-                if turned < 0.5 or step < 4 * LEAST_STEP:
+                if turned < self.sharpest or step < 4 * least:
                     states.append(p)
                     way = new
-                    step = min(STEP, step * 1.6)
+                    step = min(longest, step * 1.6)
                     if p.lateral < 0:
                         return states, "back"
                     continue
@@ -90,7 +95,7 @@ class BalancedPath:
             step /= 2.5
             self.slope = None if p is None else self.slope
             self.ground.level, self.ground.lateral = last.level, last.lateral
-            if step < LEAST_STEP:
+            if step < least:
                 return states, why
         return states, "long"
 
@@ -113,9 +118,9 @@ class BalancedPath:
         return between(float(found.x))
 
 
-def hardest_turn(car, drive):
+def hardest_turn(car, drive, finely=False):
     """The state of the hardest turn and why the path ended, or (None, why)."""
-    path = BalancedPath(car, drive)
+    path = BalancedPath(car, drive, finely)
     states, why = path.follow()
     if not states:
         return None, why

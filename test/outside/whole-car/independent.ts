@@ -18,6 +18,8 @@ export interface IndependentCase {
   readonly car: PlainCar;
   readonly driving: PlainDriving;
   readonly want: readonly Wanted[];
+  /** follows the path in steps an eighth as long */
+  readonly finely?: boolean;
 }
 
 interface Ends<T> {

@@ -1,6 +1,6 @@
 """Margin, hardest turn and motion of cars, worked out apart from the library.
 
-Reads a JSON list of cases {car, driving, want} and writes a list of results; docs/model.md has the
+Reads a JSON list of cases {car, driving, want, finely?} and writes a list of results; docs/model.md has the
 definition. Written from it and from Pacejka 2012 alone, with other methods than the library's.
 """
 
@@ -32,21 +32,21 @@ def described(car, p):
     }
 
 
-def margin_result(car, drive):
+def margin_result(car, drive, _finely):
     p = most_side_force(car, drive)
     if p is None:
         return None
     return {"margin": margin_of(car, p), **described(car, p)}
 
 
-def hardest_result(car, drive):
-    p, why = hardest_turn(car, drive)
+def hardest_result(car, drive, finely):
+    p, why = hardest_turn(car, drive, finely)
     if p is None:
         return None
     return {**described(car, p), "end": why, "tips": why == "tips"}
 
 
-def moving_result(car, drive):
+def moving_result(car, drive, _finely):
     return tightening_turn(car, drive.speed)
 
 
@@ -56,7 +56,8 @@ WORK = {"margin": margin_result, "hardest": hardest_result, "moving": moving_res
 def result_of(case):
     car = Car(case["car"])
     drive = Drive(car, case["driving"])
-    return {name: WORK[name](car, drive) for name in case["want"]}
+    finely = case.get("finely", False)
+    return {name: WORK[name](car, drive, finely) for name in case["want"]}
 
 
 def main():
