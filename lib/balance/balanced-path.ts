@@ -1,12 +1,14 @@
 import { type HeldNumbers, type LeftNumbers, type NumberedCar, SCALES } from "./held-numbers.js";
 
+type Passed = Pick<PathPoint, "at" | "tangent">;
+
 /** A place on the balanced path of a car, and which way the path goes on. */
 export interface PathPoint {
   readonly at: HeldNumbers;
   /** of length one; its last number is how lateral acceleration grows along the path */
   readonly tangent: HeldNumbers;
   /** where the way there came from; nothing where nobody came along */
-  readonly before?: Pick<PathPoint, "at" | "tangent">;
+  readonly before?: Passed;
   /** how what is left over goes with each of the four numbers */
   readonly slopes: Slopes;
   /** which side of the equations the path goes on: another one is another path that comes near */
@@ -202,8 +204,6 @@ function ahead({ at, tangent, before }: PathPoint, step: number): HeldNumbers {
   const length = lengthBetween(before.at, at);
   return along(before, { at, tangent }, 1 + step / length);
 }
-
-type Passed = Pick<PathPoint, "at" | "tangent">;
 
 /** The cubic through two places of a path and along their tangents, at a share of the way between them. */
 export function along(from: Passed, to: Passed, share: number): HeldNumbers {

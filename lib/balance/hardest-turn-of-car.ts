@@ -170,8 +170,7 @@ const bendsSharply = ({ tangent: a }: PathPoint, { tangent: b }: PathPoint): boo
 
 /** How fast a path turns over a step, per counted length. */
 function sharpness({ at: a, tangent: t }: PathPoint, { at: b, tangent: u }: PathPoint): number {
-  const chord = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2], b[3] - a[3]);
-  return Math.hypot(u[0] - t[0], u[1] - t[1], u[2] - t[2], u[3] - t[3]) / chord;
+  return lengthBetween(t, u) / lengthBetween(a, b);
 }
 
 const FORK = 5; // sharpness: a similar car's path may go on along another branch
@@ -186,7 +185,7 @@ function hidesATop(
   { at: a, tangent: from }: PathPoint,
   { at: b, tangent: to }: PathPoint,
 ): boolean {
-  const chord = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2], b[3] - a[3]);
+  const chord = lengthBetween(a, b);
   const off = (b[3] - a[3]) / chord - (from[3] + to[3]) / 2;
   return Math.abs(off) > UNEVEN * Math.max(EVEN, Math.abs(to[3] - from[3]));
 }

@@ -1,21 +1,12 @@
 import { spawn } from "node:child_process";
-import { createServer } from "node:http";
-import type { AddressInfo } from "node:net";
 import { setTimeout as wait } from "node:timers/promises";
 import { inRoot } from "../build/paths.js";
+import { freePort } from "../commands/free-port.js";
 import { changeCell, courseOf, home } from "./course-copy.js";
 import { quantile } from "./row.js";
 
 const changes = 3;
 const longest = 200_000; // ms
-
-async function freePort(): Promise<number> {
-  const server = createServer();
-  await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
-  const { port } = server.address() as AddressInfo;
-  await new Promise((resolve) => server.close(resolve));
-  return port;
-}
 
 async function until(url: string, text: string): Promise<void> {
   const began = performance.now();

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { inject } from "vitest";
+import { layOut } from "./laid-out.js";
 
 /** Besides what axe looks for by itself: the size of what is pressed, as WCAG 2.2 AA asks. */
 const allRules = { rules: { "target-size": { enabled: true } } };
@@ -38,7 +39,7 @@ function plainFormulas(): void {
 /** Readies a page for axe once: all of it as if it were near, and axe in it. */
 async function readied(page: Page): Promise<void> {
   if (await page.evaluate("'axe' in globalThis")) return;
-  await page.addStyleTag({ content: ".part { content-visibility: visible !important }" });
+  await layOut(page);
   await page.evaluate(plainFormulas);
   await page.addScriptTag({ url: `${inject("origin")}/axe.min.js` });
 }

@@ -4,9 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { inRoot } from "../../../site/build/paths.js";
+import { freePort } from "../../../site/commands/free-port.js";
 import { nginxPath } from "../../../site/commands/needs.js";
 import { chapters, useBrowser, withWorker } from "./browser.js";
-import { freePort } from "./free-port.js";
 
 const nginx = nginxPath();
 const why = nginx ? "" : " (skipped: nginx is not installed; on Debian, apt-get install nginx)";

@@ -1,7 +1,7 @@
 import { type ChildProcess, spawn, spawnSync } from "node:child_process";
 import { vi } from "vitest";
+import { freePort } from "../../../../site/commands/free-port.js";
 import { debianPython } from "../../../../site/commands/needs.js";
-import { freePort } from "../free-port.js";
 import { environment, shelf } from "./executed.js";
 
 /** A real server of the classic notebook, on this machine alone. */
