@@ -9,7 +9,7 @@ import {
   hardestTurnOfCar,
 } from "./hardest-turn-of-car.js";
 import { type NumberedCar, numberedCar } from "./held-numbers.js";
-import { anotherTop, type MostSideForce, mostSideForce } from "./most-side-force.js";
+import { type MostSideForce, mostSideForce, topAtLessPush } from "./most-side-force.js";
 import type { AxleStance } from "./stance.js";
 import { isFarFromTippingAt, tipsOverAt } from "./stance-in-turn.js";
 import { type Work, wholeCar } from "./whole-car.js";
@@ -39,6 +39,8 @@ export interface CarBalance {
   /** where a similar car's search begins */
   readonly turn: HardestTurn;
   readonly most: MostSideForce;
+  /** m/s², the margin of the similar car whose path was last followed from straight running */
+  readonly followedAt: number;
 }
 
 /** How a wheel stands in a turn. */
@@ -50,7 +52,7 @@ export interface WheelInTurn {
 }
 
 /** Where to begin the search: the balance of a similar car. */
-export type BalanceStart = Pick<CarBalance, "turn" | "most" | "given">;
+export type BalanceStart = Pick<CarBalance, "turn" | "most" | "given" | "followedAt">;
 
 /**
  * The balance of the whole car in a left turn: hardest turn and margin.
@@ -95,23 +97,24 @@ function balanceFrom(
 ): Found | undefined {
   const whole = numberedCar(wholeCar(car, driving, work));
   const near = start && mostSideForce(whole, start.most.at, start.most);
-  const turn = findTurn(whole, driving, isSameWay(near, start?.most) ? start : undefined);
+  const sameWay = near !== undefined && start !== undefined && isSameWay(near, start);
+  const nearTurn = sameWay ? hardestTurnNear(whole, start.turn) : undefined;
+  const turn = nearTurn ?? hardestTurnOfCar(whole, driving.longitudinalAcceleration ?? 0);
   if (turn === undefined) return undefined;
   const most = findMost(whole, turn, near) ?? mostFromGentle(whole, driving);
   if (most === undefined) return undefined;
-  return foundOf(car, whole, driving, turn, most);
+  const followedAt = nearTurn === undefined || start === undefined ? most.margin : start.followedAt;
+  return { ...foundOf(car, whole, driving, turn, most), followedAt };
 }
 
 /**
- * The state of most side force, from a similar car's where that is enough: where all the push there is
- * is asked for, another top beside it can be as high, so it is looked for from the hardest turn too.
+ * The state of most side force, from a similar car's where that is at hand: where nearly all the push
+ * there is is asked for, a top at less push can be higher.
  */
 function findMost(whole: NumberedCar, turn: HardestTurn, near: MostSideForce | undefined) {
-  if (near !== undefined && (!near.pushed || near.coasts)) return near;
   if (near === undefined) return mostSideForce(whole, turn.point.at);
-  const found = anotherTop(whole, turn.point.at, near);
-  if (found === undefined) return near;
-  return found.lateralAcceleration >= near.lateralAcceleration ? found : near;
+  const less = topAtLessPush(whole, near);
+  return less !== undefined && less.lateralAcceleration > near.lateralAcceleration ? less : near;
 }
 
 /** The same from a gentle turn, where the hardest one is at an edge: about to tip, say. */
@@ -123,17 +126,13 @@ function mostFromGentle(whole: NumberedCar, { longitudinalAcceleration = 0 }: Dr
 const NEUTRAL = 0.25; // m/s² of margin
 
 /**
- * Whether a car's balanced path ends as a similar car's does. At a neutral one the path forks: one
+ * Whether a car's balanced path ends as a similar car's does. Near a neutral one the path forks: one
  * branch where the front slides and one where the rear does, and straight running leads to only one.
+ * Many small steps together go no further than one.
  */
-function isSameWay(a: MostSideForce | undefined, b: MostSideForce | undefined): boolean {
-  if (a === undefined || b === undefined) return false;
-  return a.margin * b.margin > 0 && Math.min(Math.abs(a.margin), Math.abs(b.margin)) > NEUTRAL;
-}
-
-function findTurn(whole: NumberedCar, driving: Driving, start: BalanceStart | undefined) {
-  const near = start && hardestTurnNear(whole, start.turn);
-  return near ?? hardestTurnOfCar(whole, driving.longitudinalAcceleration ?? 0);
+function isSameWay({ margin }: MostSideForce, { followedAt }: BalanceStart): boolean {
+  if (Math.abs(margin - followedAt) < NEUTRAL) return true;
+  return margin * followedAt > 0 && Math.min(Math.abs(margin), Math.abs(followedAt)) > NEUTRAL;
 }
 
 function foundOf(
@@ -142,7 +141,7 @@ function foundOf(
   driving: Driving,
   turn: HardestTurn,
   most: MostSideForce,
-): Found {
+): Omit<Found, "followedAt"> {
   at(turn.point.at, [0, 0, 0]);
   const { front, rear } = whole.stance;
   const { margin } = most;

@@ -12,6 +12,8 @@ import {
   MOST_PUSH,
   type NumberedCar,
   SCALES,
+  SLOPE_NOISE,
+  TELLING_PUSHES,
 } from "./held-numbers.js";
 
 /** The hardest turn of a car. */
@@ -117,9 +119,13 @@ function allPushed(car: NumberedCar, { at, tangent }: PathPoint): PathPoint | un
 
 /** The same of a similar car, where its path still rises up to there. */
 function allPushedNear(car: NumberedCar, start: HardestTurn): HardestTurn | undefined {
+  const [front, rear, push, turn] = start.point.at;
+  const less = [front, rear, Math.sign(push) * TELLING_PUSHES[0], turn] as HeldNumbers;
+  const before = ontoPath(car, less, BY_PUSH, { nearly: true });
+  if (before === undefined || before.tips || isWide(before)) return undefined;
+  if (before.tangent[3] * Math.sign(before.tangent[2] * push) < -SLOPE_NOISE) return undefined;
   const point = ontoPath(car, start.point.at, BY_PUSH);
   if (point === undefined || point.tips || isWide(point)) return undefined;
-  if (point.tangent[3] * point.tangent[2] * point.at[2] < 0) return undefined;
   return { ...start, point, lateralAcceleration: turnOf(point) };
 }
 

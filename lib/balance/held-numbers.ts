@@ -27,6 +27,15 @@ export function countOfPush(push: number): number {
 /** The most push that is asked for, counted: 20 N/kg; easing gives all but nothing beyond. */
 export const MOST_PUSH = countOfPush(20);
 
+/**
+ * Counted pushes at which it still shows whether more of one leads further: next to the most, easing
+ * gives so little that no slope tells. The second one is for a push of which little is needed.
+ */
+export const TELLING_PUSHES = [0.7, 0.45] as const;
+
+/** Counted turn per counted push below which a slope is noise. */
+export const SLOPE_NOISE = 1e-6;
+
 /** Left over along, across and outward of the path, m/s². */
 export type LeftNumbers = [number, number, number];
 

@@ -4,6 +4,8 @@ import {
   MOST_PUSH,
   type NumberedCar,
   SCALES,
+  SLOPE_NOISE,
+  TELLING_PUSHES,
 } from "./held-numbers.js";
 import type { AxleStance } from "./stance.js";
 
@@ -19,8 +21,6 @@ export interface MostSideForce {
   readonly chart: Chart;
   /** it is where the car is neither driven nor braked, see `coastingTop` */
   readonly coasts: boolean;
-  /** nearly all the push there is is asked for: another top may be as high */
-  readonly pushed: boolean;
 }
 
 /** What a similar car's search begins with. */
@@ -89,14 +89,22 @@ export function mostSideForce(
   }, found);
 }
 
-/** A top other than one that is known, reached from a place; nothing where the way leads to that one. */
-export function anotherTop(
-  car: NumberedCar,
-  start: HeldNumbers,
-  found: MostSideForce,
-): MostSideForce | undefined {
-  return topFrom(car, start, undefined, found.at);
+/**
+ * A top at less push than one at which nearly all the push there is is asked for; nothing where side
+ * force rises up to that one.
+ */
+export function topAtLessPush(car: NumberedCar, found: MostSideForce): MostSideForce | undefined {
+  const [front, rear, push, turn] = found.at;
+  if (Math.abs(push) < NEARLY_ALL || found.chart[1] !== 2) return undefined;
+  for (const less of TELLING_PUSHES) {
+    const place = placeAt(car, [front, rear, Math.sign(push) * less, turn], found.chart);
+    if (place !== undefined && place.gain[1] * Math.sign(push) < -SLOPE_NOISE)
+      return uphillFrom(car, place.at, undefined, found.at);
+  }
+  return undefined;
 }
+
+const NEARLY_ALL = 0.8; // counted push
 
 /** Which inner tyres are off the ground, counted. */
 const liftedOf = ({ whole: { stance } }: NumberedCar): number =>
@@ -125,10 +133,10 @@ function uphillFrom(
   known: Known | undefined,
   old: HeldNumbers | undefined,
 ): MostSideForce | undefined {
-  let chart = known?.chart ?? chartAt(car, start);
-  const first = placeAt(car, start, chart);
+  const first = firstPlace(car, start, known?.chart ?? charts[0]);
   if (first === undefined) return undefined;
   let place = first;
+  let { chart } = place;
   let bend: Bend | undefined = known?.bend;
   let fresh = false; // the bend was measured here
   let untried = OTHER_CHARTS; // other charts, once this one leads no further
@@ -140,7 +148,7 @@ function uphillFrom(
       bend = undefined;
     }
     if (bend === undefined) [bend, fresh] = [bendAt(car, place), true];
-    const step = uphill(place, bend);
+    const step = ontoAllPush(place, uphill(place, bend));
     if (old !== undefined && endsAt(place, step, old)) return undefined;
     const gains = Math.abs(step[0] * place.gain[0]) + Math.abs(step[1] * place.gain[1]) > ENOUGH;
     const next = gains ? walk(car, place, step) : undefined;
@@ -178,7 +186,6 @@ function stateAt(car: NumberedCar, place: Place, chart: Chart, bend: Bend = [-1,
   const left: LeftNumbers = [0, 0, 0];
   car.at(at, left);
   const coasts = at[2] === 0 && chart[1] === 2;
-  const pushed = !isFirm(place, charts[0]);
   return {
     at,
     lateralAcceleration: at[3] * SCALES[3],
@@ -186,7 +193,6 @@ function stateAt(car: NumberedCar, place: Place, chart: Chart, bend: Bend = [-1,
     bend,
     chart,
     coasts,
-    pushed,
   };
 }
 
@@ -305,14 +311,16 @@ function nextChart(chart: Chart): Chart {
   return charts[(charts.indexOf(chart) + 1) % charts.length] ?? charts[0];
 }
 
-/** The chart to begin with: by the push, unless another one is much firmer. */
-function chartAt(car: NumberedCar, at: HeldNumbers): Chart {
+/** A place by the chart that is asked for, or else by the firmest one at the start. */
+function firstPlace(car: NumberedCar, start: HeldNumbers, asked: Chart): Place | undefined {
+  const place = placeAt(car, start, asked);
+  if (place !== undefined) return place;
   const left: LeftNumbers = [0, 0, 0];
   const slopes = noSlopes();
-  car.at(at, left);
-  for (const k of [0, 2, 1, 3] as const) car.slope(at, left, k, slopes[k]);
-  const place = { at, slopes };
-  return isFirm(place, charts[0]) ? charts[0] : bestChart(place);
+  car.at(start, left);
+  for (const k of [0, 2, 1, 3] as const) car.slope(start, left, k, slopes[k]);
+  const best = bestChart({ at: start, slopes });
+  return best === asked ? undefined : placeAt(car, start, best);
 }
 
 /** x and y with which two columns make a right side, along and across. */
@@ -345,6 +353,15 @@ function uphill({ at, gain, chart }: Place, [a, b, c]: Bend): [number, number] {
   if (heldFirst !== first && c < 0) second = -(gain[1] + b * heldFirst) / c;
   return [within(at, chart[0], first), within(at, chart[1], second)];
 }
+
+/** A step by which more push is asked, where no more is given for it, goes on to all there is. */
+function ontoAllPush({ at, chart, gain }: Place, step: [number, number]): [number, number] {
+  const push = at[2];
+  if (chart[1] !== 2 || Math.abs(push) < MUCH || gain[1] * push <= 0) return step;
+  return [step[0], Math.sign(push) * MOST_PUSH - push];
+}
+
+const MUCH = 0.6; // counted push
 
 /** A step no longer than is safe, inside the widest slip angle and the most that is asked of a push. */
 function within(at: HeldNumbers, column: 0 | 1 | 2, step: number): number {
