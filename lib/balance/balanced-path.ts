@@ -1,4 +1,5 @@
 import { type HeldNumbers, type LeftNumbers, type NumberedCar, SCALES } from "./held-numbers.js";
+import { HELPFUL, learn, noSlopes, type Slopes } from "./slopes.js";
 
 type Passed = Pick<PathPoint, "at" | "tangent">;
 
@@ -7,7 +8,7 @@ export interface PathPoint {
   readonly at: HeldNumbers;
   /** of length one; its last number is how lateral acceleration grows along the path */
   readonly tangent: HeldNumbers;
-  /** where the way there came from; nothing where nobody came along */
+  /** where the way there came from, in the direction of the path; nothing where nobody came along */
   readonly before?: Passed;
   /** how what is left over goes with each of the four numbers */
   readonly slopes: Slopes;
@@ -80,10 +81,6 @@ export function ontoPath(
   return way && { at, tangent: way.tangent, sense: way.sense, slopes, tips };
 }
 
-const HELPFUL = 0.5; // of what was left over before a step: slopes that leave more are of little use
-
-type Slopes = readonly [LeftNumbers, LeftNumbers, LeftNumbers, LeftNumbers];
-
 const copied = (slopes: Slopes): Slopes => [
   [...slopes[0]],
   [...slopes[1]],
@@ -91,28 +88,12 @@ const copied = (slopes: Slopes): Slopes => [
   [...slopes[3]],
 ];
 
-/** Lets slopes say of a whole step what is left over after it – Broyden 1965, Math. Comp. 19, eq. 4.5. */
-function learn(slopes: Slopes, step: HeldNumbers, left: LeftNumbers): void {
-  const square = step[0] ** 2 + step[1] ** 2 + step[2] ** 2 + step[3] ** 2;
-  if (!(square > 0)) return;
-  for (let k = 0; k < 4; k++) {
-    const column = slopes[k] as LeftNumbers;
-    const share = (step[k] as number) / square;
-    for (let i = 0; i < 3; i++) column[i] = (column[i] as number) + (left[i] as number) * share;
-  }
-}
-
 /** What leaves the car where it stands comes first, while it stands there. */
 const QUICK_FIRST = [0, 2, 1, 3] as const;
 
 /** Columns of slopes by the four numbers. */
 function slopesAt(car: NumberedCar, at: HeldNumbers, left: LeftNumbers): Slopes {
-  const columns: Slopes = [
-    [0, 0, 0],
-    [0, 0, 0],
-    [0, 0, 0],
-    [0, 0, 0],
-  ];
+  const columns = noSlopes();
   for (const k of QUICK_FIRST) car.slope(at, left, k, columns[k]);
   return columns;
 }
@@ -194,7 +175,8 @@ export function further(
 ): PathPoint | undefined {
   const { at, tangent, slopes } = from;
   const next = ontoPath(car, ahead(from, step), tangent, { nearly, slopes });
-  return next?.sense === from.sense ? { ...next, before: { at, tangent } } : undefined;
+  if (next?.sense !== from.sense) return undefined;
+  return step > 0 ? { ...next, before: { at, tangent } } : next;
 }
 
 /** A guess at a path a step further on: along the cubic of the last step where there is one. */

@@ -87,7 +87,8 @@ export function hardestTurnOfCar(car: NumberedCar, push: number): HardestTurn | 
 export function hardestTurnNear(car: NumberedCar, start: HardestTurn): HardestTurn | undefined {
   if (start.ends === "all pushed") return allPushedNear(car, start);
   if (start.ends === "else") return undefined;
-  let point = ontoPath(car, start.point.at, start.point.tangent);
+  const { at, tangent, slopes } = start.point;
+  let point = ontoPath(car, at, tangent, { slopes });
   let { bend } = start;
   for (let i = 0; i < 8 && point !== undefined && !point.tips && !isWide(point); i++) {
     const step = -point.tangent[3] / bend;
@@ -121,10 +122,11 @@ function allPushed(car: NumberedCar, { at, tangent }: PathPoint): PathPoint | un
 function allPushedNear(car: NumberedCar, start: HardestTurn): HardestTurn | undefined {
   const [front, rear, push, turn] = start.point.at;
   const less = [front, rear, Math.sign(push) * TELLING_PUSHES[0], turn] as HeldNumbers;
-  const before = ontoPath(car, less, BY_PUSH, { nearly: true });
+  const { slopes } = start.point;
+  const before = ontoPath(car, less, BY_PUSH, { nearly: true, slopes });
   if (before === undefined || before.tips || isWide(before)) return undefined;
   if (before.tangent[3] * Math.sign(before.tangent[2] * push) < -SLOPE_NOISE) return undefined;
-  const point = ontoPath(car, start.point.at, BY_PUSH);
+  const point = ontoPath(car, start.point.at, BY_PUSH, { slopes });
   if (point === undefined || point.tips || isWide(point)) return undefined;
   return { ...start, point, lateralAcceleration: turnOf(point) };
 }

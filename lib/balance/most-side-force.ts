@@ -7,6 +7,7 @@ import {
   SLOPE_NOISE,
   TELLING_PUSHES,
 } from "./held-numbers.js";
+import { HELPFUL, learn, noSlopes, type Slopes } from "./slopes.js";
 import type { AxleStance } from "./stance.js";
 
 /** The state of most side force of a car. */
@@ -21,10 +22,11 @@ export interface MostSideForce {
   readonly chart: Chart;
   /** it is where the car is neither driven nor braked, see `coastingTop` */
   readonly coasts: boolean;
+  readonly slopes: Slopes;
 }
 
 /** What a similar car's search begins with. */
-type Known = Pick<MostSideForce, "bend" | "chart" | "coasts">;
+type Known = Pick<MostSideForce, "bend" | "chart" | "coasts" | "slopes">;
 
 /** A symmetric matrix of two rows: first, beside, last. */
 type Bend = readonly [number, number, number];
@@ -97,7 +99,12 @@ export function topAtLessPush(car: NumberedCar, found: MostSideForce): MostSideF
   const [front, rear, push, turn] = found.at;
   if (Math.abs(push) < NEARLY_ALL || found.chart[1] !== 2) return undefined;
   for (const less of TELLING_PUSHES) {
-    const place = placeAt(car, [front, rear, Math.sign(push) * less, turn], found.chart);
+    const place = placeAt(
+      car,
+      [front, rear, Math.sign(push) * less, turn],
+      found.chart,
+      found.slopes,
+    );
     if (place !== undefined && place.gain[1] * Math.sign(push) < -SLOPE_NOISE)
       return uphillFrom(car, place.at, undefined, found.at);
   }
@@ -133,7 +140,7 @@ function uphillFrom(
   known: Known | undefined,
   old: HeldNumbers | undefined,
 ): MostSideForce | undefined {
-  const first = firstPlace(car, start, known?.chart ?? charts[0]);
+  const first = firstPlace(car, start, known?.chart ?? charts[0], known?.slopes);
   if (first === undefined) return undefined;
   let place = first;
   let { chart } = place;
@@ -193,6 +200,7 @@ function stateAt(car: NumberedCar, place: Place, chart: Chart, bend: Bend = [-1,
     bend,
     chart,
     coasts,
+    slopes: place.slopes,
   };
 }
 
@@ -242,11 +250,16 @@ function isAbove(car: NumberedCar, place: Place): boolean {
 
 /** The top itself, by a last step that gains next to nothing: the margin goes with the place, not with the gain. */
 function polished(car: NumberedCar, place: Place, bend: Bend): Place {
-  const next = isHill(bend) ? placeBeside(car, place, ...uphill(place, bend)) : undefined;
+  if (!isHill(bend)) return place;
+  const step = uphill(place, bend);
+  if (Math.max(Math.abs(step[0]), Math.abs(step[1])) < STRAIGHT)
+    return { ...place, at: guessBeside(place, ...step) };
+  const next = placeBeside(car, place, ...step);
   return next !== undefined && next.at[3] > place.at[3] - NO_LOSS ? next : place;
 }
 
 const NO_LOSS = 1e-9; // counted lateral acceleration
+const STRAIGHT = 1e-4; // counted step over which nothing bends
 
 interface Place {
   readonly at: HeldNumbers;
@@ -255,35 +268,48 @@ interface Place {
   readonly gain: readonly [number, number];
   /** how the number that follows goes with each */
   readonly more: readonly [number, number];
-  readonly slopes: readonly [LeftNumbers, LeftNumbers, LeftNumbers, LeftNumbers];
+  readonly slopes: Slopes;
 }
 
-const noSlopes = (): Place["slopes"] => [
-  [0, 0, 0],
-  [0, 0, 0],
-  [0, 0, 0],
-  [0, 0, 0],
-];
-
-/** Solves what follows at two free numbers, and how it goes on from there. */
-function placeAt(car: NumberedCar, start: HeldNumbers, chart: Chart): Place | undefined {
+/**
+ * Solves what follows at two free numbers, and how it goes on from there.
+ *
+ * @param near - slopes of a place nearby, for the first steps
+ */
+function placeAt(
+  car: NumberedCar,
+  start: HeldNumbers,
+  chart: Chart,
+  near?: Slopes,
+): Place | undefined {
   const at: HeldNumbers = [...start];
   const left: LeftNumbers = [0, 0, 0];
   const slopes = noSlopes();
   const [first, second, follows] = chart;
-  car.at(at, left);
-  for (let i = 0; i < 12; i++) {
+  const measure = () => {
     car.slope(at, left, follows, slopes[follows]);
     car.slope(at, left, 3, slopes[3]);
-    if (Math.max(Math.abs(left[0]), Math.abs(left[1])) < SOLVED) break;
+  };
+  car.at(at, left);
+  let own = near === undefined; // slopes are of here
+  if (near === undefined) measure();
+  else for (const k of [follows, 3] as const) copyInto(slopes[k], near[k]);
+  for (let i = 0; i < 24 && missOf(left) >= SOLVED; i++) {
     const step = solve(slopes[follows], slopes[3], -left[0], -left[1]);
     if (step === undefined) return undefined;
     const share = Math.min(1, 0.5 / Math.max(Math.abs(step[0]), Math.abs(step[1])));
+    const before = missOf(left);
     at[follows] += share * step[0];
     at[3] += share * step[1];
     car.at(at, left);
+    own = false;
+    if (missOf(left) > HELPFUL * before) {
+      measure();
+      own = true;
+    } else if (share === 1) learn([slopes[follows], slopes[3]], step, left);
   }
-  if (!(Math.max(Math.abs(left[0]), Math.abs(left[1])) < 1e-6)) return undefined;
+  if (!own) measure();
+  if (!(missOf(left) < 1e-6)) return undefined;
   if (Math.abs(at[2]) > MOST_PUSH + 1e-9) return undefined;
   car.slope(at, left, first, slopes[first]);
   car.slope(at, left, second, slopes[second]);
@@ -291,6 +317,12 @@ function placeAt(car: NumberedCar, start: HeldNumbers, chart: Chart): Place | un
   const bySecond = solve(slopes[follows], slopes[3], -slopes[second][0], -slopes[second][1]);
   if (byFirst === undefined || bySecond === undefined) return undefined;
   return { at, chart, slopes, gain: [byFirst[1], bySecond[1]], more: [byFirst[0], bySecond[0]] };
+}
+
+const missOf = (left: LeftNumbers): number => Math.max(Math.abs(left[0]), Math.abs(left[1]));
+
+function copyInto(to: LeftNumbers, from: LeftNumbers): void {
+  for (let i = 0; i < 3; i++) to[i] = from[i] as number;
 }
 
 /** How firmly a chart fixes what follows, by the slopes of a place: with the push itself, not its count. */
@@ -312,8 +344,13 @@ function nextChart(chart: Chart): Chart {
 }
 
 /** A place by the chart that is asked for, or else by the firmest one at the start. */
-function firstPlace(car: NumberedCar, start: HeldNumbers, asked: Chart): Place | undefined {
-  const place = placeAt(car, start, asked);
+function firstPlace(
+  car: NumberedCar,
+  start: HeldNumbers,
+  asked: Chart,
+  near: Slopes | undefined,
+): Place | undefined {
+  const place = placeAt(car, start, asked, near);
   if (place !== undefined) return place;
   const left: LeftNumbers = [0, 0, 0];
   const slopes = noSlopes();
@@ -380,14 +417,16 @@ function walk(car: NumberedCar, from: Place, step: [number, number]): Place | un
 }
 
 /** The place with both free numbers moved, guessed along the slopes. */
-function placeBeside(car: NumberedCar, from: Place, first: number, second: number) {
-  const { at, chart, more, gain } = from;
+const placeBeside = (car: NumberedCar, from: Place, first: number, second: number) =>
+  placeAt(car, guessBeside(from, first, second), from.chart, from.slopes);
+
+function guessBeside({ at, chart, more, gain }: Place, first: number, second: number) {
   const guess: HeldNumbers = [...at];
   guess[chart[0]] += first;
   guess[chart[1]] += second;
   guess[chart[2]] += first * more[0] + second * more[1];
   guess[3] += first * gain[0] + second * gain[1];
-  return placeAt(car, guess, chart);
+  return guess;
 }
 
 const SAME_TOP = 0.01; // counted slip angle
