@@ -9,8 +9,17 @@ import type { HandlingAxle, HandlingCar } from "./handling-car.js";
  * // → -13.05, by hand: 5505.2 N·3.7 kg·m/1560.4 kg·m to the other side
  */
 export function mirrorCar(car: HandlingCar): HandlingCar {
-  return { ...car, front: mirrorAxle(car.front), rear: mirrorAxle(car.rear) };
+  const mirrored = mirrors.get(car) ?? {
+    ...car,
+    front: mirrorAxle(car.front),
+    rear: mirrorAxle(car.rear),
+  };
+  mirrors.set(car, mirrored);
+  return mirrored;
 }
+
+/** One mirror image a car: what is known of it is found again. */
+const mirrors = new WeakMap<HandlingCar, HandlingCar>();
 
 function mirrorAxle(axle: HandlingAxle): HandlingAxle {
   const { stops } = axle;

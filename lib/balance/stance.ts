@@ -95,7 +95,7 @@ export function stanceFinder(car: HandlingCar, lateralJerk = 0): StanceFinder {
   const stance: Stance = { front: front.stance, rear: rear.stance, tips: false };
   const respond: Respond = (liftedFront, liftedRear, ay) =>
     rollResponse(car, { front: liftedFront, rear: liftedRear }, ay);
-  const onFour = respond(false, false, 0);
+  const onFour = onFourWheels(car);
   if (onFour === undefined) throw new Refusal("falls-over", CANNOT_STAND);
   front.damper = car.front.rollDamping * onFour.front.turn.suspension * lateralJerk;
   rear.damper = car.rear.rollDamping * onFour.rear.turn.suspension * lateralJerk;
@@ -111,6 +111,17 @@ export function stanceFinder(car: HandlingCar, lateralJerk = 0): StanceFinder {
     place(rear, left);
     return stance;
   };
+}
+
+const onFourWheelsOf = new WeakMap<HandlingCar, RollResponse>();
+
+/** How a car rolls with all wheels on the ground: the same in every part of a corner. */
+function onFourWheels(car: HandlingCar): RollResponse | undefined {
+  const known = onFourWheelsOf.get(car);
+  if (known !== undefined) return known;
+  const response = rollResponse(car, { front: false, rear: false }, 0);
+  if (response !== undefined) onFourWheelsOf.set(car, response);
+  return response;
 }
 
 function endOf(axle: HandlingAxle, mass: number): End {
