@@ -282,35 +282,10 @@ function placeAt(
   chart: Chart,
   near?: Slopes,
 ): Place | undefined {
-  const at: HeldNumbers = [...start];
-  const left: LeftNumbers = [0, 0, 0];
-  const slopes = noSlopes();
+  const solved = solvedAt(car, start, chart, near);
+  if (solved === undefined || Math.abs(solved.at[2]) > MOST_PUSH + 1e-9) return undefined;
+  const { at, left, slopes } = solved;
   const [first, second, follows] = chart;
-  const measure = () => {
-    car.slope(at, left, follows, slopes[follows]);
-    car.slope(at, left, 3, slopes[3]);
-  };
-  car.at(at, left);
-  let own = near === undefined; // slopes are of here
-  if (near === undefined) measure();
-  else for (const k of [follows, 3] as const) copyInto(slopes[k], near[k]);
-  for (let i = 0; i < 24 && missOf(left) >= SOLVED; i++) {
-    const step = solve(slopes[follows], slopes[3], -left[0], -left[1]);
-    if (step === undefined) return undefined;
-    const share = Math.min(1, 0.5 / Math.max(Math.abs(step[0]), Math.abs(step[1])));
-    const before = missOf(left);
-    at[follows] += share * step[0];
-    at[3] += share * step[1];
-    car.at(at, left);
-    own = false;
-    if (missOf(left) > HELPFUL * before) {
-      measure();
-      own = true;
-    } else if (share === 1) learn([slopes[follows], slopes[3]], step, left);
-  }
-  if (!own) measure();
-  if (!(missOf(left) < 1e-6)) return undefined;
-  if (Math.abs(at[2]) > MOST_PUSH + 1e-9) return undefined;
   car.slope(at, left, first, slopes[first]);
   car.slope(at, left, second, slopes[second]);
   const byFirst = solve(slopes[follows], slopes[3], -slopes[first][0], -slopes[first][1]);
@@ -318,6 +293,44 @@ function placeAt(
   if (byFirst === undefined || bySecond === undefined) return undefined;
   return { at, chart, slopes, gain: [byFirst[1], bySecond[1]], more: [byFirst[0], bySecond[0]] };
 }
+
+/** Where nothing is left over along and across, with the slopes of what follows there. */
+function solvedAt(
+  car: NumberedCar,
+  start: HeldNumbers,
+  [, , follows]: Chart,
+  near: Slopes | undefined,
+) {
+  const at: HeldNumbers = [...start];
+  const left: LeftNumbers = [0, 0, 0];
+  const slopes = noSlopes();
+  const columns = [slopes[follows], slopes[3]] as const;
+  car.at(at, left);
+  let own = false; // slopes are of here
+  const measure = () => {
+    car.slope(at, left, follows, columns[0]);
+    car.slope(at, left, 3, columns[1]);
+    own = true;
+  };
+  if (near === undefined) measure();
+  else for (const k of [follows, 3] as const) copyInto(slopes[k], near[k]);
+  for (let i = 0; i < MOST_CORRECTIONS && missOf(left) >= SOLVED; i++) {
+    const step = solve(...columns, -left[0], -left[1]);
+    if (step === undefined) return undefined;
+    const share = Math.min(1, 0.5 / Math.max(Math.abs(step[0]), Math.abs(step[1])));
+    const before = missOf(left);
+    at[follows] += share * step[0];
+    at[3] += share * step[1];
+    car.at(at, left);
+    own = false;
+    if (missOf(left) > HELPFUL * before) measure();
+    else if (share === 1) learn(columns, step, left);
+  }
+  if (!own) measure();
+  return missOf(left) < 1e-6 ? { at, left, slopes } : undefined;
+}
+
+const MOST_CORRECTIONS = 24;
 
 const missOf = (left: LeftNumbers): number => Math.max(Math.abs(left[0]), Math.abs(left[1]));
 
