@@ -1,5 +1,5 @@
 import { type HeldNumbers, type LeftNumbers, type NumberedCar, SCALES } from "./held-numbers.js";
-import { HELPFUL, learn, noSlopes, type Slopes } from "./slopes.js";
+import { copied, HELPFUL, learn, type Slopes, slopesAt } from "./slopes.js";
 
 type Passed = Pick<PathPoint, "at" | "tangent">;
 
@@ -79,23 +79,6 @@ export function ontoPath(
   slopes = slopesAt(car, at, left);
   const way = tangentOf(slopes, direction);
   return way && { at, tangent: way.tangent, sense: way.sense, slopes, tips };
-}
-
-const copied = (slopes: Slopes): Slopes => [
-  [...slopes[0]],
-  [...slopes[1]],
-  [...slopes[2]],
-  [...slopes[3]],
-];
-
-/** What leaves the car where it stands comes first, while it stands there. */
-const QUICK_FIRST = [0, 2, 1, 3] as const;
-
-/** Columns of slopes by the four numbers. */
-function slopesAt(car: NumberedCar, at: HeldNumbers, left: LeftNumbers): Slopes {
-  const columns = noSlopes();
-  for (const k of QUICK_FIRST) car.slope(at, left, k, columns[k]);
-  return columns;
 }
 
 /** The step to where nothing is left over that keeps the number in which a direction goes most. */

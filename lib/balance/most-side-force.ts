@@ -7,7 +7,7 @@ import {
   SLOPE_NOISE,
   TELLING_PUSHES,
 } from "./held-numbers.js";
-import { HELPFUL, learn, noSlopes, type Slopes } from "./slopes.js";
+import { copied, HELPFUL, learn, noSlopes, type Slopes, slopesAt } from "./slopes.js";
 import type { AxleStance } from "./stance.js";
 
 /** The state of most side force of a car. */
@@ -303,7 +303,7 @@ function solvedAt(
 ) {
   const at: HeldNumbers = [...start];
   const left: LeftNumbers = [0, 0, 0];
-  const slopes = noSlopes();
+  const slopes = near === undefined ? noSlopes() : copied(near);
   const columns = [slopes[follows], slopes[3]] as const;
   car.at(at, left);
   let own = false; // slopes are of here
@@ -313,7 +313,6 @@ function solvedAt(
     own = true;
   };
   if (near === undefined) measure();
-  else for (const k of [follows, 3] as const) copyInto(slopes[k], near[k]);
   for (let i = 0; i < MOST_CORRECTIONS && missOf(left) >= SOLVED; i++) {
     const step = solve(...columns, -left[0], -left[1]);
     if (step === undefined) return undefined;
@@ -333,10 +332,6 @@ function solvedAt(
 const MOST_CORRECTIONS = 24;
 
 const missOf = (left: LeftNumbers): number => Math.max(Math.abs(left[0]), Math.abs(left[1]));
-
-function copyInto(to: LeftNumbers, from: LeftNumbers): void {
-  for (let i = 0; i < 3; i++) to[i] = from[i] as number;
-}
 
 /** How firmly a chart fixes what follows, by the slopes of a place: with the push itself, not its count. */
 function fixed({ at, slopes }: Pick<Place, "at" | "slopes">, [, , follows]: Chart): number {
@@ -366,10 +361,8 @@ function firstPlace(
   const place = placeAt(car, start, asked, near);
   if (place !== undefined) return place;
   const left: LeftNumbers = [0, 0, 0];
-  const slopes = noSlopes();
   car.at(start, left);
-  for (const k of [0, 2, 1, 3] as const) car.slope(start, left, k, slopes[k]);
-  const best = bestChart({ at: start, slopes });
+  const best = bestChart({ at: start, slopes: slopesAt(car, start, left) });
   return best === asked ? undefined : placeAt(car, start, best);
 }
 

@@ -123,12 +123,14 @@ function isWorthIt({ most, gain }: Option, { targets }: Places, leastFelt: numbe
   return most >= leastFelt && gain >= most / (2 * targets.length);
 }
 
+const NOTHING = 1e-3; // m/s² to either side: finer than a balance is found
+
 function whyNot(option: Option, { targets }: Places, leastFelt: number): WhyNot {
   const { reach, most } = option;
-  if (reach <= 0) return { code: "wrong-way" };
+  if (reach < -NOTHING) return { code: "wrong-way" };
   if (reach < leastFelt)
     return orRefused<WhyNot>(
-      () => ({ code: "too-small", reach, ...actsIn(option, leastFelt) }),
+      () => ({ code: "too-small", reach: Math.max(0, reach), ...actsIn(option, leastFelt) }),
       (refusal) => ({ code: "refused", refusal }),
     );
   if (targets.length > 1 && most >= leastFelt) return { code: "takes-elsewhere" };
