@@ -99,14 +99,15 @@ async function arrival(browser: Browser, url: string, live: string): Promise<Arr
  * The middle of several visits with nothing kept.
  *
  * @param live - selects what is there once the page answers
+ * @param seen - visits that were made already
  */
 export async function usualArrival(
   browser: Browser,
   url: string,
-  live = "[data-live]",
+  live = firstFigure,
+  seen: Arrival[] = [],
 ): Promise<Arrival> {
-  const seen: Arrival[] = [];
-  for (let visit = 0; visit < visits; visit += 1) seen.push(await arrival(browser, url, live));
+  while (seen.length < visits) seen.push(await arrival(browser, url, live));
   const middle = (key: keyof Arrival) =>
     quantile(
       seen.map((times) => times[key]),
@@ -115,12 +116,27 @@ export async function usualArrival(
   return { paint: middle("paint"), live: middle("live") };
 }
 
+const firstFigure = "[data-live]";
+const slowest = 3; // pages that are visited more than once
+
+/** Of the slowest page: all are visited once, those that took longest several times. */
+async function slowestArrival(browser: Browser, urls: readonly string[]): Promise<Arrival> {
+  const once: { url: string; seen: Arrival }[] = [];
+  for (const url of urls) once.push({ url, seen: await arrival(browser, url, firstFigure) });
+  const latest = (key: keyof Arrival) =>
+    [...once].sort((a, b) => b.seen[key] - a.seen[key]).slice(0, slowest);
+  const usual: Arrival[] = [];
+  for (const { url, seen } of new Set([...latest("paint"), ...latest("live")]))
+    usual.push(await usualArrival(browser, url, firstFigure, [seen]));
+  return {
+    paint: Math.max(...usual.map(({ paint }) => paint)),
+    live: Math.max(...usual.map(({ live }) => live)),
+  };
+}
+
 /** Milliseconds that each slider event takes until its figure's elements are as they should be. */
-async function eventToDom(browser: Browser, url: string, sliders: string): Promise<number[]> {
-  const page = await slowPage(browser);
-  await page.goto(url, { waitUntil: "networkidle" });
-  await unlock(page);
-  const times = await page.evaluate(
+function eventToDom(page: Page, sliders: string): Promise<number[]> {
+  return page.evaluate(
     ([sliders, count]) => {
       const taken: number[] = [];
       for (const slider of document.querySelectorAll<HTMLInputElement>(sliders)) {
@@ -136,8 +152,6 @@ async function eventToDom(browser: Browser, url: string, sliders: string): Promi
     },
     [sliders, keyPresses] as const,
   );
-  await page.context().close();
-  return times;
 }
 
 /** Two frames, as a reader has who looks at a slider before moving it. */
@@ -147,10 +161,7 @@ const settled = (page: Page) =>
   );
 
 /** Milliseconds from a real key press on a slider to the next paint, as the browser reports them. */
-async function keyToPaint(browser: Browser, url: string, sliders: string): Promise<number[]> {
-  const page = await slowPage(browser);
-  await page.goto(url, { waitUntil: "networkidle" });
-  await unlock(page);
+async function keyToPaint(page: Page, sliders: string): Promise<number[]> {
   await page.evaluate(() => {
     const durations: number[] = [];
     Object.assign(window, { durations });
@@ -165,8 +176,9 @@ async function keyToPaint(browser: Browser, url: string, sliders: string): Promi
     await slider.focus();
     await settled(page);
     for (let press = 0; press < keyPresses; press += 1) {
+      const began = performance.now();
       await page.keyboard.press(press < keyPresses / 2 ? "ArrowRight" : "ArrowLeft");
-      await page.waitForTimeout(keyRepeat);
+      await page.waitForTimeout(Math.max(0, keyRepeat - (performance.now() - began)));
       pressed += 1;
     }
   }
@@ -174,7 +186,6 @@ async function keyToPaint(browser: Browser, url: string, sliders: string): Promi
   const reported = await page.evaluate(
     () => (window as unknown as { durations: number[] }).durations,
   );
-  await page.context().close();
   const unreported = Array.from({ length: Math.max(0, pressed - reported.length) }, () => 16);
   return [...reported, ...unreported];
 }
@@ -184,21 +195,21 @@ export const measurePages = ({ folder, pages, sliders }: Site): Promise<PageMeas
   withSite(async (browser, origin) => {
     const urls = pages.map((name) => `${origin}/${name}.html`);
     const [first, ...next] = await weights(await browser.newPage(), urls);
-    const arrivals: Arrival[] = [];
+    const arrival = await slowestArrival(browser, urls);
     const events: number[] = [];
     const paints: number[] = [];
     for (const url of urls) {
-      arrivals.push(await usualArrival(browser, url));
-      events.push(...(await eventToDom(browser, url, sliders)));
-      paints.push(...(await keyToPaint(browser, url, sliders)));
+      const page = await slowPage(browser);
+      await page.goto(url, { waitUntil: "networkidle" });
+      await unlock(page);
+      paints.push(...(await keyToPaint(page, sliders)));
+      events.push(...(await eventToDom(page, sliders)));
+      await page.context().close();
     }
     return {
       first: first ?? { bytes: 0, requests: 0 },
       heaviestNext: Math.max(...next.map(({ bytes }) => bytes)),
-      arrival: {
-        paint: Math.max(...arrivals.map(({ paint }) => paint)),
-        live: Math.max(...arrivals.map(({ live }) => live)),
-      },
+      arrival,
       eventToDom: quantile(events, 0.95),
       keyToPaint: quantile(paints, 0.98),
     };

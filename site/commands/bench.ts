@@ -17,9 +17,9 @@ import { optionsOf, UsageError } from "./usage.js";
 
 const usage = `Usage: npm run bench -- --write
 
-  --only      one part of the table: builds, model, pages, living, map, paddock
+  --only      one part: builds, model, pages, living, map, paddock
   --beside    measure beside a general-purpose tool
-  --write     keep the table in docs/performance.md`;
+  --write     keep the tables in docs/performance.md, each as soon as it is there`;
 
 const options = () =>
   optionsOf({
@@ -44,37 +44,40 @@ const parts = {
 type Part = keyof typeof parts;
 const names = Object.keys(parts) as Part[];
 
-function partsAsked(only: string, write: boolean): readonly Part[] {
+function partsAsked(only: string): readonly Part[] {
   if (only === "") return names;
   const part = names.find((name) => name === only);
   if (part === undefined) throw new UsageError(`--only is ${only}; it may be ${names.join(", ")}.`);
-  if (write) throw new UsageError("--write keeps the whole table; leave --only out.");
   return [part];
 }
 
-async function measured(asked: readonly Part[]): Promise<string> {
-  const rows = [...calibration("before")];
-  for (const part of asked) {
-    const began = performance.now();
-    rows.push(...(await parts[part]()));
-    console.error(`${part}: ${((performance.now() - began) / 1000).toFixed(0)} s`);
-  }
-  return table([...rows, ...calibration("after")]);
+async function measured(part: Part): Promise<string> {
+  const before = calibration("before");
+  const began = performance.now();
+  const rows = await parts[part]();
+  console.error(`${part}: ${((performance.now() - began) / 1000).toFixed(0)} s`);
+  return table([...before, ...rows, ...calibration("after")]);
 }
 
-const marksOf = (beside: boolean) =>
-  beside
-    ? { opening: "<!-- beside -->", ending: "<!-- end beside -->" }
-    : { opening: "<!-- measured -->", ending: "<!-- end -->" };
+const path = inRoot("docs/performance.md");
+const keep = (name: string, rows: string) =>
+  writeFileSync(
+    path,
+    keepTable(
+      readFileSync(path, "utf8"),
+      { opening: `<!-- ${name} -->`, ending: `<!-- end ${name} -->` },
+      rows,
+    ),
+  );
 
 await reportFaults(async () => {
   const { values } = options();
   if (values.help) return console.log(usage);
   ensureBenchmarkTools();
-  const asked = partsAsked(values.only, values.write);
-  const rows = values.beside ? await compared() : await measured(asked);
-  console.log(rows);
-  if (!values.write) return;
-  const path = inRoot("docs/performance.md");
-  writeFileSync(path, keepTable(readFileSync(path, "utf8"), marksOf(values.beside), rows));
+  const asked = values.beside ? (["beside"] as const) : partsAsked(values.only);
+  for (const name of asked) {
+    const rows = name === "beside" ? await compared() : await measured(name);
+    console.log(`${name}\n${rows}\n`);
+    if (values.write) keep(name, rows);
+  }
 });
