@@ -17,7 +17,7 @@ import { demoCar } from "../../../lib/car/demo-car.js";
 import { clubTyreCoefficients } from "../../../lib/tyre/club-tyre.js";
 import { combinedForce61 } from "../../../lib/tyre/magic-formula-61-combined.js";
 import { between } from "../evenly.js";
-import { hardestByWalk, mostByGrid } from "./brute-force.js";
+import { hardestByWalk, mostByGrid, type Spot } from "./brute-force.js";
 import { anyCar, lightCar, momentlessTyre, neutralCar, someCars } from "./cars.js";
 
 const driving = { speed: 25 };
@@ -191,6 +191,49 @@ const neighbour = (car: HandlingCar, by: readonly number[]): HandlingCar => {
     rear: { ...stiffer(rear, 1 + 0.15 * e), rollCentreHeight: rear.rollCentreHeight + 0.02 * a },
   };
 };
+
+describe("the demo with a stiffer front in the middle of a corner", () => {
+  const middle = { speed: 25, ...phases.middle };
+  const stiffened = (by: number): HandlingCar => ({ ...demo, front: stiffer(demo.front, by) });
+  const start = carBalance(demo, middle);
+  const pushOf = ({ most }: { most: { at: readonly number[] } }) => most.at[2] ?? Number.NaN;
+
+  test("has its state of most side force where less than all push is asked, also from a car that has not", () => {
+    expect(pushOf(start)).toBeGreaterThan(0.95);
+    for (const by of [1.12, 1.2, 1.3]) {
+      const [near, cold] = [
+        carBalance(stiffened(by), middle, start),
+        carBalance(stiffened(by), middle),
+      ];
+      expect(pushOf(near)).toBeLessThan(0.5);
+      expect(near.understeerMargin).toBeCloseTo(cold.understeerMargin, 3);
+      expect(near.lateralAcceleration).toBeCloseTo(cold.lateralAcceleration, 5);
+    }
+  });
+
+  test("is as high there as a grid and steps to all sides find it", () => {
+    for (const by of [1, 1.12]) {
+      const near = carBalance(stiffened(by), middle, start);
+      const brute = mostByGrid(stiffened(by), middle) as Spot;
+      expect(near.mostLateralAcceleration).toBeGreaterThan(brute.lateralAcceleration - 1e-4);
+      expect(near.understeerMargin).toBeCloseTo(brute.outward, 2);
+    }
+  });
+});
+
+test("a changed car's balance begins with what is known of the car: counted, not timed", () => {
+  const changes = [0.9, 0.97, 1.03, 1.1].flatMap((by) => [
+    { ...demo, front: stiffer(demo.front, by) },
+    { ...demo, rear: stiffer(demo.rear, by) },
+  ]);
+  const work = { done: 0 };
+  for (const phase of Object.values(phases)) {
+    const start = carBalance(demo, { speed: 25, ...phase });
+    for (const car of changes) carBalance(car, { speed: 25, ...phase }, start, work);
+  }
+  // about 230 from nothing; a place with its slopes takes six, three such bring a near top home
+  expect(work.done / (4 * changes.length)).toBeLessThan(110);
+});
 
 test("from a similar car the same balance is found as from nothing", () => {
   const off = fc.array(between(-1, 1), { minLength: 5, maxLength: 5 });
