@@ -18,7 +18,7 @@ import { optionsOf, UsageError } from "./usage.js";
 const usage = `Usage: npm run bench -- --write
 
   --only      one part: builds, model, pages, living, map, paddock
-  --beside    measure beside a general-purpose tool
+  --beside    measure beside two general-purpose tools
   --write     keep the tables in docs/performance.md, each as soon as it is there`;
 
 const options = () =>

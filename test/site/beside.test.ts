@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { notebookFile } from "../../site/bench/beside/notebook-file.js";
-import { locked, packages } from "../../site/bench/beside/tool.js";
+import { notebookKit, vitepress } from "../../site/bench/beside/tool.js";
+import { pageFile } from "../../site/bench/beside/vitepress/page-file.js";
 import { wrapDisplays } from "../../site/bench/beside/wrap-displays.js";
 import { keepTable } from "../../site/bench/keep-table.js";
 import { parseNotebook } from "../../site/build/notebook.js";
@@ -74,17 +75,36 @@ it("keeps a table between its own marks alone", () => {
   );
 });
 
-it("the lock of the other tool has this course's own version of the plots, and a hash for all", () => {
-  const version = (file: string, name: string) =>
-    JSON.parse(readFileSync(inRoot(file), "utf8")).packages[`node_modules/${name}`].version;
-  const lock = `${locked.slice(inRoot("").length)}/package-lock.json`;
-  for (const [name, wanted] of Object.entries(packages)) expect(version(lock, name)).toBe(wanted);
-  const plot = "@observablehq/plot";
-  expect(version("package-lock.json", plot)).toBe(packages[plot]);
-  const all = JSON.parse(readFileSync(inRoot(lock), "utf8")).packages as Record<
-    string,
-    { integrity?: string }
-  >;
-  const open = Object.entries(all).filter(([at, { integrity }]) => at !== "" && !integrity);
-  expect(open).toEqual([]);
+it("writes a page of Markdown whose cells run in order once it is mounted", () => {
+  const page = pageFile(
+    parseNotebook(
+      "01-small",
+      notebookText([
+        ["markdown", "title", "# Loads\n\nThe load is $W = m\\,g$, not {{ this }}."],
+        ["code", "sum", 'import { a, type B, c as d } from "x";\nworked({ id: "</script>" });'],
+      ]),
+    ),
+  );
+  expect(page).toContain('const { a,  c: d } = await import("x");\ndisplay(worked(');
+  expect(page).toContain("# Loads\n\nThe load is $W = m\\,g$, not &#123;&#123; this }}.");
+  expect(page).toContain('<div id="cell-0"></div>');
+  expect(page.match(/<\/script>/g)).toHaveLength(1);
 });
+
+it.each([notebookKit, vitepress])(
+  "the lock of $name has this course's own version of the plots, and a hash for all",
+  ({ locked, packages }) => {
+    const version = (file: string, name: string) =>
+      JSON.parse(readFileSync(inRoot(file), "utf8")).packages[`node_modules/${name}`].version;
+    const lock = `${locked.slice(inRoot("").length)}/package-lock.json`;
+    for (const [name, wanted] of Object.entries(packages)) expect(version(lock, name)).toBe(wanted);
+    const plot = "@observablehq/plot";
+    expect(version("package-lock.json", plot)).toBe(packages[plot]);
+    const all = JSON.parse(readFileSync(inRoot(lock), "utf8")).packages as Record<
+      string,
+      { integrity?: string }
+    >;
+    const open = Object.entries(all).filter(([at, { integrity }]) => at !== "" && !integrity);
+    expect(open).toEqual([]);
+  },
+);

@@ -1,8 +1,8 @@
 import { spawnSync } from "node:child_process";
 import { rmSync } from "node:fs";
 import { inRoot } from "../../build/paths.js";
-import { ours, theirs } from "./chapters.js";
-import { home, tool } from "./tool.js";
+import { kits, ours, presses } from "./chapters.js";
+import { home, notebookKit, vitepress } from "./tool.js";
 
 /** Seconds of a build with nothing kept from before, and of one with nothing changed. */
 interface BuildSeconds {
@@ -36,11 +36,17 @@ export function buildOurs(): BuildSeconds {
   return coldThenWarm(ours.out, ["--import", "tsx", inRoot("site/bench/beside/build-course.ts")]);
 }
 
-/** The same chapters by the other tool's own command. */
-export function buildTheirs(names: readonly string[]): BuildSeconds {
-  const command = `${home}/node_modules/${tool.name}/dist/bin/notebooks.js`;
+/** The same chapters by the first tool's own command. */
+export function buildKits(names: readonly string[]): BuildSeconds {
+  const command = `${notebookKit.home}/node_modules/${notebookKit.name}/dist/bin/notebooks.js`;
   const template = inRoot("site/bench/beside/template.html");
-  const files = names.map((name) => `${theirs.notebooks}/${name}.html`);
-  const where = ["--root", theirs.notebooks, "--out", theirs.out, "--template", template];
-  return coldThenWarm(theirs.out, [command, "build", ...where, "--empty", "--", ...files]);
+  const files = names.map((name) => `${kits.notebooks}/${name}.html`);
+  const where = ["--root", kits.notebooks, "--out", kits.out, "--template", template];
+  return coldThenWarm(kits.out, [command, "build", ...where, "--empty", "--", ...files]);
+}
+
+/** The same by the second one's. */
+export function buildPresses(): BuildSeconds {
+  const command = `${vitepress.home}/node_modules/vitepress/bin/vitepress.js`;
+  return coldThenWarm(presses.out, [command, "build", presses.notebooks]);
 }

@@ -2,9 +2,9 @@ import { execFileSync } from "node:child_process";
 import { cpSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { build } from "esbuild";
 import { inRoot } from "../../build/paths.js";
-import { home, locked, packages } from "./tool.js";
+import type { Tool } from "./tool.js";
 
-const installed = (name: string): string | undefined => {
+const installed = (home: string, name: string): string | undefined => {
   try {
     return JSON.parse(readFileSync(`${home}/node_modules/${name}/package.json`, "utf8")).version;
   } catch {
@@ -13,9 +13,9 @@ const installed = (name: string): string | undefined => {
 };
 
 /** Installs the tool and what its pages import, as the lock says, unless these versions are there. */
-function installPackages(): void {
+function installPackages({ home, locked, packages }: Tool): void {
   const wanted = Object.entries(packages);
-  if (wanted.every(([name, version]) => installed(name) === version)) return;
+  if (wanted.every(([name, version]) => installed(home, name) === version)) return;
   for (const file of ["package.json", "package-lock.json"])
     cpSync(`${locked}/${file}`, `${home}/${file}`);
   const options = ["--no-fund", "--no-audit", "--loglevel=error"];
@@ -23,7 +23,7 @@ function installPackages(): void {
 }
 
 /** Puts the physics and the adapted cell helpers where the chapters' imports find them. */
-async function linkOwnPackages(): Promise<void> {
+async function linkOwnPackages({ home }: Tool): Promise<void> {
   const own = `${home}/node_modules/@rollbook`;
   rmSync(own, { recursive: true, force: true });
   mkdirSync(`${own}/cells`, { recursive: true });
@@ -40,9 +40,9 @@ async function linkOwnPackages(): Promise<void> {
   writeFileSync(`${own}/cells/package.json`, JSON.stringify(about));
 }
 
-/** Makes the other tool ready to build; nothing of this is timed. */
-export async function install(): Promise<void> {
-  mkdirSync(home, { recursive: true });
-  installPackages();
-  await linkOwnPackages();
+/** Makes another tool ready to build; nothing of this is timed. */
+export async function install(tool: Tool): Promise<void> {
+  mkdirSync(tool.home, { recursive: true });
+  installPackages(tool);
+  await linkOwnPackages(tool);
 }
