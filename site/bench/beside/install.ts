@@ -19,7 +19,8 @@ function installPackages({ home, locked, packages }: Tool): void {
   for (const file of ["package.json", "package-lock.json"])
     cpSync(`${locked}/${file}`, `${home}/${file}`);
   const options = ["--no-fund", "--no-audit", "--loglevel=error"];
-  execFileSync("npm", ["ci", "--prefix", home, ...options], { stdio: "inherit" });
+  // `npm ci` refuses a lock without an optional package for another system that the registry may not have
+  execFileSync("npm", ["install", "--prefix", home, ...options], { stdio: "inherit" });
 }
 
 /** Puts the physics and the adapted cell helpers where the chapters' imports find them. */
