@@ -97,13 +97,13 @@ function balanceFrom(
 ): Found | undefined {
   const whole = numberedCar(wholeCar(car, driving, work));
   const near = start && mostSideForce(whole, start.most.at, start.most);
-  const sameWay = near !== undefined && start !== undefined && isSameWay(near, start);
-  const nearTurn = sameWay ? hardestTurnNear(whole, start.turn) : undefined;
+  const known = near && start && isSameWay(near, start) ? start : undefined;
+  const nearTurn = known && hardestTurnNear(whole, known.turn);
   const turn = nearTurn ?? hardestTurnOfCar(whole, driving.longitudinalAcceleration ?? 0);
   if (turn === undefined) return undefined;
   const most = findMost(whole, turn, near) ?? mostFromGentle(whole, driving);
   if (most === undefined) return undefined;
-  const followedAt = nearTurn === undefined || start === undefined ? most.margin : start.followedAt;
+  const followedAt = nearTurn && known ? known.followedAt : most.margin;
   return { ...foundOf(car, whole, driving, turn, most), followedAt };
 }
 

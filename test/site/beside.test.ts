@@ -40,14 +40,17 @@ it("wraps the outer call and leaves what is inside it", () => {
   );
 });
 
-const file = notebookFile(
+const small = (prose: string, code: string) =>
   parseNotebook(
     "01-small",
     notebookText([
-      ["markdown", "title", "# Loads & lean\n\nThe load is $W = m\\,g$."],
-      ["code", "sum", 'worked({ label: "</script>" });'],
+      ["markdown", "title", prose],
+      ["code", "sum", code],
     ]),
-  ),
+  );
+
+const file = notebookFile(
+  small("# Loads & lean\n\nThe load is $W = m\\,g$.", 'worked({ label: "</script>" });'),
 );
 
 it("writes prose as a cell of HTML, its formulas rendered", () => {
@@ -77,12 +80,9 @@ it("keeps a table between its own marks alone", () => {
 
 it("writes a page of Markdown whose cells run in order once it is mounted", () => {
   const page = pageFile(
-    parseNotebook(
-      "01-small",
-      notebookText([
-        ["markdown", "title", "# Loads\n\nThe load is $W = m\\,g$, not {{ this }}."],
-        ["code", "sum", 'import { a, type B, c as d } from "x";\nworked({ id: "</script>" });'],
-      ]),
+    small(
+      "# Loads\n\nThe load is $W = m\\,g$, not {{ this }}.",
+      'import { a, type B, c as d } from "x";\nworked({ id: "</script>" });',
     ),
   );
   expect(page).toContain('const { a,  c: d } = await import("x");\ndisplay(worked(');
